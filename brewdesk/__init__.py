@@ -1,0 +1,3 @@
+"""The desktop program for the kombucha pantry."""
+
+__version__ = "0.1.0"

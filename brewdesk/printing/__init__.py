@@ -1,0 +1,1 @@
+"""Painters for paper: what is printed, drawn on any paint device."""

@@ -1,0 +1,1 @@
+"""Rows on disk: tables, migrations, backups. Knows the core, never Qt."""

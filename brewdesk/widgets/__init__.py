@@ -1,0 +1,1 @@
+"""Windows, pages and forms. They know services and models only."""

@@ -1,0 +1,163 @@
+"""Enums of the trade. Their values are what the store keeps, so they never change."""
+
+from __future__ import annotations
+
+from enum import Enum
+
+
+class VesselShape(Enum):
+    """How a vessel's inside is modelled."""
+
+    CYLINDER = "cylinder"  # straight-sided jar
+    SHOULDERED = "shouldered"  # cylinder with a narrower neck: bottle, demijohn
+    TAPERED = "tapered"  # frustum, wider at the rim than at the foot: crock, pitcher
+
+
+class Material(Enum):
+    """What the liquid touches."""
+
+    GLASS = "glass"
+    STAINLESS_STEEL = "stainless_steel"
+    FOOD_PLASTIC = "food_plastic"
+    CERAMIC_FOOD_SAFE = "ceramic_food_safe"  # the maker's written word: lead-free glaze
+    CERAMIC_UNKNOWN_GLAZE = "ceramic_unknown_glaze"
+    LEAD_CRYSTAL = "lead_crystal"
+    REACTIVE_METAL = "reactive_metal"  # copper, brass, aluminium, iron, galvanised
+    OTHER_PLASTIC = "other_plastic"
+    WOOD = "wood"
+
+
+class TeaKind(Enum):
+    """Leaf used for the sweet tea."""
+
+    BLACK = "black"
+    GREEN = "green"
+    OOLONG = "oolong"
+    WHITE = "white"
+    MIXED = "mixed"
+    HERBAL = "herbal"
+
+
+class StarterTaste(Enum):
+    """How the starter tastes, for makers without a meter."""
+
+    SWEET = "sweet"
+    BALANCED = "balanced"
+    SOUR = "sour"
+    VINEGARY = "vinegary"
+
+
+class TasteMark(Enum):
+    """The maker's verdict on a sip."""
+
+    FAR_TOO_SWEET = "far_too_sweet"
+    TOO_SWEET = "too_sweet"
+    RIGHT = "right"
+    TOO_SOUR = "too_sour"
+    FAR_TOO_SOUR = "far_too_sour"
+
+
+class CultureOrigin(Enum):
+    """Where a culture came from."""
+
+    RAW_BOTTLE = "raw_bottle"
+    GIFT = "gift"
+    BOUGHT = "bought"
+    SPLIT = "split"
+    MERGED = "merged"
+
+
+class CultureState(Enum):
+    """What a culture is doing."""
+
+    FORMING = "forming"
+    AT_WORK = "at_work"
+    RESTING = "resting"
+    RETIRED = "retired"
+    GIVEN_AWAY = "given_away"
+    LOST = "lost"
+
+
+class BatchStage(Enum):
+    """Stages of a first fermentation. 'Tasting' is not stored: the forecast says it."""
+
+    PLANNED = "planned"
+    BREWING = "brewing"
+    SOURING = "souring"
+    DRAWN_OFF = "drawn_off"
+    CLOSED = "closed"
+    DISCARDED = "discarded"
+
+    @property
+    def is_live(self) -> bool:
+        """Whether a batch in this stage occupies its vessel."""
+        return self in (BatchStage.PLANNED, BatchStage.BREWING, BatchStage.SOURING)
+
+
+class StepKind(Enum):
+    """Steps of the run sheet, in their usual order."""
+
+    BOIL = "boil"
+    STEEP = "steep"
+    LIFT_TEA = "lift_tea"
+    DISSOLVE_SUGAR = "dissolve_sugar"
+    ADD_COLD_WATER = "add_cold_water"
+    COOL = "cool"
+    STARTER_IN = "starter_in"
+    CULTURE_IN = "culture_in"
+    COVER = "cover"
+
+
+class StepState(Enum):
+    """State of one run-sheet step."""
+
+    WAITING = "waiting"
+    RUNNING = "running"
+    PAUSED = "paused"
+    DONE = "done"
+
+
+class Quantity(Enum):
+    """What a reading measures. The unit is fixed and part of the name."""
+
+    PH = "ph"
+    TEMPERATURE_C = "temperature_c"
+    BRIX = "brix"
+    SPECIFIC_GRAVITY = "specific_gravity"
+    TA_G_PER_L = "ta_g_per_l"
+    TASTE = "taste"
+    PELLICLE_MM = "pellicle_mm"
+    NOTE = "note"
+
+
+class Method(Enum):
+    """How a reading was taken; it fixes the assumed uncertainty."""
+
+    METER = "meter"
+    STRIP = "strip"
+    THERMOMETER = "thermometer"
+    REFRACTOMETER = "refractometer"
+    HYDROMETER = "hydrometer"
+    TITRATION = "titration"
+    TONGUE = "tongue"
+    RULER = "ruler"
+    EYE = "eye"
+
+
+class ReminderKind(Enum):
+    """What a reminder asks for."""
+
+    TASTE = "taste"
+    PH_CHECK = "ph_check"
+    MOLD_LOOK = "mold_look"
+    OWN = "own"
+
+
+class ReminderState(Enum):
+    """Life of one reminder occurrence."""
+
+    WAITING = "waiting"
+    SHOWN = "shown"
+    SNOOZED = "snoozed"
+    DONE = "done"
+    DROPPED = "dropped"
