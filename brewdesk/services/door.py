@@ -1,0 +1,120 @@
+"""The one door for changes: unit of work, act row, commit, then word to everybody."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import TYPE_CHECKING, TypeVar
+
+from brewdesk.services.acts import ActKind
+from brewdesk.services.changes import Changes, Topic
+from brewdesk.services.clock import Clock
+from brewdesk.store.records import RowDelta
+
+if TYPE_CHECKING:
+    from brewdesk.store.store import Store
+    from brewdesk.store.unitofwork import UnitOfWork
+
+T = TypeVar("T")
+V = TypeVar("V")
+
+_TOPIC_OF_TABLE = {
+    "place": Topic.PLACES,
+    "vessel": Topic.VESSELS,
+    "culture": Topic.CULTURES,
+    "culture_parent": Topic.CULTURES,
+    "batch": Topic.BATCHES,
+    "step": Topic.STEPS,
+    "reading": Topic.READINGS,
+    "reminder": Topic.REMINDERS,
+}
+
+
+class Door:
+    """Every change goes through here, so that none lacks its act, and none goes unsaid."""
+
+    def __init__(self, store: Store, clock: Clock, changes: Changes) -> None:
+        self.store = store
+        self.clock = clock
+        self.changes = changes
+
+    def perform(
+        self,
+        kind: ActKind,
+        facts: Mapping[str, object] | Callable[[T], Mapping[str, object]],
+        work: Callable[[UnitOfWork], T],
+        *,
+        topics: Topic,
+        batch_id: int | Callable[[T], int | None] | None = None,
+        vessel_id: int | Callable[[T], int | None] | None = None,
+        culture_id: int | Callable[[T], int | None] | None = None,
+    ) -> T:
+        """Do ``work`` as one act of the maker: all of it or nothing, and undoable.
+
+        ``facts`` (names and numbers, for the sentence about the act) and the ids may
+        be functions of what ``work`` returned, since a new row has no id before it.
+        What had been undone can no longer be redone afterwards.
+
+        Raises
+        ------
+        Exception
+            Whatever ``work`` or the store raises; then nothing has changed.
+        """
+        with self.store.write() as unit:
+            result = work(unit)
+            deltas = tuple(unit.deltas)
+            unit.acts.drop_undone()
+            unit.acts.add(
+                kind=kind.value,
+                facts=dict(facts(result) if callable(facts) else facts),
+                at=self.clock.now(),
+                batch_id=_told(batch_id, result),
+                vessel_id=_told(vessel_id, result),
+                culture_id=_told(culture_id, result),
+                deltas=deltas,
+            )
+        self.tell(deltas, topics)
+        return result
+
+    def quiet(
+        self,
+        work: Callable[[UnitOfWork], T],
+        *,
+        topics: Topic = Topic.NOTHING,
+        batch_ids: Iterable[int] = (),
+    ) -> T:
+        """Do ``work`` for the program itself: committed and announced, but no act.
+
+        Nothing is announced if no row changed.
+        """
+        with self.store.write() as unit:
+            result = work(unit)
+            deltas = tuple(unit.deltas)
+        if deltas:
+            self.tell(deltas, topics, batch_ids)
+        return result
+
+    def tell(
+        self,
+        deltas: Iterable[RowDelta],
+        topics: Topic = Topic.NOTHING,
+        batch_ids: Iterable[int] = (),
+    ) -> None:
+        """Announce committed ``deltas``, with further ``topics`` and ``batch_ids`` if given."""
+        batches, vessels = set(batch_ids), set()
+        for delta in deltas:
+            topics |= _TOPIC_OF_TABLE[delta.table]
+            for row in (delta.before, delta.after):
+                if row is None:
+                    continue
+                _note_id(batches, delta.row_id if delta.table == "batch" else row.get("batch_id"))
+                _note_id(vessels, delta.row_id if delta.table == "vessel" else row.get("vessel_id"))
+        self.changes.announce(topics, batch_ids=batches, vessel_ids=vessels)
+
+
+def _note_id(ids: set[int], value: object) -> None:
+    if isinstance(value, int):
+        ids.add(value)
+
+
+def _told(value: V | Callable[[T], V | None] | None, result: T) -> V | None:
+    return value(result) if callable(value) else value

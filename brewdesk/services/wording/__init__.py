@@ -1,0 +1,1 @@
+"""Every sentence the services hand to people, whole and translatable."""

@@ -1,0 +1,216 @@
+"""Names of stages, steps, states and kinds, as people read them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from enum import Enum
+
+from PySide6.QtCore import QCoreApplication
+
+from culturecore.stages import (
+    BatchStage,
+    CultureOrigin,
+    CultureState,
+    Material,
+    Method,
+    Quantity,
+    StarterTaste,
+    StepKind,
+    StepState,
+    TasteMark,
+    TeaKind,
+    VesselShape,
+)
+
+
+def _t(text: str) -> str:
+    return QCoreApplication.translate("Stages", text)
+
+
+def name_of(value: Enum) -> str:
+    """Name an enum member of the trade in plain words.
+
+    Raises
+    ------
+    KeyError
+        For a member of an enum that has no words here.
+    """
+    return _WORDS[type(value)]()[value]
+
+
+def _shapes() -> dict[Enum, str]:
+    return {
+        VesselShape.CYLINDER: _t("Straight-sided"),
+        VesselShape.SHOULDERED: _t("Narrow neck"),
+        VesselShape.TAPERED: _t("Wider at the rim"),
+    }
+
+
+def _materials() -> dict[Enum, str]:
+    return {
+        Material.GLASS: _t("Glass"),
+        Material.STAINLESS_STEEL: _t("Stainless steel"),
+        Material.FOOD_PLASTIC: _t("Food-grade plastic"),
+        Material.CERAMIC_FOOD_SAFE: _t("Ceramic with a lead-free glaze, stated by its maker"),
+        Material.CERAMIC_UNKNOWN_GLAZE: _t("Ceramic, glaze not known"),
+        Material.LEAD_CRYSTAL: _t("Lead crystal"),
+        Material.REACTIVE_METAL: _t("Copper, brass, aluminium, iron or galvanised metal"),
+        Material.OTHER_PLASTIC: _t("Other plastic"),
+        Material.WOOD: _t("Wood"),
+    }
+
+
+def _teas() -> dict[Enum, str]:
+    return {
+        TeaKind.BLACK: _t("Black tea"),
+        TeaKind.GREEN: _t("Green tea"),
+        TeaKind.OOLONG: _t("Oolong tea"),
+        TeaKind.WHITE: _t("White tea"),
+        TeaKind.MIXED: _t("Mixed teas"),
+        TeaKind.HERBAL: _t("Herbal tea"),
+    }
+
+
+def _starters() -> dict[Enum, str]:
+    return {
+        StarterTaste.SWEET: _t("Still sweet"),
+        StarterTaste.BALANCED: _t("Sweet and sour"),
+        StarterTaste.SOUR: _t("Sour"),
+        StarterTaste.VINEGARY: _t("Like vinegar"),
+    }
+
+
+def _tastes() -> dict[Enum, str]:
+    return {
+        TasteMark.FAR_TOO_SWEET: _t("Far too sweet"),
+        TasteMark.TOO_SWEET: _t("Too sweet"),
+        TasteMark.RIGHT: _t("Just right"),
+        TasteMark.TOO_SOUR: _t("Too sour"),
+        TasteMark.FAR_TOO_SOUR: _t("Far too sour"),
+    }
+
+
+def _origins() -> dict[Enum, str]:
+    return {
+        CultureOrigin.RAW_BOTTLE: _t("Grown from a raw bottle"),
+        CultureOrigin.GIFT: _t("A gift"),
+        CultureOrigin.BOUGHT: _t("Bought"),
+        CultureOrigin.SPLIT: _t("Split from another"),
+        CultureOrigin.MERGED: _t("Merged from others"),
+    }
+
+
+def _culture_states() -> dict[Enum, str]:
+    return {
+        CultureState.FORMING: _t("Forming"),
+        CultureState.AT_WORK: _t("At work"),
+        CultureState.RESTING: _t("Resting"),
+        CultureState.RETIRED: _t("Retired"),
+        CultureState.GIVEN_AWAY: _t("Given away"),
+        CultureState.LOST: _t("Lost"),
+    }
+
+
+def _batch_stages() -> dict[Enum, str]:
+    return {
+        BatchStage.PLANNED: _t("Planned"),
+        BatchStage.BREWING: _t("Brewing"),
+        BatchStage.SOURING: _t("Souring"),
+        BatchStage.DRAWN_OFF: _t("Drawn off"),
+        BatchStage.CLOSED: _t("Closed"),
+        BatchStage.DISCARDED: _t("Discarded"),
+    }
+
+
+def _steps() -> dict[Enum, str]:
+    return {
+        StepKind.BOIL: _t("Boil the water"),
+        StepKind.STEEP: _t("Steep the tea"),
+        StepKind.LIFT_TEA: _t("Lift the tea out"),
+        StepKind.DISSOLVE_SUGAR: _t("Stir in the sugar"),
+        StepKind.ADD_COLD_WATER: _t("Add the cold water"),
+        StepKind.COOL: _t("Let it cool"),
+        StepKind.STARTER_IN: _t("Pour in the starter"),
+        StepKind.CULTURE_IN: _t("Put in the culture"),
+        StepKind.COVER: _t("Cover the vessel"),
+    }
+
+
+def _step_states() -> dict[Enum, str]:
+    return {
+        StepState.WAITING: _t("To do"),
+        StepState.RUNNING: _t("Under way"),
+        StepState.PAUSED: _t("Paused"),
+        StepState.DONE: _t("Done"),
+    }
+
+
+def _quantities() -> dict[Enum, str]:
+    return {
+        Quantity.PH: _t("pH"),
+        Quantity.TEMPERATURE_C: _t("Temperature"),
+        Quantity.BRIX: _t("Brix"),
+        Quantity.SPECIFIC_GRAVITY: _t("Specific gravity"),
+        Quantity.TA_G_PER_L: _t("Titratable acidity"),
+        Quantity.TASTE: _t("Taste"),
+        Quantity.PELLICLE_MM: _t("Pellicle thickness"),
+        Quantity.NOTE: _t("Note"),
+    }
+
+
+def _methods() -> dict[Enum, str]:
+    return {
+        Method.METER: _t("Meter"),
+        Method.STRIP: _t("Test strip"),
+        Method.THERMOMETER: _t("Thermometer"),
+        Method.REFRACTOMETER: _t("Refractometer"),
+        Method.HYDROMETER: _t("Hydrometer"),
+        Method.TITRATION: _t("Titration"),
+        Method.TONGUE: _t("Tongue"),
+        Method.RULER: _t("Ruler"),
+        Method.EYE: _t("Eye"),
+    }
+
+
+_WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
+    VesselShape: _shapes,
+    Material: _materials,
+    TeaKind: _teas,
+    StarterTaste: _starters,
+    TasteMark: _tastes,
+    CultureOrigin: _origins,
+    CultureState: _culture_states,
+    BatchStage: _batch_stages,
+    StepKind: _steps,
+    StepState: _step_states,
+    Quantity: _quantities,
+    Method: _methods,
+}
+
+
+def jar_stage_name(stage_code: str) -> str:
+    """Name a stage of the shelf view: the stored stages plus empty, tasting and past it."""
+    return {
+        "empty": _t("Empty"),
+        "planned": _t("Planned"),
+        "brewing": _t("Brewing"),
+        "souring": _t("Souring"),
+        "tasting": _t("Worth tasting"),
+        "past_window": _t("Past the tasting window"),
+        "drawn_off": _t("Drawn off"),
+    }[stage_code]
+
+
+def next_name(next_code: str) -> str:
+    """Say in a few words what comes next for a jar."""
+    return {
+        "plan_it": _t("Plan a batch"),
+        "brew_it": _t("Brew it"),
+        "finish_run_sheet": _t("Finish the run sheet"),
+        "take_ph": _t("Take the pH"),
+        "taste": _t("Taste it"),
+        "draw_it_off": _t("Draw it off"),
+        "look_for_mold": _t("Look for mold"),
+        "plan_the_next": _t("Plan the next batch"),
+        "own_reminder": _t("Your own reminder"),
+    }[next_code]
