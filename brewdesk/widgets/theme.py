@@ -8,6 +8,7 @@ without colour vision, and the pH always stands beside it in text.
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, Qt, Signal
@@ -142,7 +143,7 @@ def liquid_colour(ph: float | None) -> QColor:
         return QColor(UNKNOWN_LIQUID)
     if ph >= LIQUID_RAMP[0][0]:
         return QColor(LIQUID_RAMP[0][1])
-    for (high, dark), (low, pale) in zip(LIQUID_RAMP, LIQUID_RAMP[1:], strict=False):
+    for (high, dark), (low, pale) in itertools.pairwise(LIQUID_RAMP):
         if ph >= low:
             share = (high - ph) / (high - low)
             a, b = QColor(dark), QColor(pale)
