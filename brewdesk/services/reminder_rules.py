@@ -1,0 +1,273 @@
+"""Which reminders a batch wants, and how wanted ones meet those already kept.
+
+Pure functions: facts, the present instant and the zone come in, values go out.
+Reminders of a day are due at an hour of the maker's wall clock, so they are worked
+out anew whenever the zone or the forecast may have changed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, time, timedelta, tzinfo
+
+from brewdesk.store.records import Reminder, ReminderDraft
+from culturecore.stages import BatchStage, ReminderKind, ReminderState
+
+# Food Protection Trends, March/April 2025, p. 93, calls a pH below 4.2 the critical limit.
+SAFE_PH = 4.2
+# The seven days are Nummer 2013, J Environ Health 76(4):8-11, as reported second-hand;
+# a look two days before leaves time to act.
+PH_CHECK_DAYS = (5, 7)
+# Common practice, no source: a film is worth a look once it has begun to form, then twice a week.
+FIRST_MOLD_LOOK_DAY = 3
+MOLD_LOOK_EVERY_DAYS = 4
+RENAG_AFTER = timedelta(days=1)
+USUAL_HOUR = time(9, 0)
+
+_OPEN = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
+_ENDED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED, BatchStage.DISCARDED)
+
+
+@dataclass(frozen=True, slots=True)
+class PhReading:
+    """A measured pH with its standard uncertainty; without one it settles nothing."""
+
+    at: datetime
+    ph: float
+    sd: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TastingWindow:
+    """When a batch is forecast to be worth tasting.
+
+    ``opens_at`` is the median, ``opens_earliest`` to ``opens_latest`` the central
+    80 %. All are None if the window does not open within the forecast's horizon.
+    """
+
+    opens_at: datetime | None = None
+    opens_earliest: datetime | None = None
+    opens_latest: datetime | None = None
+    closes_at: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BatchFacts:
+    """What the rules need of one batch. ``window`` is None while no forecast is known."""
+
+    batch_id: int
+    stage: BatchStage
+    started_at: datetime | None
+    ph_readings: tuple[PhReading, ...] = ()
+    window: TastingWindow | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wanted:
+    """One occurrence that the rules ask for. ``text`` is as in `span_text`."""
+
+    kind: ReminderKind
+    occurrence: str
+    due_at: datetime
+    window_end: datetime | None = None
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Merge:
+    """What to write: rows to add, and changes of fields by row id."""
+
+    add: tuple[ReminderDraft, ...] = ()
+    change: Mapping[int, Mapping[str, object]] = field(default_factory=dict)
+
+    def is_empty(self) -> bool:
+        """Whether everything is as wanted already."""
+        return not self.add and not self.change
+
+
+def wall_instant(day: date, at: time, zone: tzinfo) -> datetime:
+    """Return the UTC instant at which the maker's clock shows ``at`` on ``day``.
+
+    A time that a change to summer time leaves out moves on by the missing hour; one
+    that occurs twice means the first.
+    """
+    return datetime.combine(day, at.replace(fold=0), tzinfo=zone).astimezone(UTC)
+
+
+def wanted(
+    facts: BatchFacts, *, now: datetime, zone: tzinfo, hour: time = USUAL_HOUR
+) -> tuple[Wanted, ...]:
+    """Return the reminders that this batch wants at ``now``; none unless it is souring."""
+    if facts.stage is not BatchStage.SOURING or facts.started_at is None:
+        return ()
+    start_day = facts.started_at.astimezone(zone).date()
+    found: list[Wanted] = []
+    if not is_sour_enough(facts):
+        found.extend(
+            _on_day(ReminderKind.PH_CHECK, start_day, number, hour, zone)
+            for number in PH_CHECK_DAYS
+        )
+    found.extend(
+        _on_day(ReminderKind.MOLD_LOOK, start_day, number, hour, zone)
+        for number in _mold_look_days(start_day, now, hour, zone)
+    )
+    tasting = _tasting(facts.window, hour, zone)
+    if tasting is not None:
+        found.append(tasting)
+    return tuple(found)
+
+
+def is_sour_enough(facts: BatchFacts) -> bool:
+    """Whether a pH taken since the start is at or below the safe pH, its doubt included."""
+    return any(
+        reading.sd is not None
+        and reading.ph + reading.sd <= SAFE_PH
+        and facts.started_at is not None
+        and reading.at >= facts.started_at
+        for reading in facts.ph_readings
+    )
+
+
+def merge(facts: BatchFacts, kept: Iterable[Reminder], asked: Iterable[Wanted]) -> Merge:
+    """Compare what is kept for one batch with what is wanted.
+
+    A waiting reminder moves with the forecast. One that was shown is not shown again
+    unless it moves a day or more into the future. Done stays done. What is no longer
+    wanted is dropped; what is wanted again (an act was undone) comes back.
+    """
+    rows = {(row.kind, row.occurrence): row for row in kept}
+    change: dict[int, dict[str, object]] = {}
+    add: list[ReminderDraft] = []
+    asked_keys = set()
+    for want in asked:
+        asked_keys.add((want.kind, want.occurrence))
+        row = rows.get((want.kind, want.occurrence))
+        if row is None:
+            add.append(_draft(facts.batch_id, want))
+        else:
+            _note(change, row, _moved(row, want))
+    has_ended = facts.stage in _ENDED
+    for key, row in rows.items():
+        if row.kind is ReminderKind.OWN:
+            is_wanted = not has_ended
+            if is_wanted and row.state is ReminderState.DROPPED:
+                _note(change, row, {"state": _revived_state(row, row.due_at)})
+        else:
+            is_unsettled = (
+                row.kind is ReminderKind.TASTE
+                and facts.window is None
+                and facts.stage is BatchStage.SOURING
+            )
+            is_wanted = key in asked_keys or is_unsettled
+        if not is_wanted and row.state in _OPEN:
+            change[row.id] = {"state": ReminderState.DROPPED}
+    return Merge(tuple(add), change)
+
+
+def effective_due(row: ReminderDraft) -> datetime:
+    """Return when a reminder is to be shown: its due time, or the end of its snooze."""
+    if row.state is ReminderState.SNOOZED and row.snoozed_until is not None:
+        return row.snoozed_until
+    return row.due_at
+
+
+def span_text(earliest: datetime, latest: datetime) -> str:
+    """Write the span in which a window opens, to be kept with its reminder (ISO 8601)."""
+    return f"{earliest.astimezone(UTC).isoformat()}/{latest.astimezone(UTC).isoformat()}"
+
+
+def read_span(text: str) -> tuple[datetime, datetime] | None:
+    """Read what `span_text` wrote; None for anything else."""
+    earliest, _, latest = text.partition("/")
+    try:
+        span = datetime.fromisoformat(earliest), datetime.fromisoformat(latest)
+    except ValueError:
+        return None
+    return None if any(end.tzinfo is None for end in span) else span
+
+
+@dataclass(frozen=True, slots=True)
+class QuietHours:
+    """A span of the maker's wall clock in which nothing is shown; equal ends mean none."""
+
+    begins: time
+    ends: time
+
+    def covers(self, now: datetime, zone: tzinfo) -> bool:
+        """Whether the maker's clock shows a time within the span; the end is outside."""
+        shown = now.astimezone(zone).time()
+        if self.begins <= self.ends:
+            return self.begins <= shown < self.ends
+        return shown >= self.begins or shown < self.ends
+
+
+def _on_day(kind: ReminderKind, start_day: date, number: int, hour: time, zone: tzinfo) -> Wanted:
+    due_at = wall_instant(start_day + timedelta(days=number), hour, zone)
+    return Wanted(kind=kind, occurrence=f"day{number}", due_at=due_at)
+
+
+def _mold_look_days(start_day: date, now: datetime, hour: time, zone: tzinfo) -> tuple[int, ...]:
+    """Return the newest look that is due and the next to come: one look makes up for older ones."""
+    age_days = (now.astimezone(zone).date() - start_day).days
+    rounds = max(0, (age_days - FIRST_MOLD_LOOK_DAY) // MOLD_LOOK_EVERY_DAYS)
+    number = FIRST_MOLD_LOOK_DAY + rounds * MOLD_LOOK_EVERY_DAYS
+    if wall_instant(start_day + timedelta(days=number), hour, zone) > now:
+        number -= MOLD_LOOK_EVERY_DAYS
+    coming = number + MOLD_LOOK_EVERY_DAYS
+    return (number, coming) if number >= FIRST_MOLD_LOOK_DAY else (coming,)
+
+
+def _tasting(window: TastingWindow | None, hour: time, zone: tzinfo) -> Wanted | None:
+    if window is None or window.opens_at is None:
+        return None
+    earliest = window.opens_earliest or window.opens_at
+    latest = window.opens_latest or window.opens_at
+    return Wanted(
+        kind=ReminderKind.TASTE,
+        occurrence="window",
+        due_at=wall_instant(window.opens_at.astimezone(zone).date(), hour, zone),
+        window_end=_whole_hour(window.closes_at) if window.closes_at is not None else None,
+        text=span_text(_whole_hour(earliest), _whole_hour(latest)),
+    )
+
+
+def _whole_hour(instant: datetime) -> datetime:
+    """Cut to the hour: a forecast is no better, and rows are not rewritten for a minute."""
+    return instant.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
+
+
+def _draft(batch_id: int, want: Wanted) -> ReminderDraft:
+    return ReminderDraft(
+        batch_id=batch_id,
+        kind=want.kind,
+        occurrence=want.occurrence,
+        due_at=want.due_at,
+        window_end=want.window_end,
+        text=want.text,
+    )
+
+
+def _moved(row: Reminder, want: Wanted) -> dict[str, object]:
+    words: dict[str, object] = {"window_end": want.window_end, "text": want.text}
+    if row.state is ReminderState.DONE:
+        return {}
+    if row.state is ReminderState.DROPPED:
+        state = _revived_state(row, want.due_at)
+        return {**words, "due_at": want.due_at, "state": state}
+    if row.state is ReminderState.WAITING:
+        return {**words, "due_at": want.due_at}
+    if row.state is ReminderState.SHOWN and want.due_at - row.due_at >= RENAG_AFTER:
+        return {**words, "due_at": want.due_at, "state": ReminderState.WAITING, "shown_at": None}
+    return words
+
+
+def _revived_state(row: Reminder, due_at: datetime) -> ReminderState:
+    was_seen = row.shown_at is not None and due_at - row.due_at < RENAG_AFTER
+    return ReminderState.SHOWN if was_seen else ReminderState.WAITING
+
+
+def _note(change: dict[int, dict[str, object]], row: Reminder, fields: dict[str, object]) -> None:
+    differing = {name: new for name, new in fields.items() if getattr(row, name) != new}
+    if differing:
+        change[row.id] = differing

@@ -1,0 +1,183 @@
+"""What reminders and notices say: whole sentences, with the doubt left in."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import datetime, timedelta, tzinfo
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale, QTime
+
+from brewdesk.services.notices.port import NoticeAction
+from brewdesk.services.reminder_rules import read_span
+from brewdesk.store.records import Reminder
+from culturecore.stages import ReminderKind
+
+
+def _t(text: str) -> str:
+    return QCoreApplication.translate("Reminders", text)
+
+
+def reminder_words(
+    reminder: Reminder, batch_name: str, vessel_name: str, now: datetime, zone: tzinfo
+) -> tuple[str, str]:
+    """Say what a reminder asks for: a title of a few words, and a body of sentences.
+
+    Names may be empty for a reminder that belongs to no batch.
+    """
+    return _WORDS[reminder.kind](reminder, _jar(batch_name, vessel_name), now, zone)
+
+
+def lateness_words(due_at: datetime, now: datetime, zone: tzinfo) -> str:
+    """Say when something is or was due, as one short sentence."""
+    late = now - due_at
+    at = moment_words(due_at, zone)
+    if late < timedelta(0):
+        return _t("Due {at}.").format(at=at)
+    if late < timedelta(hours=1):
+        return _t("Due now.")
+    return _t("Due since {at}, {span} ago.").format(at=at, span=span_words(late))
+
+
+def summary_words(titles: Sequence[str], *, was_away: bool) -> tuple[str, str]:
+    """Say several due reminders in one notice, the first ones by name."""
+    if was_away:
+        title = _t("{count} things came due while nobody was told").format(count=len(titles))
+    else:
+        title = _t("{count} things are due").format(count=len(titles))
+    named = list(titles[:_NAMED_IN_SUMMARY])
+    rest = len(titles) - len(named)
+    if rest == 1:
+        named.append(_t("One more is in the due list."))
+    elif rest > 1:
+        named.append(_t("{count} more are in the due list.").format(count=rest))
+    return title, "\n".join(named)
+
+
+def action_words(action: NoticeAction) -> str:
+    """Name the button for an answer to a notice."""
+    return {
+        NoticeAction.OPEN: _t("Open"),
+        NoticeAction.DONE: _t("Done"),
+        NoticeAction.SNOOZE: _t("In 2 hours"),
+    }[action]
+
+
+def snooze_warning(window_end: datetime, zone: tzinfo) -> str:
+    """Warn that a snooze ends after the tasting window is forecast to close."""
+    return _t(
+        "By then the batch may be too sour for you: the tasting window is forecast to close {at}."
+    ).format(at=moment_words(window_end, zone))
+
+
+def clock_doubt_words(newest_at: datetime, now: datetime, zone: tzinfo) -> str:
+    """Say that the computer's clock is earlier than what was recorded by it."""
+    return _t(
+        "The computer's clock shows {now}, but something was recorded {newest}. "
+        "Please check the clock. Until it is right, nothing is reported as due."
+    ).format(now=moment_words(now, zone), newest=moment_words(newest_at, zone))
+
+
+def moment_words(instant: datetime, zone: tzinfo) -> str:
+    """Write an instant as weekday, date and time on the maker's clock."""
+    local = instant.astimezone(zone)
+    locale = QLocale()
+    time_text = locale.toString(QTime(local.hour, local.minute), QLocale.FormatType.ShortFormat)
+    return _t("{day} at {time}").format(day=day_words(instant, zone), time=time_text)
+
+
+def day_words(instant: datetime, zone: tzinfo) -> str:
+    """Write an instant's day as weekday, day and month on the maker's calendar."""
+    local = instant.astimezone(zone)
+    return QLocale().toString(QDate(local.year, local.month, local.day), _t("ddd d MMM"))
+
+
+def span_words(span: timedelta) -> str:
+    """Write a span in its two largest units: "1 day 13 h", "2 h 5 min"."""
+    minutes = max(0, int(span.total_seconds() // 60))
+    days, rest = divmod(minutes, 24 * 60)
+    hours, left = divmod(rest, 60)
+    if days == 1:
+        return _t("1 day {hours} h").format(hours=hours) if hours else _t("1 day")
+    if days:
+        return _t("{days} days").format(days=days)
+    if hours:
+        return _t("{hours} h {minutes} min").format(hours=hours, minutes=left)
+    return _t("{minutes} min").format(minutes=left)
+
+
+_NAMED_IN_SUMMARY = 4
+
+
+def _jar(batch_name: str, vessel_name: str) -> str:
+    if batch_name and vessel_name and batch_name != vessel_name:
+        return _t("{batch} in {vessel}").format(batch=batch_name, vessel=vessel_name)
+    return batch_name or vessel_name
+
+
+def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    title = _t("Taste {jar}").format(jar=jar)
+    sentences = []
+    span = read_span(reminder.text)
+    if span is not None:
+        earliest, latest = (day_words(end, zone) for end in span)
+        if earliest == latest:
+            sentences.append(
+                _t("The forecast puts the start of the tasting window on {day}.").format(
+                    day=earliest
+                )
+            )
+        else:
+            sentences.append(
+                _t(
+                    "The forecast puts the start of the tasting window "
+                    "between {earliest} and {latest}."
+                ).format(earliest=earliest, latest=latest)
+            )
+    end = reminder.window_end
+    if end is not None and end < now:
+        sentences.append(
+            _t("The window was forecast to close {day}: it may be more sour than you like.").format(
+                day=day_words(end, zone)
+            )
+        )
+    elif end is not None:
+        sentences.append(
+            _t("It may be too sour for you after {day}.").format(day=day_words(end, zone))
+        )
+    sentences.append(
+        _t("Look for mold first and do not taste a batch that has any or smells wrong.")
+    )
+    return title, " ".join(sentences)
+
+
+def _ph_check(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    title = _t("Measure the pH of {jar}").format(jar=jar)
+    body = _t(
+        "It should be at 4.2 or below within seven days of the start, and no reading shows that yet. "
+        "If it is not, follow your local food safety advice; when in doubt, throw it out."
+    )
+    return title, body
+
+
+def _mold_look(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    title = _t("Look for mold on {jar}").format(jar=jar)
+    body = _t(
+        "Dry, fuzzy or coloured spots on top are signs of mold. If there is mold, throw out the "
+        "whole batch and its culture. When in doubt, throw it out."
+    )
+    return title, body
+
+
+def _own(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    words = reminder.text.strip() or _t("Your own reminder")
+    if jar:
+        return words, _t("You asked to be reminded of this for {jar}.").format(jar=jar)
+    return words, _t("You asked to be reminded of this.")
+
+
+_WORDS: dict[ReminderKind, Callable[[Reminder, str, datetime, tzinfo], tuple[str, str]]] = {
+    ReminderKind.TASTE: _taste,
+    ReminderKind.PH_CHECK: _ph_check,
+    ReminderKind.MOLD_LOOK: _mold_look,
+    ReminderKind.OWN: _own,
+}
