@@ -1,0 +1,87 @@
+"""What a jar's lines on the shelf say: name, state, what comes next and when."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, tzinfo
+
+from PySide6.QtCore import QCoreApplication
+
+from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.moments import day_words
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("shelf", text)
+
+
+@dataclass(frozen=True, slots=True)
+class JarWords:
+    """Lines below a jar. ``urgent`` is '' | 'due' | 'danger'; never shown by colour alone."""
+
+    name: str
+    state: str
+    coming: str
+    urgent: str
+    sentence: str
+
+
+def stage_words(jar: JarView) -> str:
+    """State of the jar: "Day 9 · pH 3.42", "Empty", "Being brewed"."""
+    code = jar.stage_code
+    if code == "empty":
+        return _tr("Empty · {litres} L").format(litres=f"{jar.vessel.working_volume_l:.3g}")
+    if code == "planned":
+        return _tr("Planned")
+    if code == "brewing":
+        return _tr("Being brewed")
+    parts = []
+    if jar.day_number is not None:
+        parts.append(_tr("Day {n}").format(n=jar.day_number))
+    if jar.latest_ph is not None:
+        parts.append(_tr("pH {ph}").format(ph=f"{jar.latest_ph:.2f}"))
+    else:
+        parts.append(_tr("no pH yet"))
+    return " · ".join(parts)
+
+
+def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
+    """What comes next and when, as one short line."""
+    texts = {
+        "plan_batch": _tr("Ready for a batch"),
+        "brew_it": _tr("Brew it next"),
+        "finish_run_sheet": _tr("Follow the run sheet"),
+        "take_ph": _tr("Check the pH"),
+        "taste": _tr("Taste it"),
+        "look_for_mold": _tr("Look for mold"),
+        "draw_off": _tr("Draw it off"),
+        "own": _tr("Your reminder"),
+    }
+    text = texts.get(jar.next_code or "", "")
+    if not text or jar.next_at is None:
+        return text
+    if jar.next_at <= now:
+        return _tr("{what} now").format(what=text)
+    return _tr("{what} {when}").format(what=text, when=day_words(jar.next_at, now, zone))
+
+
+def jar_words(jar: JarView, now: datetime, zone: tzinfo) -> JarWords:
+    """All lines of one jar, and one sentence that says the same for a screen reader."""
+    state = stage_words(jar)
+    coming = coming_words(jar, now, zone)
+    urgent = ""
+    if jar.next_at is not None and jar.next_at <= now:
+        urgent = "due"
+    if any(alert.level.value in ("warn", "stop") for alert in jar.alerts):
+        urgent = "danger"
+    lines = [jar.vessel.name, state, coming]
+    if jar.batch is not None:
+        lines.insert(1, jar.batch.name)
+    if jar.pellicle_mm:
+        lines.append(_tr("pellicle {mm} mm").format(mm=f"{jar.pellicle_mm:.0f}"))
+    if urgent == "danger":
+        lines.append(_tr("needs attention"))
+    sentence = ", ".join(part for part in lines if part) + "."
+    return JarWords(
+        name=jar.vessel.name, state=state, coming=coming, urgent=urgent, sentence=sentence
+    )

@@ -1,0 +1,33 @@
+"""From a jar's record to what is drawn of it."""
+
+from __future__ import annotations
+
+from brewdesk.services.records import Material
+from brewdesk.services.shelf import JarView
+from brewdesk.widgets.jarpainter import JarLook
+
+OPAQUE = frozenset(
+    {
+        Material.STAINLESS_STEEL,
+        Material.CERAMIC_FOOD_SAFE,
+        Material.CERAMIC_UNKNOWN_GLAZE,
+        Material.REACTIVE_METAL,
+        Material.WOOD,
+    }
+)
+
+
+def look_of(jar: JarView) -> JarLook:
+    """Everything the painter needs to know about a jar."""
+    planned = jar.stage_code == "planned"
+    souring = jar.stage_code in ("souring", "tasting", "past_window")
+    return JarLook(
+        profile=jar.profile,
+        liquid_height_cm=0.0 if planned else jar.liquid_height_cm,
+        planned_height_cm=jar.liquid_height_cm if planned else 0.0,
+        ph=jar.latest_ph,
+        pellicle_cm=(jar.pellicle_mm or 0.0) / 10.0 if souring else 0.0,
+        covered=souring,
+        steaming=jar.stage_code == "brewing",
+        opaque=jar.vessel.material in OPAQUE,
+    )

@@ -1,0 +1,308 @@
+"""The shelf: vessels standing on boards, in an item view with a delegate.
+
+The view owns the scale (pixels to the centimetre), so that all jars stay true to
+one another; it is chosen so that the boards fill the room there is.
+"""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import (
+    QModelIndex,
+    QPersistentModelIndex,
+    QPointF,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetrics,
+    QLinearGradient,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QListView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QWidget,
+)
+
+from brewdesk.models.shelf import JAR_ROLE, WORDS_ROLE
+from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.shelf import JarWords
+from brewdesk.widgets.jarlook import look_of
+from brewdesk.widgets.jarpainter import paint_jar, total_height_cm, widest_cm
+from brewdesk.widgets.theme import SPACE, tokens
+
+LEAST_JAR_PX = 132.0
+MOST_JAR_PX = 330.0
+CELL_LEAST_PX = 176
+BOARD_PX = 12
+HEADROOM_PX = 18
+LINES = 3
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class JarDelegate(QStyledItemDelegate):
+    """Paints one jar on its board with its three lines below."""
+
+    def __init__(self, view: ShelfView) -> None:
+        super().__init__(view)
+        self._view = view
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        """As wide as jar and text need, as high as every other."""
+        jar = index.data(JAR_ROLE)
+        return QSize(self._view.cell_width(jar), self._view.row_height())
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        """Draw choice, jar and words."""
+        jar: JarView = index.data(JAR_ROLE)
+        words: JarWords = index.data(WORDS_ROLE)
+        box = QRectF(option.rect)
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        focused = bool(option.state & QStyle.StateFlag.State_HasFocus)
+        self._paint_choice(painter, box, chosen=chosen, focused=focused)
+        look = look_of(jar)
+        foot = QPointF(box.center().x(), box.top() + self._view.jar_area())
+        paint_jar(painter, foot, self._view.scale_px_per_cm, look, tokens())
+        self._paint_words(painter, box, words)
+
+    def _paint_choice(self, painter: QPainter, box: QRectF, *, chosen: bool, focused: bool) -> None:
+        if not chosen and not focused:
+            return
+        t = tokens()
+        frame = box.adjusted(4, 4, -4, -4)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        ground = QColor(t.accent)
+        ground.setAlpha(38 if chosen else 0)
+        painter.setBrush(ground)
+        painter.setPen(QPen(QColor(t.accent), 2.0 if focused else 1.2))
+        painter.drawRoundedRect(frame, 12, 12)
+        painter.restore()
+
+    def _paint_words(self, painter: QPainter, box: QRectF, words: JarWords) -> None:
+        t = tokens()
+        fonts = self._view.fonts()
+        y = box.top() + self._view.jar_area() + BOARD_PX + SPACE
+        width = box.width() - 2 * SPACE
+        painter.save()
+        for text, font, colour in (
+            (words.name, fonts[0], t.ink),
+            (words.state, fonts[1], t.ink),
+        ):
+            metrics = QFontMetrics(font)
+            painter.setFont(font)
+            painter.setPen(QColor(colour))
+            line = QRectF(box.left() + SPACE, y, width, metrics.height())
+            shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, int(width))
+            painter.drawText(line, Qt.AlignmentFlag.AlignCenter, shown)
+            y += metrics.height() + 2
+        self._paint_coming(painter, box, y + 2, words, fonts[1])
+        painter.restore()
+
+    def _paint_coming(
+        self, painter: QPainter, box: QRectF, y: float, words: JarWords, font: QFont
+    ) -> None:
+        if not words.coming and words.urgent != "danger":
+            return
+        t = tokens()
+        metrics = QFontMetrics(font)
+        mark = {"due": "!  ", "danger": "!!  "}.get(words.urgent, "")
+        ink = {"due": t.warn, "danger": t.danger}.get(words.urgent, t.muted)
+        ground = {"due": t.warn_soft, "danger": t.danger_soft}.get(words.urgent)
+        room = int(box.width() - 4 * SPACE)
+        text = metrics.elidedText(mark + words.coming, Qt.TextElideMode.ElideRight, room)
+        wide = metrics.horizontalAdvance(text)
+        line = QRectF(box.center().x() - wide / 2, y, wide, metrics.height())
+        painter.setFont(font)
+        if ground is not None:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setPen(QPen(QColor(ink), 1))
+            painter.setBrush(QColor(ground))
+            pill = line.adjusted(-SPACE, -2, SPACE, 2)
+            painter.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
+        painter.setPen(QColor(ink))
+        painter.drawText(line, Qt.AlignmentFlag.AlignCenter, text)
+
+
+class ShelfView(QListView):
+    """Boards with jars. Emits ``jar_opened`` on Enter or double click."""
+
+    jar_opened = Signal(int)
+    jar_chosen = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("shelf_view")
+        self.setAccessibleName(self.tr("Shelf"))
+        self.scale_px_per_cm = 8.0
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setStyleSheet("QListView { background: transparent; border: none; }")
+        self.setViewMode(QListView.ViewMode.IconMode)
+        self.setFlow(QListView.Flow.LeftToRight)
+        self.setWrapping(True)
+        self.setResizeMode(QListView.ResizeMode.Adjust)
+        self.setMovement(QListView.Movement.Static)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setSpacing(0)
+        self.setItemDelegate(JarDelegate(self))
+        self.activated.connect(self._on_activated)
+        self._fonts: tuple[QFont, QFont] | None = None
+
+    # --- geometry shared with the delegate -------------------------------------------
+
+    def fonts(self) -> tuple[QFont, QFont]:
+        """Fonts of the name and of the lines below it."""
+        if self._fonts is None:
+            name = QFont(self.font())
+            name.setWeight(QFont.Weight.DemiBold)
+            small = QFont(self.font())
+            small.setPointSizeF(self.font().pointSizeF() * 0.92)
+            self._fonts = (name, small)
+        return self._fonts
+
+    def text_height(self) -> int:
+        """Height of the words below a board."""
+        name, small = (QFontMetrics(font) for font in self.fonts())
+        return name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+
+    def jar_area(self) -> float:
+        """Height from a row's top to the board."""
+        return HEADROOM_PX + self._tallest_cm() * self.scale_px_per_cm
+
+    def row_height(self) -> int:
+        """Height of one board with jars above and words below."""
+        return round(self.jar_area() + BOARD_PX + SPACE + self.text_height())
+
+    def cell_width(self, jar: JarView) -> int:
+        """Width of one jar's cell at the scale in use."""
+        return self._cell_width_at(jar, self.scale_px_per_cm)
+
+    def _cell_width_at(self, jar: JarView, scale: float) -> int:
+        text = QFontMetrics(self.fonts()[1]).averageCharWidth() * 25
+        return max(CELL_LEAST_PX, text, math.ceil(widest_cm(look_of(jar)) * scale * 1.12) + 32)
+
+    def _jars(self) -> list[JarView]:
+        model = self.model()
+        if model is None:
+            return []
+        return [model.index(row, 0).data(JAR_ROLE) for row in range(model.rowCount())]
+
+    def _tallest_cm(self) -> float:
+        return max((total_height_cm(look_of(jar)) for jar in self._jars()), default=20.0)
+
+    def fit_scale(self) -> None:
+        """Choose the scale so that all boards fit the window, within readable limits."""
+        jars = self._jars()
+        if not jars:
+            return
+        tallest = self._tallest_cm()
+        room_w = max(200, self.viewport().width() - 2)
+        room_h = max(200, self.viewport().height())
+        best = LEAST_JAR_PX / tallest
+        for rows in range(1, 6):
+            height = room_h / rows - HEADROOM_PX - BOARD_PX - SPACE - self.text_height()
+            height = min(MOST_JAR_PX, height)
+            if height < LEAST_JAR_PX:
+                break
+            scale = height / tallest
+            if self._rows_needed(jars, scale, room_w) <= rows:
+                best = scale
+                break
+        if abs(best - self.scale_px_per_cm) > 0.01:
+            self.scale_px_per_cm = best
+            self.scheduleDelayedItemsLayout()
+            self.viewport().update()
+
+    def _rows_needed(self, jars: list[JarView], scale: float, room_w: int) -> int:
+        rows, used = 1, 0
+        for jar in jars:
+            wide = self._cell_width_at(jar, scale)
+            if used and used + wide > room_w:
+                rows, used = rows + 1, 0
+            used += wide
+        return rows
+
+    def refresh_looks(self) -> None:
+        """Lay out again after jars, fonts or colours changed."""
+        self._fonts = None
+        self.fit_scale()
+        self.scheduleDelayedItemsLayout()
+        self.viewport().update()
+
+    # --- choosing --------------------------------------------------------------------
+
+    def choose(self, row: int) -> None:
+        """Make ``row`` the current jar."""
+        model = self.model()
+        if model is not None and 0 <= row < model.rowCount():
+            self.setCurrentIndex(model.index(row, 0))
+
+    def currentChanged(self, current: Index, previous: Index) -> None:
+        """Tell which jar is current."""
+        super().currentChanged(current, previous)
+        if current.isValid():
+            self.jar_chosen.emit(current.data(JAR_ROLE).vessel.id)
+
+    def _on_activated(self, index: QModelIndex) -> None:
+        self.jar_opened.emit(index.data(JAR_ROLE).vessel.id)
+
+    # --- painting --------------------------------------------------------------------
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Refit the scale to the new room."""
+        self.fit_scale()
+        super().resizeEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint wall and boards, then let the view place the jars."""
+        painter = QPainter(self.viewport())
+        t = tokens()
+        area = self.viewport().rect()
+        light = QLinearGradient(0, 0, 0, area.height())
+        light.setColorAt(0.0, QColor(t.wall).lighter(103))
+        light.setColorAt(1.0, QColor(t.wall))
+        painter.fillRect(area, light)
+        for y in self._board_tops():
+            self._paint_board(painter, QRect(0, y, area.width(), BOARD_PX))
+        painter.end()
+        super().paintEvent(event)
+
+    def _board_tops(self) -> list[int]:
+        model = self.model()
+        if model is None:
+            return []
+        tops = {
+            round(self.visualRect(model.index(row, 0)).top() + self.jar_area())
+            for row in range(model.rowCount())
+        }
+        return sorted(tops)
+
+    def _paint_board(self, painter: QPainter, board: QRect) -> None:
+        t = tokens()
+        wood = QLinearGradient(board.topLeft(), board.bottomLeft())
+        wood.setColorAt(0.0, QColor(t.board).lighter(112))
+        wood.setColorAt(0.25, QColor(t.board))
+        wood.setColorAt(1.0, QColor(t.board_edge))
+        painter.fillRect(board, wood)
+        shadow = QRect(board.left(), board.bottom() + 1, board.width(), 7)
+        fade = QLinearGradient(shadow.topLeft(), shadow.bottomLeft())
+        fade.setColorAt(0.0, QColor(0, 0, 0, 46))
+        fade.setColorAt(1.0, QColor(0, 0, 0, 0))
+        painter.fillRect(shadow, fade)
