@@ -1,0 +1,158 @@
+"""The commands: run, test, check, smoke, doctor. Each returns an exit code."""
+
+from __future__ import annotations
+
+import os
+import platform
+import subprocess
+import sys
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from devtool import needs
+from devtool.display import virtual_screen
+from devtool.environment import DEV_LOCK, RUN_LOCK, Environment
+from devtool.speech import ROOT, CannotGoOn, say, say_command
+
+_NO_TESTS_FOUND = 5  # pytest's exit code
+ON_LINUX = sys.platform.startswith("linux")
+
+
+@dataclass(frozen=True)
+class Options:
+    """What was asked for before the command's name."""
+
+    install_system: bool
+    fresh: bool
+    use_uv: bool
+
+
+def run(options: Options, arguments: Sequence[str]) -> int:
+    """Start the program on this machine's screen."""
+    needs.require(needs.OFFSCREEN, install=options.install_system)
+    platform_name = os.environ.get("QT_QPA_PLATFORM", "")
+    if ON_LINUX and not platform_name:
+        if os.environ.get("DISPLAY"):
+            needs.require(needs.SCREEN, install=options.install_system)
+        elif os.environ.get("WAYLAND_DISPLAY"):
+            needs.require(needs.WAYLAND, install=options.install_system)
+        else:
+            raise CannotGoOn(
+                "There is no screen here: neither DISPLAY nor WAYLAND_DISPLAY is set. "
+                "Start the program from a desktop session."
+            )
+    environment = _prepared(options, RUN_LOCK)
+    command = [str(environment.python), "-m", "brewdesk", *arguments]
+    if os.name == "posix":
+        os.execve(command[0], command, environment.variables())  # signals reach the program itself
+    return subprocess.call(command, env=environment.variables())
+
+
+def test(options: Options, arguments: Sequence[str]) -> int:
+    """Run the tests without a window, then those marked ``screen`` on an X server of their own."""
+    needs.require(
+        (*needs.OFFSCREEN, *needs.SCREEN, *needs.TEST_PROGRAMS), install=options.install_system
+    )
+    environment = _prepared(options, DEV_LOCK)
+    say("Tests without a window")
+    windowless = _pytest(environment, ["-m", "not screen", *arguments], qt_platform="offscreen")
+    if not ON_LINUX:
+        say(
+            "The tests on a real screen were left out: they need an X server, so they run on Linux."
+        )
+        return windowless
+    say("Tests on a real screen, under Xvfb")
+    with virtual_screen() as display:
+        on_screen = _pytest(
+            environment, ["-m", "screen", *arguments], qt_platform="xcb", DISPLAY=display
+        )
+    codes = {windowless, on_screen}
+    if arguments and codes != {_NO_TESTS_FOUND}:
+        codes.discard(_NO_TESTS_FOUND)  # a selection may lie wholly in one of the two parts
+    return max(codes)
+
+
+def check(options: Options, arguments: Sequence[str]) -> int:
+    """Check format, lint, types and the import arrows; all of them, then say which failed."""
+    _no_arguments("check", arguments)
+    needs.require(needs.OFFSCREEN, install=options.install_system)
+    environment = _prepared(options, DEV_LOCK)
+    python = str(environment.python)
+    failed = []
+    for title, command in (
+        ("format", [python, "-m", "ruff", "format", "--check", "."]),
+        ("lint", [python, "-m", "ruff", "check", "."]),
+        ("types", [python, "-m", "mypy"]),
+    ):
+        if _call(command, environment.variables()) != 0:
+            failed.append(title)
+    if _pytest(environment, ["-q", "tests/test_architecture.py"], qt_platform="offscreen") != 0:
+        failed.append("architecture")
+    say(f"Failed: {', '.join(failed)}" if failed else "Format, lint, types, architecture: good")
+    return 1 if failed else 0
+
+
+def smoke(options: Options, arguments: Sequence[str]) -> int:
+    """Open the program in a real window, look at its pixels, and close it as a person would."""
+    if not ON_LINUX:
+        say("The smoke run was left out: it needs an X server, and so Linux.")
+        return 0
+    needs.require(
+        (*needs.OFFSCREEN, *needs.SCREEN, *needs.SMOKE_PROGRAMS), install=options.install_system
+    )
+    environment = _prepared(options, RUN_LOCK)
+    script = str(ROOT / "packaging" / "smoke.py")
+    return _call([str(environment.python), script, *arguments], environment.variables())
+
+
+def doctor(options: Options, arguments: Sequence[str]) -> int:
+    """Say what is here and what is missing; change nothing."""
+    _no_arguments("doctor", arguments)
+    environment = Environment(use_uv=options.use_uv)
+    say(f"System       {platform.platform()}")
+    say(f"Python       {sys.version.split()[0]} ({sys.executable})")
+    say(f"uv           {environment.uv or 'not used'}")
+    for lock in (RUN_LOCK, DEV_LOCK):
+        state = "ready" if environment.is_ready(lock) else "to be installed"
+        say(f"Packages     {lock.name}: {state}")
+    if not ON_LINUX:
+        return 0
+    say(f"Screen       {os.environ.get('DISPLAY') or os.environ.get('WAYLAND_DISPLAY') or 'none'}")
+    lacking: dict[str, needs.Need] = {}
+    for title, group in (
+        ("without a window", needs.OFFSCREEN),
+        ("on a screen", needs.SCREEN),
+        ("for the tests", needs.TEST_PROGRAMS),
+        ("for the smoke run", needs.SMOKE_PROGRAMS),
+    ):
+        found = needs.missing(group)
+        say(f"Needed {title}: {', '.join(need.name for need in found) or 'nothing'} missing")
+        lacking.update({need.name: need for need in found})
+    command = needs.install_command(lacking.values()) if lacking else None
+    if command:
+        say(f"Install with: {' '.join(command)}")
+    return 1 if lacking else 0
+
+
+def _prepared(options: Options, lock: Path) -> Environment:
+    environment = Environment(use_uv=options.use_uv)
+    environment.prepare(lock, fresh=options.fresh, install_system=options.install_system)
+    return environment
+
+
+def _pytest(
+    environment: Environment, arguments: Sequence[str], *, qt_platform: str, **variables: str
+) -> int:
+    settings = {**environment.variables(), "QT_QPA_PLATFORM": qt_platform, **variables}
+    return _call([str(environment.python), "-m", "pytest", *arguments], settings)
+
+
+def _call(command: Sequence[str], variables: dict[str, str]) -> int:
+    say_command(command)
+    return subprocess.call(command, cwd=ROOT, env=variables)
+
+
+def _no_arguments(name: str, arguments: Sequence[str]) -> None:
+    if arguments:
+        raise CannotGoOn(f"'{name}' takes no arguments, but got: {' '.join(arguments)}")
