@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta, tzinfo
 
-from PySide6.QtCore import QCoreApplication, QDate, QLocale, QTime
+from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.notices.port import NoticeAction
 from brewdesk.services.reminder_rules import read_span
+from brewdesk.services.wording.moments import date_words, time_words
 from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderKind
 
@@ -79,16 +80,9 @@ def clock_doubt_words(newest_at: datetime, now: datetime, zone: tzinfo) -> str:
 
 def moment_words(instant: datetime, zone: tzinfo) -> str:
     """Write an instant as weekday, date and time on the maker's clock."""
-    local = instant.astimezone(zone)
-    locale = QLocale()
-    time_text = locale.toString(QTime(local.hour, local.minute), QLocale.FormatType.ShortFormat)
-    return _t("{day} at {time}").format(day=day_words(instant, zone), time=time_text)
-
-
-def day_words(instant: datetime, zone: tzinfo) -> str:
-    """Write an instant's day as weekday, day and month on the maker's calendar."""
-    local = instant.astimezone(zone)
-    return QLocale().toString(QDate(local.year, local.month, local.day), _t("ddd d MMM"))
+    return _t("{day} at {time}").format(
+        day=date_words(instant, zone), time=time_words(instant, zone)
+    )
 
 
 def span_words(span: timedelta) -> str:
@@ -119,7 +113,7 @@ def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[s
     sentences = []
     span = read_span(reminder.text)
     if span is not None:
-        earliest, latest = (day_words(end, zone) for end in span)
+        earliest, latest = (date_words(end, zone) for end in span)
         if earliest == latest:
             sentences.append(
                 _t("The forecast puts the start of the tasting window on {day}.").format(
@@ -137,12 +131,12 @@ def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[s
     if end is not None and end < now:
         sentences.append(
             _t("The window was forecast to close {day}: it may be more sour than you like.").format(
-                day=day_words(end, zone)
+                day=date_words(end, zone)
             )
         )
     elif end is not None:
         sentences.append(
-            _t("It may be too sour for you after {day}.").format(day=day_words(end, zone))
+            _t("It may be too sour for you after {day}.").format(day=date_words(end, zone))
         )
     sentences.append(
         _t("Look for mold first and do not taste a batch that has any or smells wrong.")
@@ -153,7 +147,7 @@ def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[s
 def _ph_check(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
     title = _t("Measure the pH of {jar}").format(jar=jar)
     body = _t(
-        "It should be at 4.2 or below within seven days of the start, and no reading shows that yet. "
+        "It should be at 4.2 or below within seven days of the start, and no reading shows it yet. "
         "If it is not, follow your local food safety advice; when in doubt, throw it out."
     )
     return title, body
