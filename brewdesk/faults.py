@@ -1,0 +1,71 @@
+"""What happens to mistakes of the program itself: a log the maker can read, and a notice."""
+
+from __future__ import annotations
+
+import logging
+import logging.handlers
+import sys
+import threading
+from collections.abc import Callable
+from pathlib import Path
+from types import TracebackType
+
+log = logging.getLogger("brewdesk")
+
+LOG_BYTES = 512_000
+LOG_FILES = 3
+
+
+def start_log(state_dir: Path) -> Path:
+    """Write the log to ``state_dir``; returns its path."""
+    state_dir.mkdir(parents=True, exist_ok=True, mode=0o700)
+    path = state_dir / "brewdesk.log"
+    handler = logging.handlers.RotatingFileHandler(
+        path, maxBytes=LOG_BYTES, backupCount=LOG_FILES, encoding="utf-8", delay=True
+    )
+    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
+    root = logging.getLogger("brewdesk")
+    root.setLevel(logging.INFO)
+    root.addHandler(handler)
+    return path
+
+
+def stop_log() -> None:
+    """Close the log files (the handlers belong to one run)."""
+    root = logging.getLogger("brewdesk")
+    for handler in list(root.handlers):
+        if isinstance(handler, logging.handlers.RotatingFileHandler):
+            root.removeHandler(handler)
+            handler.close()
+
+
+def install(tell: Callable[[str], None]) -> Callable[[], None]:
+    """Send every uncaught error to the log, and its first line to ``tell``.
+
+    Returns what puts the hooks back. Slots swallow exceptions into ``sys.excepthook``,
+    so without this a fault in a button would pass unseen.
+    """
+    before, before_thread = sys.excepthook, threading.excepthook
+
+    def on_error(
+        kind: type[BaseException], error: BaseException, trace: TracebackType | None
+    ) -> None:
+        if issubclass(kind, KeyboardInterrupt):
+            before(kind, error, trace)
+            return
+        log.error("uncaught", exc_info=(kind, error, trace))
+        before(kind, error, trace)
+        tell(f"{kind.__name__}: {error}")
+
+    def on_thread_error(args: threading.ExceptHookArgs) -> None:
+        if args.exc_value is not None:
+            log.error("uncaught in a thread", exc_info=args.exc_value)
+        before_thread(args)
+
+    sys.excepthook = on_error
+    threading.excepthook = on_thread_error
+
+    def restore() -> None:
+        sys.excepthook, threading.excepthook = before, before_thread
+
+    return restore

@@ -1,0 +1,63 @@
+"""One program per store: a lock file beside the store, and a way to raise the first window."""
+
+from __future__ import annotations
+
+import hashlib
+from pathlib import Path
+
+from PySide6.QtCore import QLockFile, QObject, Signal
+from PySide6.QtNetwork import QLocalServer, QLocalSocket
+
+RAISE = b"raise\n"
+PATIENCE_MS = 400
+
+
+class Instance(QObject):
+    """Holds the lock of one store. ``raise_wanted`` fires when a second start asks for us."""
+
+    raise_wanted = Signal()
+
+    def __init__(self, store_path: Path) -> None:
+        super().__init__()
+        store_path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        self._lock = QLockFile(str(store_path) + ".lock")
+        self._lock.setStaleLockTime(0)  # only a dead process gives the lock up, never an old one
+        digest = hashlib.sha256(str(store_path.resolve()).encode()).hexdigest()[:16]
+        self._name = f"brewdesk-{digest}"
+        self._server: QLocalServer | None = None
+
+    def take(self) -> bool:
+        """Take the lock and listen; False when another program has this store open."""
+        if not self._lock.tryLock(0):
+            return False
+        QLocalServer.removeServer(self._name)
+        self._server = QLocalServer(self)
+        self._server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
+        self._server.newConnection.connect(self._on_connected)
+        self._server.listen(self._name)
+        return True
+
+    def call_first(self) -> bool:
+        """Ask the program that holds the lock to show its window."""
+        socket = QLocalSocket()
+        socket.connectToServer(self._name)
+        if not socket.waitForConnected(PATIENCE_MS):
+            return False
+        socket.write(RAISE)
+        sent = socket.waitForBytesWritten(PATIENCE_MS)
+        socket.disconnectFromServer()
+        return sent
+
+    def release(self) -> None:
+        """Stop listening and give the lock up."""
+        if self._server is not None:
+            self._server.close()
+            self._server = None
+        self._lock.unlock()
+
+    def _on_connected(self) -> None:
+        if self._server is None:
+            return
+        socket = self._server.nextPendingConnection()
+        socket.disconnected.connect(socket.deleteLater)
+        self.raise_wanted.emit()

@@ -1,0 +1,127 @@
+"""Ending a batch: drawing it off, or discarding it with a reason."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.desk import Desk
+from brewdesk.services.shelf import JarView
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE
+
+SAFE_PH = 4.2  # shown in words only; the verdict itself is the core's
+
+
+class EndDialog(QDialog):
+    """Asks only what undo could not tell: why, and whether mold was the reason."""
+
+    ended = Signal()
+
+    def __init__(
+        self, desk: Desk, jar: JarView, *, discard: bool, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._jar = jar
+        self._discard = discard
+        self.setObjectName("end_dialog")
+        self.setWindowTitle(self.tr("Discard a batch") if discard else self.tr("Draw a batch off"))
+        self.setMinimumWidth(460)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(3 * SPACE, 3 * SPACE, 3 * SPACE, 2 * SPACE)
+        column.setSpacing(SPACE)
+        batch = jar.batch
+        name = batch.name if batch is not None else ""
+        heading = self._label(
+            (self.tr("Discard {name}?") if discard else self.tr("Draw {name} off?")).format(
+                name=name
+            ),
+            "heading",
+        )
+        column.addWidget(heading)
+        column.addWidget(self._label(self._advice(), "muted" if discard else self._tone()))
+        self._reason = QComboBox()
+        self._reason.setObjectName("end_reason")
+        self._reason.setAccessibleName(self.tr("Reason"))
+        self._words = QLineEdit()
+        self._words.setObjectName("end_words")
+        self._words.setAccessibleName(self.tr("In your own words"))
+        self._words.setPlaceholderText(self.tr("In your own words (optional)"))
+        if discard:
+            for key, text in (
+                ("mold", self.tr("Mold: fuzzy, dry or coloured spots")),
+                ("ph", self.tr("Not sour enough in time")),
+                ("smell", self.tr("It smells or tastes wrong")),
+                ("accident", self.tr("An accident")),
+                ("other", self.tr("Another reason")),
+            ):
+                self._reason.addItem(text, key)
+            column.addWidget(self._reason)
+        column.addWidget(self._words)
+        column.addSpacing(SPACE)
+        buttons = QHBoxLayout()
+        buttons.addStretch(1)
+        cancel = QPushButton(self.tr("Keep it going"))
+        cancel.clicked.connect(self.reject)
+        self._go = QPushButton(self.tr("Discard all of it") if discard else self.tr("Draw it off"))
+        self._go.setObjectName("end_go")
+        set_role(self._go, "danger" if discard else "primary")
+        self._go.setDefault(True)
+        self._go.clicked.connect(self._on_go)
+        buttons.addWidget(cancel)
+        buttons.addWidget(self._go)
+        column.addLayout(buttons)
+
+    def _label(self, text: str, role: str) -> QLabel:
+        label = QLabel(text)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setWordWrap(True)
+        set_role(label, role)
+        return label
+
+    def _is_sour_enough(self) -> bool:
+        return self._jar.latest_ph is not None and self._jar.latest_ph <= SAFE_PH
+
+    def _tone(self) -> str:
+        return "muted" if self._is_sour_enough() else "warn"
+
+    def _advice(self) -> str:
+        if self._discard:
+            return self.tr(
+                "With mold, everything goes: liquid, culture and cloth. Mold cannot be scooped "
+                "off safely; when in doubt, throw it out. Wash and sanitise the vessel."
+            )
+        if self._is_sour_enough():
+            return self.tr(
+                "Keep back enough of it as starter for the next jar, and chill what you drink. "
+                "It holds some alcohol; how much is allowed to be given away is for local rules."
+            )
+        return self.tr(
+            "There is no pH reading of 4.2 or less for this batch. Guidance for home brewing asks "
+            "for 4.2 or less before it is drunk: take a reading first, and follow local rules."
+        )
+
+    def _on_go(self) -> None:
+        batch = self._jar.batch
+        if batch is None:
+            self.reject()
+            return
+        words = self._words.text().strip()
+        if self._discard:
+            key = str(self._reason.currentData())
+            reason = words or self._reason.currentText()
+            self._desk.batches.discard(batch.id, reason, culture_lost=key == "mold")
+        else:
+            self._desk.batches.draw_off(batch.id, words)
+        self.accept()
+        self.ended.emit()

@@ -1,0 +1,316 @@
+"""The sheet of the chosen jar: what it is, what comes next, and everything known of it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QTabWidget,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.desk import Desk
+from brewdesk.services.records import BatchStage, Kind
+from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.moments import stamp_words
+from brewdesk.services.wording.shelf import jar_words
+from brewdesk.services.wording.stages import name_of
+from brewdesk.widgets.acidchart import AcidChart
+from brewdesk.widgets.figurerow import FigureRow
+from brewdesk.widgets.icons import icon
+from brewdesk.widgets.journalview import JournalView
+from brewdesk.widgets.planfacts import PlanFacts
+from brewdesk.widgets.readingform import ReadingForm
+from brewdesk.widgets.readingsview import ReadingsView
+from brewdesk.widgets.runsheetpanel import RunSheetPanel
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.verdictcard import VerdictCard
+
+
+class JarSheet(QWidget):
+    """Shows one jar. What the maker wants done is emitted; the window does it."""
+
+    plan_wanted = Signal(int)  # vessel id
+    edit_plan_wanted = Signal(int)  # batch id
+    brew_wanted = Signal(int)  # batch id
+    edit_vessel_wanted = Signal(int)
+    retire_wanted = Signal(int)
+    end_wanted = Signal(object, bool)  # jar, discard
+    print_wanted = Signal(int)  # batch id
+    drop_plan_wanted = Signal(int)
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._jar: JarView | None = None
+        self.setObjectName("jar_sheet")
+        self.setMinimumWidth(430)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, SPACE)
+        column.setSpacing(SPACE)
+        column.addLayout(self._make_header())
+        self._figures = FigureRow(3)
+        column.addWidget(self._figures)
+        self._alerts = QVBoxLayout()
+        self._alerts.setSpacing(SPACE)
+        column.addLayout(self._alerts)
+        self.tabs = QTabWidget()
+        self.tabs.setObjectName("jar_tabs")
+        self.tabs.setDocumentMode(True)
+        column.addWidget(self.tabs, 1)
+        self._make_tabs()
+        desk.forecasts.ready.connect(self._on_forecast_ready)
+
+    # --- building --------------------------------------------------------------------
+
+    def _make_header(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        self._title, self._subtitle = QLabel(), QLabel()
+        self._title.setObjectName("jar_title")
+        for label, role in ((self._title, "title"), (self._subtitle, "muted")):
+            label.setTextFormat(Qt.TextFormat.PlainText)
+            set_role(label, role)
+            words.addWidget(label)
+        row.addLayout(words, 1)
+        self.next_button = QPushButton()
+        self.next_button.setObjectName("next_act")
+        set_role(self.next_button, "primary")
+        self.next_button.clicked.connect(self._on_next)
+        row.addWidget(self.next_button, 0, Qt.AlignmentFlag.AlignTop)
+        self.more_button = QToolButton()
+        self.more_button.setObjectName("jar_more")
+        self.more_button.setAccessibleName(self.tr("More for this jar"))
+        self.more_button.setToolTip(self.tr("More for this jar"))
+        self.more_button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        self._menu = QMenu(self.more_button)
+        self._menu.aboutToShow.connect(self.fill_menu)
+        self.more_button.setMenu(self._menu)
+        row.addWidget(self.more_button, 0, Qt.AlignmentFlag.AlignTop)
+        return row
+
+    def _make_tabs(self) -> None:
+        self.chart = AcidChart(self)
+        self.form = ReadingForm(self._desk, self)
+        self.readings = ReadingsView(self._desk, self)
+        self.run_sheet = RunSheetPanel(self._desk, self)
+        self.journal = JournalView(self._desk, self)
+        self.facts = PlanFacts(self._desk, self)
+        reading_page = QWidget()
+        column = QVBoxLayout(reading_page)
+        column.setContentsMargins(0, SPACE, 0, 0)
+        column.setSpacing(SPACE)
+        column.addWidget(self.form)
+        column.addWidget(self.readings, 1)
+        self._pages: dict[str, tuple[QWidget, str]] = {
+            "curve": (self.chart, self.tr("Curve")),
+            "readings": (self._scrolling(reading_page), self.tr("Readings")),
+            "run": (self._scrolling(self.run_sheet), self.tr("Run sheet")),
+            "facts": (self._scrolling(self.facts), self.tr("Recipe")),
+            "journal": (self.journal, self.tr("Journal")),
+        }
+        for page, _ in self._pages.values():
+            page.hide()
+
+    def _scrolling(self, page: QWidget) -> QScrollArea:
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(page)
+        return area
+
+    # --- showing ---------------------------------------------------------------------
+
+    def jar(self) -> JarView | None:
+        """The jar on show."""
+        return self._jar
+
+    def show_jar(self, jar: JarView | None) -> None:
+        """Put ``jar`` on show, keeping the tab in use where the jar has it."""
+        changed = (self._jar is None) != (jar is None) or (
+            self._jar is not None and jar is not None and self._jar.vessel.id != jar.vessel.id
+        )
+        stage_before = self._jar.stage_code if self._jar is not None else ""
+        self._jar = jar
+        self.setVisible(jar is not None)
+        if jar is None:
+            return
+        self._show_header(jar)
+        self._show_alerts(jar)
+        self._show_tabs(jar, fresh=changed or stage_before != jar.stage_code)
+
+    def show_readings(self) -> None:
+        """Bring the reading form to the front, ready to type."""
+        page = self._pages["readings"][0]
+        if self.tabs.indexOf(page) >= 0:
+            self.tabs.setCurrentWidget(page)
+            self.form.focus_first()
+
+    def show_tab(self, key: str) -> None:
+        """Bring a tab to the front, if this jar has it."""
+        page = self._pages[key][0]
+        if self.tabs.indexOf(page) >= 0:
+            self.tabs.setCurrentWidget(page)
+
+    def _show_header(self, jar: JarView) -> None:
+        now, zone = self._desk.clock.now(), self._desk.clock.zone()
+        words = jar_words(jar, now, zone)
+        self._title.setText(jar.vessel.name)
+        self._subtitle.setText(self._subtitle_words(jar))
+        self.more_button.setIcon(icon("more"))
+        text = {
+            "empty": self.tr("Plan a batch"),
+            "drawn_off": self.tr("Plan a batch"),
+            "planned": self.tr("Start brewing"),
+            "souring": self.tr("Add a reading"),
+            "tasting": self.tr("Add a reading"),
+            "past_window": self.tr("Draw it off"),
+        }.get(jar.stage_code, "")
+        self.next_button.setText(text)
+        self.next_button.setVisible(bool(text))
+        figures = [(words.state, self.tr("now"))]
+        if jar.batch is not None and jar.day_number is not None and jar.batch.started_at:
+            since = stamp_words(jar.batch.started_at, zone)
+            figures = [
+                (
+                    self.tr("Day {n}").format(n=jar.day_number),
+                    self.tr("since {when}").format(when=since),
+                ),
+                self._ph_figure(jar),
+            ]
+        if words.coming:
+            figures.append((words.coming, self.tr("next")))
+        self._figures.set_figures(figures)
+
+    def _ph_figure(self, jar: JarView) -> tuple[str, str]:
+        if jar.latest_ph is None or jar.ph_at is None:
+            return (self.tr("pH –"), self.tr("not read yet"))
+        when = stamp_words(jar.ph_at, self._desk.clock.zone())
+        return (self.tr("pH {ph}").format(ph=f"{jar.latest_ph:.2f}"), when)
+
+    def _subtitle_words(self, jar: JarView) -> str:
+        volume = self._desk.quantities.show(jar.vessel.working_volume_l, Kind.VOLUME)
+        parts = [volume, name_of(jar.vessel.material)]
+        if jar.batch is not None:
+            fill = self._desk.quantities.show(jar.batch.fill_volume_l, Kind.VOLUME)
+            parts = [jar.batch.name, fill]
+        if jar.culture is not None:
+            parts.append(jar.culture.name)
+        return " · ".join(parts)
+
+    def _show_alerts(self, jar: JarView) -> None:
+        while (item := self._alerts.takeAt(0)) is not None:
+            old = item.widget()
+            if old is not None:
+                old.hide()
+                old.deleteLater()
+        for alert in jar.alerts:
+            self._alerts.addWidget(VerdictCard(alert, self))
+
+    def _show_tabs(self, jar: JarView, *, fresh: bool) -> None:
+        wanted = {
+            "brewing": ("run", "facts", "journal"),
+            "planned": ("facts", "journal"),
+            "souring": ("curve", "readings", "facts", "journal"),
+            "tasting": ("curve", "readings", "facts", "journal"),
+            "past_window": ("curve", "readings", "facts", "journal"),
+        }.get(jar.stage_code, ("facts",))
+        if fresh:
+            for index in reversed(range(self.tabs.count())):
+                page = self.tabs.widget(index)
+                self.tabs.removeTab(index)
+                page.hide()
+            for key in wanted:
+                page, title = self._pages[key]
+                self.tabs.addTab(page, title)
+            self.tabs.setCurrentIndex(0)
+        self.facts.set_jar(jar)
+        if jar.batch is None:
+            return
+        batch_id = jar.batch.id
+        self.journal.set_batch(batch_id)
+        if "run" in wanted:
+            self.run_sheet.set_batch(batch_id)
+        if "curve" in wanted:
+            self.form.set_batch(batch_id)
+            self.readings.set_batch(batch_id)
+            self.refresh_curve()
+
+    def refresh_curve(self) -> None:
+        """Show the newest curve there is, and ask for a newer one."""
+        jar = self._jar
+        if jar is None or jar.batch is None or jar.batch.stage is not BatchStage.SOURING:
+            return
+        view = self._desk.forecasts.now(jar.batch.id)
+        if view is not None:
+            self.chart.set_view(view)
+        self._desk.forecasts.request(jar.batch.id)
+
+    def _on_forecast_ready(self, batch_id: int) -> None:
+        jar = self._jar
+        if jar is None or jar.batch is None or jar.batch.id != batch_id:
+            return
+        view = self._desk.forecasts.now(batch_id)
+        if view is not None:
+            self.chart.set_view(view)
+
+    # --- acting ----------------------------------------------------------------------
+
+    def fill_menu(self) -> None:
+        """Offer what can be done with the jar as it is now."""
+        self._menu.clear()
+        jar = self._jar
+        if jar is None:
+            return
+        vessel_id = jar.vessel.id
+        batch = jar.batch
+        live = batch is not None and batch.stage.is_live
+        if batch is not None and batch.stage is BatchStage.PLANNED:
+            batch_id = batch.id
+            self._menu.addAction(
+                self.tr("Change the plan…"), lambda: self.edit_plan_wanted.emit(batch_id)
+            )
+            self._menu.addAction(
+                self.tr("Give the plan up"), lambda: self.drop_plan_wanted.emit(batch_id)
+            )
+        if batch is not None and live:
+            batch_id = batch.id
+            self._menu.addAction(
+                self.tr("Print the run sheet…"), lambda: self.print_wanted.emit(batch_id)
+            )
+        if batch is not None and batch.stage is BatchStage.SOURING:
+            self._menu.addSeparator()
+            self._menu.addAction(self.tr("Draw it off…"), lambda: self.end_wanted.emit(jar, False))
+        if batch is not None and batch.stage in (BatchStage.SOURING, BatchStage.BREWING):
+            self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
+        self._menu.addSeparator()
+        self._menu.addAction(
+            self.tr("Change the vessel…"), lambda: self.edit_vessel_wanted.emit(vessel_id)
+        )
+        if not live:
+            self._menu.addAction(
+                self.tr("Retire the vessel"), lambda: self.retire_wanted.emit(vessel_id)
+            )
+
+    def _on_next(self) -> None:
+        jar = self._jar
+        if jar is None:
+            return
+        if jar.stage_code in ("empty", "drawn_off"):
+            self.plan_wanted.emit(jar.vessel.id)
+        elif jar.stage_code == "planned" and jar.batch is not None:
+            self.brew_wanted.emit(jar.batch.id)
+        elif jar.stage_code == "past_window":
+            self.end_wanted.emit(jar, False)
+        else:
+            self.show_readings()

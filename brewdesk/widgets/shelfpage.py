@@ -1,0 +1,221 @@
+"""The shelf and, beside it, the sheet of the chosen jar."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QShowEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.models.shelf import ShelfModel
+from brewdesk.services.changes import Change, Topic
+from brewdesk.services.desk import Desk
+from brewdesk.services.records import Kind
+from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.shelf import JarWords, jar_words
+from brewdesk.widgets.emptyshelf import EmptyShelf
+from brewdesk.widgets.icons import icon
+from brewdesk.widgets.jarsheet import JarSheet
+from brewdesk.widgets.shelfview import ShelfView
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE
+
+SHELF_TOPICS = (
+    Topic.VESSELS
+    | Topic.CULTURES
+    | Topic.BATCHES
+    | Topic.STEPS
+    | Topic.READINGS
+    | Topic.REMINDERS
+    | Topic.PLACES
+    | Topic.SETTINGS
+)
+
+
+class ShelfPage(QWidget):
+    """The heart of the window."""
+
+    add_vessel_wanted = Signal()
+    plan_wanted = Signal()
+    demo_wanted = Signal()
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self.setObjectName("shelf_page")
+        self._stale = True
+        self.model = ShelfModel(self._words, self)
+        self.view = ShelfView()
+        self.view.setModel(self.model)
+        self.sheet = JarSheet(desk)
+        self.empty = EmptyShelf()
+        self.empty.add_wanted.connect(self.add_vessel_wanted)
+        self.empty.demo_wanted.connect(self.demo_wanted)
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.view)
+        self._stack.addWidget(self.empty)
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self._make_bar())
+        column.addWidget(self._stack, 1)
+        self.splitter = QSplitter(Qt.Orientation.Horizontal)
+        self.splitter.setObjectName("shelf_splitter")
+        self.splitter.setHandleWidth(1)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.addWidget(left)
+        self.splitter.addWidget(self.sheet)
+        self.splitter.setStretchFactor(0, 11)
+        self.splitter.setStretchFactor(1, 10)
+        left.setMinimumWidth(400)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.splitter)
+        self.sheet.hide()
+        self.view.jar_chosen.connect(self._on_chosen)
+        self.view.jar_opened.connect(self._on_opened)
+        desk.changes.changed.connect(self._on_changed)
+        self._later = QTimer(self)
+        self._later.setObjectName("shelf_refresh")
+        self._later.setSingleShot(True)
+        self._later.setInterval(0)
+        self._later.timeout.connect(self.refresh)
+
+    def _make_bar(self) -> QWidget:
+        bar = QWidget()
+        row = QHBoxLayout(bar)
+        row.setContentsMargins(3 * SPACE, 2 * SPACE, 2 * SPACE, SPACE)
+        row.setSpacing(SPACE)
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        title = QLabel(self.tr("Shelf"))
+        set_role(title, "title")
+        self._place = QLabel()
+        self._place.setTextFormat(Qt.TextFormat.PlainText)
+        set_role(self._place, "muted")
+        words.addWidget(title)
+        words.addWidget(self._place)
+        row.addLayout(words)
+        row.addStretch(1)
+        self.add_button = QPushButton(self.tr("Add a vessel"))
+        self.add_button.setObjectName("add_vessel")
+        self.add_button.clicked.connect(self.add_vessel_wanted)
+        self.plan_button = QPushButton(self.tr("Plan a batch"))
+        self.plan_button.setObjectName("plan_batch")
+        set_role(self.plan_button, "primary")
+        self.plan_button.clicked.connect(self.plan_wanted)
+        row.addWidget(self.add_button)
+        row.addWidget(self.plan_button)
+        return bar
+
+    def _words(self, jar: JarView) -> JarWords:
+        return jar_words(jar, self._desk.clock.now(), self._desk.clock.zone())
+
+    # --- refreshing ------------------------------------------------------------------
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Catch up with what changed while hidden."""
+        super().showEvent(event)
+        if self._stale:
+            self.refresh()
+
+    def _on_changed(self, change: Change) -> None:
+        if not change.concerns(SHELF_TOPICS):
+            return
+        self._stale = True
+        if self.isVisible():
+            self._later.start()
+
+    def refresh(self) -> None:
+        """Read the shelf again and show it."""
+        self._later.stop()
+        self._stale = False
+        jars = self._desk.shelf.jars()
+        self.model.set_jars(jars)
+        self._stack.setCurrentWidget(self.view if jars else self.empty)
+        self.add_button.setIcon(icon("add"))
+        self.add_button.setVisible(bool(jars))
+        self.plan_button.setVisible(bool(jars))
+        self._place.setText(self._place_words())
+        self.view.refresh_looks()
+        current = self.view.currentIndex()
+        if jars and not current.isValid():
+            self.view.choose(self._first_of_interest(jars))
+        elif not jars:
+            self.sheet.show_jar(None)
+        else:
+            self._show_current(jars)
+
+    def refresh_words(self) -> None:
+        """Say the lines again, since time went on."""
+        self._stale = True
+        if self.isVisible():
+            self._later.start()
+
+    def _place_words(self) -> str:
+        show = self._desk.quantities.show
+        return " · ".join(
+            f"{place.name} {show(place.temperature_c, Kind.TEMPERATURE)}"
+            for place in self._desk.vessels.places()
+        )
+
+    def _first_of_interest(self, jars: tuple[JarView, ...]) -> int:
+        with_next = [
+            (jar.next_at, row)
+            for row, jar in enumerate(jars)
+            if jar.next_at is not None and jar.batch is not None
+        ]
+        return min(with_next)[1] if with_next else 0
+
+    def _show_current(self, jars: tuple[JarView, ...]) -> None:
+        row = self.view.currentIndex().row()
+        if 0 <= row < len(jars):
+            self.sheet.show_jar(jars[row])
+
+    # --- choosing --------------------------------------------------------------------
+
+    def choose_vessel(self, vessel_id: int) -> None:
+        """Make the vessel's jar the chosen one."""
+        if self._stale:
+            self.refresh()
+        row = self.model.row_of(vessel_id)
+        if row is not None:
+            self.view.choose(row)
+            self._on_chosen(vessel_id)
+
+    def chosen(self) -> JarView | None:
+        """The jar on the sheet."""
+        return self.sheet.jar()
+
+    def _on_chosen(self, vessel_id: int) -> None:
+        for jar in self._desk.shelf.jars():
+            if jar.vessel.id == vessel_id:
+                self.sheet.show_jar(jar)
+                return
+
+    def _on_opened(self, vessel_id: int) -> None:
+        self._on_chosen(vessel_id)
+        self.sheet.next_button.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def sizeHint(self) -> QSize:
+        """Room for two boards and a sheet."""
+        return QSize(1180, 680)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Give the sheet's side the surface colour, wall colour the other."""
+        from PySide6.QtGui import QColor
+
+        from brewdesk.widgets.theme import tokens
+
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(tokens().surface))
+        left = self.splitter.widget(0).geometry()
+        painter.fillRect(left, QColor(tokens().wall).lighter(103))
