@@ -1,0 +1,593 @@
+"""Weak acids in water: the pH of a blend, and how much starter a wished pH takes.
+
+A liquid is a :class:`Blend`: how much of each acid it holds, and by how much its strong
+cations outnumber its strong anions. On mixing these add up by mass; pH does not. The pH
+follows from charge balance with Davies activity coefficients and temperature-dependent
+constants; it is on the activity scale, as an electrode reads it.
+
+Validity: 0 to 60 degC, ionic strength up to about 0.1 mol/kg. Amounts are per kg of
+water; using them per kg of sweet tea costs about 0.003 pH. Complexes with calcium and
+magnesium are left out (below 0.02 pH in acid drinks without citrate). Against a meter no
+prediction is better than 0.15 pH (astm_e70_aoac_97341).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, fields, replace
+from functools import lru_cache
+from typing import TYPE_CHECKING, Final
+
+from culturecore.constants import (
+    ACETIC_ACID_G_PER_MOL,
+    GAS_CONSTANT_J_PER_MOL_K,
+    LN_10,
+    ZERO_CELSIUS_K,
+)
+from culturecore.errors import ImpossibleInput
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import ArrayLike, NDArray
+
+END_POINT_PH: Final = 8.1  # aoac_94215; some texts use 8.2, which changes 0.1 %
+
+GLUCONIC_SHARE: Final = 0.29  # of the acid, by amount; starter_acid_assumption
+STRONG_ION_EXCESS_EQ_PER_KG: Final = 0.004  # of a ripe starter; starter_acid_assumption
+
+# tea_buffer_assumption: what a gram of leaf leaves in the brew, and the pH of tea in pure water
+TEA_ACID_MOL_PER_G: Final = 0.0008
+TEA_PHENOL_MOL_PER_G: Final = 0.00025
+TEA_PH_IN_PURE_WATER: Final = 4.95  # simpson_2001: black tea 4.9
+
+_LOWEST_PH, _HIGHEST_PH = 0.0, 14.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Blend:
+    """What a liquid holds, per kg of water. Totals count every form of an acid."""
+
+    acetic_mol_per_kg: float = 0.0
+    gluconic_mol_per_kg: float = 0.0
+    lactic_mol_per_kg: float = 0.0
+    malic_mol_per_kg: float = 0.0
+    citric_mol_per_kg: float = 0.0
+    carbonic_mol_per_kg: float = 0.0
+    tea_acid_mol_per_kg: float = 0.0  # pseudo-acid of brewed tea, pK 4.5
+    tea_phenol_mol_per_kg: float = 0.0  # pseudo-acid of brewed tea, pK 8.5
+    strong_ion_excess_eq_per_kg: float = 0.0  # strong cations less strong anions
+    inert_salt_mol_per_kg: float = 0.0  # 1:1 salt that only adds ionic strength
+
+    @property
+    def acids_mol_per_kg(self) -> tuple[float, ...]:
+        """The totals in the order of :data:`ACIDS`."""
+        return (
+            self.acetic_mol_per_kg,
+            self.gluconic_mol_per_kg,
+            self.lactic_mol_per_kg,
+            self.malic_mol_per_kg,
+            self.citric_mol_per_kg,
+            self.carbonic_mol_per_kg,
+            self.tea_acid_mol_per_kg,
+            self.tea_phenol_mol_per_kg,
+        )
+
+
+ACIDS: Final = (
+    "acetic", "gluconic", "lactic", "malic", "citric", "carbonic", "tea_acid", "tea_phenol",
+)  # fmt: skip
+
+# (pK at 25 degC, dH in kJ/mol, dCp in J/mol/K) of each step; goldberg_2002 form.
+# acetic, citric: nist46_minteq (dCp from memory); gluconic: middle of zubiaur_1998;
+# lactic: Martin & Tartar as quoted in the ECHA dossier; malic: from memory;
+# the tea pseudo-acids: tea_buffer_assumption.
+_STEPS: Final[dict[str, tuple[tuple[float, float, float], ...]]] = {
+    "acetic": ((4.756, -0.41, -142.0),),
+    "gluconic": ((3.70, 0.0, 0.0),),
+    "lactic": ((3.86, -0.33, 0.0),),
+    "malic": ((3.459, 2.9, 0.0), (5.097, -1.2, 0.0)),
+    "citric": ((3.128, 4.07, -131.0), (4.761, 2.23, -178.0), (6.396, -3.38, -254.0)),
+    "tea_acid": ((4.5, 0.0, 0.0),),
+    "tea_phenol": ((8.5, 0.0, 0.0),),
+}
+_WATER_STEP: Final = (13.995, 55.81, -224.6)
+
+
+@dataclass(frozen=True, slots=True)
+class _Constants:
+    """Everything that depends on temperature only."""
+
+    log_betas: tuple[tuple[float, ...], ...]  # per acid: minus the sum of its pK so far
+    pk_water: float
+    davies_a: float
+
+
+def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
+    """Return the pH of a blend.
+
+    Parameters
+    ----------
+    blend : Blend
+        What the liquid holds.
+    temperature_c : float
+        0 to 60 degC.
+
+    Raises
+    ------
+    ImpossibleInput
+        For a negative amount, NaN, a temperature out of range, or an excess of strong
+        ions that no pH between 0 and 14 can balance (``reason`` "no_balance").
+
+    Notes
+    -----
+    strong ions + [H+] - [OH-] - sum of C n = 0, with n the mean charge each acid has
+    given off. Same constants in PHREEQC: 400 mixtures within 0.001 pH.
+    """
+    _check_blend(blend)
+    constants = _constants(temperature_c)
+    low, high = _LOWEST_PH, _HIGHEST_PH
+    ionic = _ionic_strength_floor(blend)
+    # a coarse bisection at fixed activity coefficients finds the neighbourhood ...
+    for _ in range(12):
+        middle = (low + high) / 2.0
+        if _imbalance(blend, middle, ionic, constants)[0] > 0.0:
+            low = middle
+        else:
+            high = middle
+    ph = (low + high) / 2.0
+    # ... and clipped Newton steps, with the ionic strength renewed each time, finish it
+    for _ in range(60):
+        excess, buffer, ionic = _imbalance(blend, ph, ionic, constants)
+        step = max(-0.5, min(0.5, excess / buffer))
+        ph += step
+        if abs(step) < 1e-10:
+            break
+    if not _LOWEST_PH < ph < _HIGHEST_PH:
+        raise ImpossibleInput(
+            "strong_ion_excess_eq_per_kg",
+            blend.strong_ion_excess_eq_per_kg,
+            unit="eq/kg",
+            reason="no_balance",
+        )
+    return ph
+
+
+def buffer_capacity_eq_per_kg(
+    blend: Blend, temperature_c: float = 25.0, *, ph: float | None = None
+) -> float:
+    """Return how much strong base per kg moves the pH by one (dB/dpH), at ``ph`` or its own."""
+    at = ph_of(blend, temperature_c) if ph is None else _checked_ph("ph", ph)
+    constants = _constants(temperature_c)
+    ionic = _settled_ionic_strength(blend, at, constants)
+    return _imbalance(blend, at, ionic, constants)[1]
+
+
+def strong_ions_needed_eq_per_kg(blend: Blend, ph: float, temperature_c: float = 25.0) -> float:
+    """Return the strong-ion excess that would give the blend's acids this pH [eq/kg].
+
+    Direct, no search. The blend's own strong-ion excess is not looked at, but for a first
+    guess of ionic strength.
+    """
+    _check_blend(blend)
+    _checked_ph("ph", ph)
+    constants = _constants(temperature_c)
+    needed = blend.strong_ion_excess_eq_per_kg
+    for _ in range(8):
+        with_needed = replace(blend, strong_ion_excess_eq_per_kg=needed)
+        ionic = _settled_ionic_strength(with_needed, ph, constants)
+        before, needed = (
+            needed,
+            needed - _imbalance(with_needed, ph, ionic, constants)[0],
+        )
+        if abs(needed - before) < 1e-12:
+            break
+    return needed
+
+
+def mix(parts: Iterable[tuple[Blend, float]]) -> Blend:
+    """Return the blend of several liquids, each with its mass [kg].
+
+    Raises
+    ------
+    ImpossibleInput
+        For a negative mass, or when there is no mass at all.
+    """
+    totals = dict.fromkeys((f.name for f in fields(Blend)), 0.0)
+    mass_kg = 0.0
+    for blend, part_kg in parts:
+        if not 0.0 <= part_kg < math.inf:
+            raise ImpossibleInput("mass_kg", part_kg, low=0.0, unit="kg")
+        mass_kg += part_kg
+        for name in totals:
+            totals[name] += getattr(blend, name) * part_kg
+    if mass_kg == 0.0:
+        raise ImpossibleInput("mass_kg", mass_kg, low=0.0, unit="kg")
+    return Blend(**{name: total / mass_kg for name, total in totals.items()})
+
+
+def titratable_acidity_g_per_l(blend: Blend, temperature_c: float = 25.0) -> float:
+    """Return the acidity found by titration to pH 8.1, as g/L of acetic acid.
+
+    Carbonic acid is left out: a sample is freed of gas before titration. A litre is taken
+    for a kilogram. Negative for liquids already above the end point.
+    """
+    still = replace(blend, carbonic_mol_per_kg=0.0)
+    needed = strong_ions_needed_eq_per_kg(still, END_POINT_PH, temperature_c)
+    return (needed - blend.strong_ion_excess_eq_per_kg) * ACETIC_ACID_G_PER_MOL
+
+
+def starter_blend(
+    ph: float,
+    ta_g_per_l: float | None = None,
+    gluconic_share: float = GLUCONIC_SHARE,
+    *,
+    strong_ion_excess_eq_per_kg: float = STRONG_ION_EXCESS_EQ_PER_KG,
+    temperature_c: float = 25.0,
+) -> Blend:
+    """Return the make-up of a ripe starter from what can be measured of it.
+
+    Parameters
+    ----------
+    ph : float
+        Measured pH, 2 to 6.
+    ta_g_per_l : float | None
+        Titratable acidity as acetic acid [g/L]. With it the strong-ion excess follows.
+        Without it that excess is assumed and the acidity follows; that is a wide guess:
+        at pH 3.0 from about 2 to 10 g/L.
+    gluconic_share : float
+        Share of the acid that is gluconic, by amount, 0 to 1; the rest is acetic.
+    strong_ion_excess_eq_per_kg : float
+        Used only when ``ta_g_per_l`` is None (starter_acid_assumption).
+
+    Raises
+    ------
+    ImpossibleInput
+        Outside the ranges.
+    """
+    _check("ph", ph, 2.0, 6.0, "pH")
+    _check("gluconic_share", gluconic_share, 0.0, 1.0, "")
+    if ta_g_per_l is not None:
+        _check("ta_g_per_l", ta_g_per_l, 0.0, 60.0, "g/L")
+    else:
+        _check("strong_ion_excess_eq_per_kg", strong_ion_excess_eq_per_kg, 0.0, 0.1, "eq/kg")
+
+    def of_total(total: float, excess: float) -> Blend:
+        return Blend(
+            acetic_mol_per_kg=total * (1.0 - gluconic_share),
+            gluconic_mol_per_kg=total * gluconic_share,
+            strong_ion_excess_eq_per_kg=excess,
+        )
+
+    total = 0.05
+    for _ in range(30):
+        needed = strong_ions_needed_eq_per_kg(of_total(total, 0.0), ph, temperature_c)
+        free = strong_ions_needed_eq_per_kg(Blend(), ph, temperature_c)
+        charge_per_mol = (needed - free) / total
+        if ta_g_per_l is None:
+            wanted = (strong_ion_excess_eq_per_kg - free) / charge_per_mol
+        else:
+            end = strong_ions_needed_eq_per_kg(of_total(total, 0.0), END_POINT_PH, temperature_c)
+            wanted = total * (ta_g_per_l / ACETIC_ACID_G_PER_MOL) / (end - needed)
+        settled = abs(wanted - total) < 1e-13
+        total = max(wanted, 1e-9)
+        if settled:
+            break
+    excess = strong_ions_needed_eq_per_kg(of_total(total, 0.0), ph, temperature_c)
+    return of_total(total, excess)
+
+
+def sweet_tea_blend(
+    alkalinity_meq_per_l: float,
+    tea_g_per_l: float,
+    *,
+    tea_acid_mol_per_g: float = TEA_ACID_MOL_PER_G,
+    tea_ph_in_pure_water: float = TEA_PH_IN_PURE_WATER,
+) -> Blend:
+    """Return the make-up of sweet tea from its water and its leaf.
+
+    Parameters
+    ----------
+    alkalinity_meq_per_l : float
+        Of the water, 0 to 20 meq/L.
+    tea_g_per_l : float
+        Dry leaf per litre, 0 to 50 g/L.
+    tea_acid_mol_per_g : float
+        Buffering acid that a gram of leaf gives off; the truth may be half or double.
+    tea_ph_in_pure_water : float
+        3 to 8.
+
+    Raises
+    ------
+    ImpossibleInput
+        Outside the ranges.
+
+    Notes
+    -----
+    tea_buffer_assumption. The water's bicarbonate is kept as carbonic acid: boiling drives
+    part of it out, which hardly matters below pH 5. Sugar is no acid and takes no part.
+    """
+    _check("alkalinity_meq_per_l", alkalinity_meq_per_l, 0.0, 20.0, "meq/L")
+    _check("tea_g_per_l", tea_g_per_l, 0.0, 50.0, "g/L")
+    _check("tea_acid_mol_per_g", tea_acid_mol_per_g, 0.0, 0.01, "mol/g")
+    _check("tea_ph_in_pure_water", tea_ph_in_pure_water, 3.0, 8.0, "pH")
+    leaf = Blend(
+        tea_acid_mol_per_kg=tea_acid_mol_per_g * tea_g_per_l,
+        tea_phenol_mol_per_kg=TEA_PHENOL_MOL_PER_G * tea_g_per_l,
+    )
+    leaf_excess = strong_ions_needed_eq_per_kg(leaf, tea_ph_in_pure_water) if tea_g_per_l else 0.0
+    alkalinity = alkalinity_meq_per_l / 1000.0
+    return replace(
+        leaf,
+        carbonic_mol_per_kg=alkalinity,
+        strong_ion_excess_eq_per_kg=leaf_excess + alkalinity,
+    )
+
+
+def starter_fraction_for(
+    tea: Blend, starter: Blend, target_ph: float, temperature_c: float = 25.0
+) -> float:
+    """Return the mass share of starter in the blend that brings it to ``target_ph``.
+
+    Raises
+    ------
+    ImpossibleInput
+        ``reason`` "already_below" when the tea alone is at or below the target,
+        "starter_not_acid_enough" when not even pure starter reaches it.
+
+    Notes
+    -----
+    At a fixed target pH the strong ions that a liquid lacks or has too many of add up by
+    mass, so the share is a ratio; only the ionic strength is refined in a few rounds.
+    """
+    _checked_ph("target_ph", target_ph)
+    if ph_of(tea, temperature_c) <= target_ph:
+        raise ImpossibleInput("target_ph", target_ph, reason="already_below")
+    if ph_of(starter, temperature_c) >= target_ph:
+        raise ImpossibleInput("target_ph", target_ph, reason="starter_not_acid_enough")
+    constants = _constants(temperature_c)
+    fraction = 0.1
+    for _ in range(50):
+        blend = mix(((tea, 1.0 - fraction), (starter, fraction)))
+        ionic = _settled_ionic_strength(blend, target_ph, constants)
+        tea_surplus = _imbalance(tea, target_ph, ionic, constants)[0]
+        starter_lack = _imbalance(starter, target_ph, ionic, constants)[0]
+        before, fraction = fraction, tea_surplus / (tea_surplus - starter_lack)
+        fraction = min(max(fraction, 0.0), 1.0)
+        if abs(fraction - before) < 1e-13:
+            break
+    return fraction
+
+
+def ph_of_many(
+    acids_mol_per_kg: ArrayLike,
+    strong_ion_excess_eq_per_kg: ArrayLike,
+    temperature_c: float = 25.0,
+    *,
+    inert_salt_mol_per_kg: ArrayLike = 0.0,
+) -> NDArray[np.float64]:
+    """Return the pH of many blends at once.
+
+    Parameters
+    ----------
+    acids_mol_per_kg : array (n, 8)
+        Columns in the order of :data:`ACIDS`.
+    strong_ion_excess_eq_per_kg, inert_salt_mol_per_kg : array (n,) or number
+        As in :class:`Blend`.
+    temperature_c : float
+        One temperature for all, 0 to 60 degC.
+
+    Returns
+    -------
+    array (n,)
+        pH; NaN where no pH between 0 and 14 balances.
+
+    Raises
+    ------
+    ImpossibleInput
+        For negative or non-finite amounts.
+    """
+    import numpy as np
+
+    totals = np.atleast_2d(np.asarray(acids_mol_per_kg, dtype=float))
+    excess = np.broadcast_to(np.asarray(strong_ion_excess_eq_per_kg, float), totals.shape[:1])
+    salt = np.broadcast_to(np.asarray(inert_salt_mol_per_kg, float), totals.shape[:1])
+    if totals.shape[1] != len(ACIDS) or not np.all(np.isfinite(totals) & (totals >= 0.0)):
+        raise ImpossibleInput("acids_mol_per_kg", acids_mol_per_kg, low=0.0, unit="mol/kg")
+    if not (np.all(np.isfinite(excess)) and np.all(np.isfinite(salt) & (salt >= 0.0))):
+        raise ImpossibleInput("strong_ion_excess_eq_per_kg", excess, unit="eq/kg")
+    constants = _constants(temperature_c)
+    low = np.full(len(totals), _LOWEST_PH)
+    high = np.full(len(totals), _HIGHEST_PH)
+    ionic = np.abs(excess) / 2.0 + salt
+    for _ in range(12):
+        middle = (low + high) / 2.0
+        too_acid = _imbalance_of_many(totals, excess, salt, middle, ionic, constants)[0] > 0.0
+        low, high = np.where(too_acid, middle, low), np.where(too_acid, high, middle)
+    ph = (low + high) / 2.0
+    for _ in range(60):
+        over, buffer, ionic = _imbalance_of_many(totals, excess, salt, ph, ionic, constants)
+        step = np.clip(over / buffer, -0.5, 0.5)
+        ph = ph + step
+        if np.all(np.abs(step) < 1e-9):
+            break
+    return np.where((ph > _LOWEST_PH) & (ph < _HIGHEST_PH), ph, np.nan)
+
+
+def _imbalance(
+    blend: Blend, ph: float, ionic: float, constants: _Constants
+) -> tuple[float, float, float]:
+    """Return (positive less negative charge, buffer capacity, ionic strength) at ``ph``."""
+    log_gamma = _log_gamma(ionic, constants.davies_a)
+    log_neutral = 0.1 * ionic
+    hydrogen = 10.0 ** (-ph - log_gamma)
+    hydroxide = 10.0 ** (ph - constants.pk_water - log_gamma)
+    charge = blend.strong_ion_excess_eq_per_kg + hydrogen - hydroxide
+    buffer = hydrogen + hydroxide
+    squares = (
+        abs(blend.strong_ion_excess_eq_per_kg)
+        + 2.0 * blend.inert_salt_mol_per_kg
+        + hydrogen
+        + hydroxide
+    )
+    for total, log_betas in zip(blend.acids_mol_per_kg, constants.log_betas, strict=True):
+        if total == 0.0:
+            continue
+        norm, mean, mean_square = 1.0, 0.0, 0.0
+        for z, log_beta in enumerate(log_betas, start=1):
+            ratio = 10.0 ** (z * ph + log_beta - z * z * log_gamma + log_neutral)
+            norm += ratio
+            mean += z * ratio
+            mean_square += z * z * ratio
+        mean /= norm
+        mean_square /= norm
+        charge -= total * mean
+        buffer += total * (mean_square - mean * mean)
+        squares += total * mean_square
+    return charge, LN_10 * buffer, squares / 2.0
+
+
+def _imbalance_of_many(
+    totals: NDArray[np.float64],
+    excess: NDArray[np.float64],
+    salt: NDArray[np.float64],
+    ph: NDArray[np.float64],
+    ionic: NDArray[np.float64],
+    constants: _Constants,
+) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
+    """Return what :func:`_imbalance` returns, for arrays."""
+    import numpy as np
+
+    root = np.sqrt(ionic)
+    log_gamma = -constants.davies_a * (root / (1.0 + root) - 0.3 * ionic)
+    hydrogen = 10.0 ** (-ph - log_gamma)
+    hydroxide = 10.0 ** (ph - constants.pk_water - log_gamma)
+    charge = excess + hydrogen - hydroxide
+    buffer = hydrogen + hydroxide
+    squares = np.abs(excess) + 2.0 * salt + hydrogen + hydroxide
+    for column, log_betas in enumerate(constants.log_betas):
+        total = totals[:, column]
+        if not total.any():
+            continue
+        norm, mean, mean_square = np.ones_like(ph), np.zeros_like(ph), np.zeros_like(ph)
+        for z, log_beta in enumerate(log_betas, start=1):
+            ratio = 10.0 ** (z * ph + log_beta - z * z * log_gamma + 0.1 * ionic)
+            norm += ratio
+            mean += z * ratio
+            mean_square += z * z * ratio
+        mean /= norm
+        mean_square /= norm
+        charge = charge - total * mean
+        buffer = buffer + total * (mean_square - mean * mean)
+        squares = squares + total * mean_square
+    return charge, LN_10 * buffer, squares / 2.0
+
+
+def _settled_ionic_strength(blend: Blend, ph: float, constants: _Constants) -> float:
+    ionic = _ionic_strength_floor(blend)
+    for _ in range(30):
+        before, ionic = ionic, _imbalance(blend, ph, ionic, constants)[2]
+        if abs(ionic - before) < 1e-13:
+            break
+    return ionic
+
+
+def _ionic_strength_floor(blend: Blend) -> float:
+    return abs(blend.strong_ion_excess_eq_per_kg) / 2.0 + blend.inert_salt_mol_per_kg
+
+
+def _log_gamma(ionic: float, davies_a: float) -> float:
+    """Return log10 of the activity coefficient of a single charge (davies_1962)."""
+    root = math.sqrt(ionic)
+    return -davies_a * (root / (1.0 + root) - 0.3 * ionic)
+
+
+@lru_cache(maxsize=256)
+def _constants(temperature_c: float) -> _Constants:
+    _check("temperature_c", temperature_c, 0.0, 60.0, "°C")
+    kelvin = temperature_c + ZERO_CELSIUS_K
+    log_betas = []
+    for acid in ACIDS:
+        steps = (
+            _carbonic_pks(kelvin)
+            if acid == "carbonic"
+            else tuple(_pk_at(kelvin, *step) for step in _STEPS[acid])
+        )
+        log_betas.append(tuple(-sum(steps[: z + 1]) for z in range(len(steps))))
+    return _Constants(tuple(log_betas), _pk_at(kelvin, *_WATER_STEP), _davies_a(temperature_c))
+
+
+def _pk_at(kelvin: float, pk_25: float, enthalpy_kj: float, heat_capacity_j: float) -> float:
+    """Return a pK at a temperature (goldberg_2002, eqs. 1-4)."""
+    base = 25.0 + ZERO_CELSIUS_K
+    change = enthalpy_kj * 1000.0 * (1.0 / base - 1.0 / kelvin) + heat_capacity_j * (
+        base / kelvin - 1.0 + math.log(kelvin / base)
+    )
+    return pk_25 - change / GAS_CONSTANT_J_PER_MOL_K / LN_10
+
+
+def _carbonic_pks(kelvin: float) -> tuple[float, float]:
+    """Return both pK of carbonic acid (plummer_busenberg_1982)."""
+    log_k = math.log10(kelvin)
+    first = (
+        -356.3094
+        - 0.06091964 * kelvin
+        + 21834.37 / kelvin
+        + 126.8339 * log_k
+        - 1684915.0 / kelvin**2
+    )
+    second = (
+        -107.8871 - 0.03252849 * kelvin + 5151.79 / kelvin + 38.92561 * log_k - 563713.9 / kelvin**2
+    )
+    return -first, -second
+
+
+def _davies_a(temperature_c: float) -> float:
+    """Return the Debye-Hückel A [(kg/mol)^0.5] from density and permittivity of water."""
+    from culturecore.sugar import water_density_kg_per_l
+
+    kelvin = temperature_c + ZERO_CELSIUS_K
+    permittivity = _permittivity_of_water(kelvin)
+    density = water_density_kg_per_l(temperature_c)
+    return float(1.824829e6 * math.sqrt(density) / (permittivity * kelvin) ** 1.5)
+
+
+def _permittivity_of_water(kelvin: float, pressure_bar: float = 1.01325) -> float:
+    """Return the relative permittivity of water (bradley_pitzer_1979)."""
+    at_1000_bar = 342.79 * math.exp(-5.0866e-3 * kelvin + 9.4690e-7 * kelvin**2)
+    c = -2.0525 + 3115.9 / (-182.89 + kelvin)
+    b = -8032.5 + 4.2142e6 / kelvin + 2.1417 * kelvin
+    return at_1000_bar + c * math.log((b + pressure_bar) / (b + 1000.0))
+
+
+def _check_blend(blend: Blend) -> None:
+    for name, value in zip(ACIDS, blend.acids_mol_per_kg, strict=True):
+        if not 0.0 <= value < 10.0:
+            raise ImpossibleInput(f"{name}_mol_per_kg", value, low=0.0, high=10.0, unit="mol/kg")
+    if not -10.0 < blend.strong_ion_excess_eq_per_kg < 10.0:
+        raise ImpossibleInput(
+            "strong_ion_excess_eq_per_kg",
+            blend.strong_ion_excess_eq_per_kg,
+            low=-10.0,
+            high=10.0,
+            unit="eq/kg",
+        )
+    if not 0.0 <= blend.inert_salt_mol_per_kg < 10.0:
+        raise ImpossibleInput(
+            "inert_salt_mol_per_kg", blend.inert_salt_mol_per_kg, low=0.0, high=10.0, unit="mol/kg"
+        )
+
+
+def _checked_ph(field: str, ph: float) -> float:
+    _check(field, ph, _LOWEST_PH, _HIGHEST_PH, "pH")
+    return ph
+
+
+def _check(field: str, value: float, low: float, high: float, unit: str) -> None:
+    if not low <= value <= high:  # NaN fails too
+        raise ImpossibleInput(field, value, low=low, high=high, unit=unit)
+
+
+def as_rows(blends: Sequence[Blend]) -> list[tuple[float, ...]]:
+    """Return the acid totals of blends as rows for :func:`ph_of_many`."""
+    return [blend.acids_mol_per_kg for blend in blends]
