@@ -1,0 +1,316 @@
+"""A forecast of one jar: what is believed of souring, sharpened by this jar's readings.
+
+Every answer is a band or a window, never a date, and it widens when the jar behaves like
+none that the priors know. The model is in `culturecore.souring`, the beliefs in
+`culturecore.priors`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from culturecore import priors, souring
+from culturecore.errors import ImpossibleInput
+from culturecore.outcome import Caveat, Estimate
+from culturecore.possiblejars import (
+    LATENTS,
+    SURFACE_REACH,
+    Readings,
+    arranged,
+    possible_jars,
+    uses_start_estimate,
+)
+from culturecore.reweighting import WeightedDraws, equal_draws, reweigh
+from culturecore.stages import Quantity, TeaKind
+
+if TYPE_CHECKING:
+    from typing import TypeAlias
+
+    from numpy import float64
+    from numpy.random import Generator
+    from numpy.typing import NDArray
+
+    Floats: TypeAlias = NDArray[float64]
+
+QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
+DAY_STEP = 0.5
+SAFE_PH = 4.2  # to be reached in the first days; common food-safety guidance for kombucha
+SAFE_DEADLINE_DAYS = 7.0
+
+_FIRST_DRAWS = 20_000
+_FEWEST_DRAWS = 4_000
+_WORK = 120_000  # draws times readings of one round; keeps a forecast within milliseconds
+_ENOUGH_EFFECTIVE = 800.0
+_KEPT_DRAWS = 2_000  # equal draws from which bands and windows are read
+_JUDGING_DRAWS = 400  # equal draws by which readings are judged
+
+_SUSPECT_AT = 3.5  # standardised distance from the jar's own curve
+_SUSPECT_SHARE = 0.5  # when more readings than this look wrong, it is the jar that is strange
+_FAR_FROM_PRIOR = 16.8  # 99 % point of chi-square with six degrees of freedom
+_POOR_FIT = 2.0  # typical standardised distance that marks a course of no known shape
+_NORMAL_MEDIAN = 0.6745  # median of the absolute value of a standard normal
+_LEAST_WIDENING = 2.0
+_MOST_WIDENING = 12.0
+_LONGEST_KNOWN_DAYS = 20.0  # the published courses end here
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conditions:
+    """What is known of a batch without reading it.
+
+    ``starter_share`` is the starter's part of the blend's volume; ``start_ph`` was reckoned
+    from the recipe (a reading of day 0 belongs among the observations);
+    ``starter_ta_g_per_l`` is the starter's titratable acidity as acetic acid, if measured.
+    """
+
+    volume_l: float
+    surface_cm2: float
+    starter_share: float
+    start_ph: Estimate | None
+    starter_ta_g_per_l: float | None
+    temperature_c: float
+    sugar_g_per_l: float
+    tea_kind: TeaKind
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Observation:
+    """One reading: pH, or titratable acidity in g/L as acetic acid, with its standard error."""
+
+    day: float
+    quantity: Quantity
+    value: float
+    sd: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Band:
+    """The pH between which the maker likes the drink: first worth tasting, and too sour."""
+
+    first_taste_ph: float = 3.3
+    too_sour_ph: float = 2.9
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Forecast:
+    """Quantile curves over the days, the window, and how far to trust them.
+
+    ``ph`` and ``ta_g_per_l`` map a quantile (0.1 to 0.9) to its curve over ``days``: what a
+    careful reading of that day would show. The windows are None when fewer than half of the
+    draws get there within the horizon; an upper bound equal to the horizon means "or later".
+    ``suspects`` are indexes of observations that do not fit the rest.
+    """
+
+    days: tuple[float, ...]
+    ph: dict[float, tuple[float, ...]]
+    ta_g_per_l: dict[float, tuple[float, ...]]
+    window_opens_day: Estimate | None
+    window_closes_day: Estimate | None
+    safe_ph_day: Estimate | None
+    probability_safe_by_deadline: float
+    effective_draws: float
+    caveats: tuple[Caveat, ...]
+    suspects: tuple[int, ...]
+
+
+def forecast(
+    conditions: Conditions,
+    observations: Sequence[Observation],
+    *,
+    now_day: float | None = None,
+    band: Band = Band(),  # frozen: sharing one instance is harmless
+    horizon_days: float = 35.0,
+    seed: int = 20261125,
+) -> Forecast:
+    """Forecast a batch from its recipe and its readings.
+
+    Parameters: days count from the moment the starter went in. ``now_day`` only decides
+    whether the answer lies beyond the published courses. The same arguments give the same
+    answer.
+
+    Raises: `ImpossibleInput` for numbers that no jar can have.
+
+    Validity: black, green, white or oolong tea at 18 to 30 degC, to day 20; beyond this
+    `Caveat.EXTRAPOLATED`. If the readings look like no known jar, `Caveat.UNLIKE_KNOWN`
+    comes with widened bands.
+
+    Notes: prior draws weighted by a Student-t likelihood (nu = 4), with further rounds of
+    importance sampling where the weights pile up.
+    """
+    import numpy as np
+
+    _check(conditions, observations, band, now_day, horizon_days)
+    readings = arranged(conditions, observations)
+    rng = np.random.default_rng(seed)
+    fitted = _weighted(conditions, readings, rng)
+    judged = _judged(conditions, readings, fitted)
+    widening = judged.widening
+    if judged.is_unlike_known:
+        fitted = _weighted(conditions, readings.widened(widening), rng)
+    chosen = fitted.latents[equal_draws(fitted.weights, _KEPT_DRAWS)]
+    jars = possible_jars(conditions, chosen)
+    days = np.arange(0.0, horizon_days + 0.5 * DAY_STEP, DAY_STEP)
+    acid = jars.acid(days[None, :])
+    ph_shift = rng.standard_normal((len(chosen), 1)) * priors.PH_WOBBLE.spread * widening
+    ta_factor = np.exp(rng.standard_normal((len(chosen), 1)) * priors.TA_WOBBLE.spread * widening)
+    ph = np.clip(jars.ph(acid) + ph_shift, souring.PH_FLOOR, souring.PH_CAP)
+    safe_days = jars.day_of_ph(SAFE_PH - ph_shift)
+    return Forecast(
+        days=tuple(days.tolist()),
+        ph=_curves(ph),
+        ta_g_per_l=_curves(jars.ta(acid) * ta_factor),
+        window_opens_day=_window(jars.day_of_ph(band.first_taste_ph - ph_shift), horizon_days),
+        window_closes_day=_window(jars.day_of_ph(band.too_sour_ph - ph_shift), horizon_days),
+        safe_ph_day=_window(safe_days, horizon_days),
+        probability_safe_by_deadline=float(np.mean(safe_days <= SAFE_DEADLINE_DAYS)),
+        effective_draws=min(fitted.effective_draws, float(_KEPT_DRAWS)),
+        caveats=_caveats(conditions, observations, now_day, judged),
+        suspects=judged.suspects,
+    )
+
+
+def _weighted(conditions: Conditions, readings: Readings, rng: Generator) -> WeightedDraws:
+    """Weigh draws of the prior by the readings."""
+    count = len(readings.values)
+    draws = max(_FEWEST_DRAWS, min(_FIRST_DRAWS, _WORK // max(count, 1)))
+    return reweigh(
+        lambda latents: readings.log_likelihood(possible_jars(conditions, latents)),
+        dimensions=LATENTS,
+        first_draws=draws,
+        further_draws=_FEWEST_DRAWS,
+        enough_effective=_ENOUGH_EFFECTIVE,
+        rng=rng,
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Judged:
+    """Whether the readings make sense together, and with any jar that is known."""
+
+    is_unlike_known: bool
+    widening: float
+    suspects: tuple[int, ...]
+
+
+def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -> _Judged:
+    """Judge the readings by the jars they were fitted with."""
+    import numpy as np
+
+    if not readings.indexes:
+        return _Judged(is_unlike_known=False, widening=1.0, suspects=())
+    latents = fitted.latents[equal_draws(fitted.weights, _JUDGING_DRAWS)]
+    expected = readings.expected(possible_jars(conditions, latents))
+    middle = np.median(expected, axis=0)
+    off = np.abs(readings.values - middle)
+    distance = off / np.hypot(readings.scales, expected.std(axis=0))
+    wrong = distance > _SUSPECT_AT
+    typical = float(np.median(off / readings.scales)) / _NORMAL_MEDIAN
+    from_prior = float(np.square(fitted.weights @ fitted.latents).sum())
+    unlike = (
+        from_prior > _FAR_FROM_PRIOR
+        or typical > _POOR_FIT
+        or float(wrong.mean()) > _SUSPECT_SHARE
+        or fitted.tempering < 1.0
+    )
+    widening = min(max(typical, _LEAST_WIDENING), _MOST_WIDENING) if unlike else 1.0
+    return _Judged(
+        is_unlike_known=unlike,
+        widening=widening,
+        suspects=tuple(
+            sorted(i for i, bad in zip(readings.indexes, wrong, strict=True) if bad and i >= 0)
+        ),
+    )
+
+
+def _curves(values: Floats) -> dict[float, tuple[float, ...]]:
+    """Quantile curves over the days from draws by days."""
+    import numpy as np
+
+    by_day = np.quantile(np.ascontiguousarray(values.T), QUANTILES, axis=1)
+    return {q: tuple(curve.tolist()) for q, curve in zip(QUANTILES, by_day, strict=True)}
+
+
+def _window(crossing_days: Floats, horizon_days: float) -> Estimate | None:
+    """Tell the day of crossing, or None when most draws do not cross within the horizon."""
+    import numpy as np
+
+    if float(np.mean(crossing_days > horizon_days)) > 0.5:
+        return None
+    inside = np.minimum(crossing_days, horizon_days)
+    low, middle, high = np.quantile(inside, (0.1, 0.5, 0.9)).tolist()
+    return Estimate(value=middle, low=low, high=high, level=0.8)
+
+
+def _caveats(
+    conditions: Conditions,
+    observations: Sequence[Observation],
+    now_day: float | None,
+    judged: _Judged,
+) -> tuple[Caveat, ...]:
+    """Collect why this forecast is weaker than its digits suggest."""
+    found: list[Caveat] = []
+    start = conditions.start_ph
+    if not observations and start is None:
+        found.append(Caveat.RECIPE_ONLY)
+    if not observations and conditions.starter_ta_g_per_l is None:
+        found.append(Caveat.STARTER_ACID_ASSUMED)
+    if start is not None and uses_start_estimate(start, observations):
+        found.extend(start.caveats)
+    if conditions.tea_kind is TeaKind.HERBAL:
+        found.append(Caveat.TEA_ASSUMED)
+    if _is_extrapolated(conditions, observations, now_day):
+        found.append(Caveat.EXTRAPOLATED)
+    if judged.is_unlike_known:
+        found.append(Caveat.UNLIKE_KNOWN)
+    return tuple(dict.fromkeys(found))
+
+
+def _is_extrapolated(
+    conditions: Conditions, observations: Sequence[Observation], now_day: float | None
+) -> bool:
+    """Tell whether temperature, vessel or age lies outside what was ever published."""
+    warm = souring.TESTED_LOW_C <= conditions.temperature_c <= souring.TESTED_HIGH_C
+    per_cm = conditions.surface_cm2 / (conditions.volume_l * 1000.0)
+    surface = abs(math.log(per_cm / priors.REFERENCE_SURFACE_PER_CM.centre))
+    last_day = max([now_day or 0.0, *(o.day for o in observations)])
+    return not warm or surface > math.log(SURFACE_REACH) or last_day > _LONGEST_KNOWN_DAYS
+
+
+def _check(
+    conditions: Conditions,
+    observations: Sequence[Observation],
+    band: Band,
+    now_day: float | None,
+    horizon_days: float,
+) -> None:
+    """Refuse what no jar can have."""
+    _within("volume_l", conditions.volume_l, 0.01, 10_000.0, "L")
+    _within("surface_cm2", conditions.surface_cm2, 0.1, 1e6, "cm2")
+    _within("starter_share", conditions.starter_share, 0.0, 1.0, "")
+    _within("temperature_c", conditions.temperature_c, 0.0, 60.0, "degC")
+    _within("sugar_g_per_l", conditions.sugar_g_per_l, 0.0, 700.0, "g/L")
+    if conditions.starter_ta_g_per_l is not None:
+        _within("starter_ta_g_per_l", conditions.starter_ta_g_per_l, 0.0, 200.0, "g/L")
+    if conditions.start_ph is not None:
+        for bound in (conditions.start_ph.low, conditions.start_ph.value, conditions.start_ph.high):
+            _within("start_ph", bound, 0.0, 14.0, "")
+    for reading in observations:
+        if reading.quantity not in (Quantity.PH, Quantity.TA_G_PER_L):
+            raise ImpossibleInput("quantity", reading.quantity, reason="not_ph_or_acidity")
+        most = 14.0 if reading.quantity is Quantity.PH else 200.0
+        _within("value", reading.value, 0.0, most, "")
+        _within("sd", reading.sd, 1e-6, 100.0, "")
+        _within("day", reading.day, -1.0, 4000.0, "days")
+    _within("first_taste_ph", band.first_taste_ph, 0.0, 14.0, "")
+    _within("too_sour_ph", band.too_sour_ph, 0.0, band.first_taste_ph, "")
+    _within("horizon_days", horizon_days, 1.0, 400.0, "days")
+    if now_day is not None:
+        _within("now_day", now_day, -4000.0, 4000.0, "days")
+
+
+def _within(field: str, value: float, low: float, high: float, unit: str) -> None:
+    if not math.isfinite(value) or not low <= value <= high:
+        raise ImpossibleInput(field, value, low=low, high=high, unit=unit)

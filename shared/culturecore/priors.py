@@ -1,0 +1,241 @@
+"""What is believed about souring before a jar has been read: each belief as data, with its basis.
+
+The numbers are wide on purpose. Published courses of kombucha are few, and the culture
+in the jar matters more than the recipe. A prior whose ``is_assumption`` is true rests on
+ordinary judgement, not on a measured kombucha.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+
+class Spread(Enum):
+    """How the spread of a prior is told."""
+
+    GEOMETRIC_SD = "geometric_sd"  # lognormal around the centre; the spread is a factor
+    SD = "sd"  # normal around the centre; the spread is in the prior's unit
+    RANGE = "range"  # the centre's likely range, told by ``low`` and ``high``
+
+
+class Confidence(Enum):
+    """How far a prior can be trusted."""
+
+    LOW = "low"
+    MEDIUM = "medium"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Prior:
+    """One belief: its centre, its spread, and where both come from.
+
+    ``centre`` and ``spread`` are in ``unit``, except that a geometric standard deviation
+    is a plain factor. ``low`` and ``high`` are 10 % and 90 % bounds where the spread is a range.
+    """
+
+    centre: float
+    spread: float
+    spread_kind: Spread
+    unit: str
+    basis: str
+    confidence: Confidence
+    is_assumption: bool = False
+    low: float | None = None
+    high: float | None = None
+
+
+RATE_MEQ_PER_L_DAY = Prior(
+    centre=5.0,
+    spread=1.6,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="meq/L/day, mean of the first 7 days at 25 degC",
+    basis=(
+        "Seven published courses put on one scale: rosella and black tea with 1 % starter at "
+        "32 degC 2.5 and 3.7 (Kustyawati & Ramli), Chen & Liu 2000 (J. Appl. Microbiol. 89:834) "
+        "5.7, Sievers et al. 1995 (Syst. Appl. Microbiol. 18:590) 6.1, Korean J. Food Preserv. "
+        "2024 31(4):673 6.5, Processes 2024 12(7):1301 8.0, Jayabalan et al. 2007 (Food Chem. "
+        "102:392) 10.5: geometric mean 5.6, geometric sd 1.6. Lowered to 5.0 so that day 14 "
+        "comes out near the published pH 3.0 to 3.2."
+    ),
+    confidence=Confidence.MEDIUM,
+)
+
+CURVATURE = Prior(
+    centre=1.3,
+    spread=0.2,
+    spread_kind=Spread.SD,
+    unit="-",
+    basis=(
+        "Fits to the acid courses of Chen & Liu 2000 (1.35) and Sievers et al. 1995 (1.36), "
+        "both read off figures in Sheffar & Ma 2022."
+    ),
+    confidence=Confidence.LOW,
+)
+
+Q10 = Prior(
+    centre=2.0,
+    spread=1.25,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="factor per 10 degC",
+    basis=(
+        "No published Q10 of kombucha was found; ordinary biological range. Warmer is faster "
+        "(Cohen et al. 2023), best growth at 24 to 28 degC (Dusgun 2024)."
+    ),
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
+STRONG_ION_EXCESS_MEQ_PER_L = Prior(
+    centre=4.0,
+    spread=1.8,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="meq/L",
+    basis=(
+        "Set so that a start near pH 4.3 and a day 14 near pH 3.0 both come out; single samples "
+        "imply about 0 (black tea) to 38 meq/L (coffee-cherry husk)."
+    ),
+    confidence=Confidence.LOW,
+)
+
+HERBAL_STRONG_ION_EXCESS_SPREAD = Prior(
+    centre=4.0,
+    spread=2.5,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="meq/L",
+    basis=(
+        "Herbs, husks and flowers bring their own acids and potassium, which moves the pH at a "
+        "given acidity far more than tea does; the factor is judgement."
+    ),
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
+GLUCONIC_SHARE = Prior(
+    centre=0.29,
+    spread=0.16,
+    spread_kind=Spread.SD,
+    unit="share of the acid equivalents, Beta(2, 5)",
+    basis=(
+        "Day 20: 0.39 in Chen & Liu 2000, 0.25 in Sievers et al. 1995; acetic acid is 40 to 81 % "
+        "of the titratable acidity in Velicanski et al. 2013 (Rom. Biotechnol. Lett. 18:8035)."
+    ),
+    confidence=Confidence.MEDIUM,
+)
+
+STARTER_ACID_MEQ_PER_L = Prior(
+    centre=100.0,
+    spread=2.5,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="meq per litre of starter whose acidity was not measured",
+    basis="A ripe starter of about 6 g/L acidity as acetic acid; common practice, no source.",
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
+MEASURED_STARTER_SPREAD = Prior(
+    centre=1.0,
+    spread=1.5,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="factor on the acid a measured starter brings",
+    basis="Titration at home, uneven starter (top and bottom differ), volume by eye; judgement.",
+    confidence=Confidence.MEDIUM,
+    is_assumption=True,
+)
+
+SURFACE_EXPONENT = Prior(
+    centre=0.5,
+    spread=0.25,
+    spread_kind=Spread.SD,
+    unit="-",
+    basis=(
+        "Surface to volume governs the time (Cvetkovic et al. 2008, J. Food Eng. 85:387): 1 if "
+        "oxygen alone limits, 0 if the yeast does; the number between is an assumption."
+    ),
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
+REFERENCE_SURFACE_PER_CM = Prior(
+    centre=0.08,
+    spread=1.5,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="cm2 of surface per cm3 of liquid",
+    basis=(
+        "The published courses seldom tell their vessel; 12.5 cm of liquid stands between small "
+        "beakers and household jars. No source."
+    ),
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
+TEA_FACTOR = Prior(
+    centre=1.0,
+    spread=1.2,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="factor on the rate",
+    basis=(
+        "Sources disagree: green highest of three teas in Jayabalan et al. 2007; oolong highest, "
+        "by 4 %, in Processes 2024 12(7):1301. So no tea is taken to be faster."
+    ),
+    confidence=Confidence.LOW,
+)
+
+LAG_DAYS = Prior(
+    centre=0.0,
+    spread=2.5,
+    spread_kind=Spread.SD,
+    unit="days before souring sets in; about three jars in four have none, none waits over 4",
+    basis=(
+        "Hafsari et al. 2021 (Gunung Djati Conf. Ser. 6): pH 3.47, 3.43, 3.37 on days 0, 3, 6, "
+        "then 3.24, 3.09. How common such a wait is, is an assumption."
+    ),
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
+PH_WOBBLE = Prior(
+    centre=0.0,
+    spread=0.06,
+    spread_kind=Spread.SD,
+    unit="pH",
+    basis=(
+        "What a jar does beside any smooth curve, and what differs between two spots in it. With "
+        "a hand meter's 0.05 it makes 0.08; an assumption."
+    ),
+    confidence=Confidence.MEDIUM,
+    is_assumption=True,
+)
+
+TA_WOBBLE = Prior(
+    centre=0.0,
+    spread=0.05,
+    spread_kind=Spread.SD,
+    unit="share of the titratable acidity",
+    basis="Burette, sample volume and colour change at home; an assumption.",
+    confidence=Confidence.MEDIUM,
+    is_assumption=True,
+)
+
+SUCROSE_LOSS_PER_DAY = Prior(
+    centre=0.065,
+    spread=1.9,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="1/day, first order",
+    low=0.03,
+    high=0.15,
+    basis="0.032 in Chen & Liu 2000 (standing), 0.13 in Sievers et al. 1995 (stirred).",
+    confidence=Confidence.LOW,
+)
+
+ETHANOL_PLATEAU_PERCENT = Prior(
+    centre=0.4,
+    spread=2.5,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="% by volume, open first stage",
+    basis=(
+        "0.55 at day 14 in Chen & Liu 2000; 0.06 and 0.56 in Huang et al. 2022 (eLife 11:76401); "
+        "1.79 in Kustyawati & Ramli; median 0.40 of 47 bottled drinks (Sogin & Worobo 2024)."
+    ),
+    confidence=Confidence.MEDIUM,
+)
