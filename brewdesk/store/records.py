@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
 
 from culturecore.stages import (
     BatchStage,
@@ -236,3 +237,26 @@ class Act:
     vessel_id: int | None
     culture_id: int | None
     state: str  # done | undone | dropped
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PantryInfo:
+    """What a store says about itself. A demo pantry holds invented data only."""
+
+    uid: str
+    created_at: datetime
+    is_demo: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BackupInfo:
+    """One finished, verified backup, as its sidecar describes it."""
+
+    path: Path
+    made_at: datetime
+    reason: str  # before-migration | daily | manual
+    schema_number: int
+    pantry_uid: str
+    size_bytes: int
+    sha256: str
+    row_counts: dict[str, int]

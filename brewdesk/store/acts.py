@@ -1,0 +1,139 @@
+"""The history: what the maker did, with the row changes that take it back."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping
+from datetime import datetime
+
+from sqlalchemy import Connection, RowMapping, Select, insert, select, update
+
+from brewdesk.store.deltas import deltas_from_json, deltas_to_json
+from brewdesk.store.errors import NoSuchRow, told
+from brewdesk.store.records import Act, RowDelta
+from brewdesk.store.schema import ACT_STATES, act
+
+_SHOWN = [column for column in act.columns if column.name != "deltas"]
+
+
+class ReadActRows:
+    """The history, to read."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+
+    def get(self, act_id: int) -> Act:
+        """Give one act.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is none with this id.
+        """
+        found = self._first(select(*_SHOWN).where(act.c.id == act_id))
+        if found is None:
+            raise NoSuchRow("act", act_id)
+        return found
+
+    def last_done(self) -> Act | None:
+        """Give the act that undo would take back: the newest done one."""
+        statement = select(*_SHOWN).where(act.c.state == "done")
+        return self._first(statement.order_by(act.c.id.desc()))
+
+    def last_undone(self) -> Act | None:
+        """Give the act that redo would do again: the oldest of those undone."""
+        statement = select(*_SHOWN).where(act.c.state == "undone")
+        return self._first(statement.order_by(act.c.id.asc()))
+
+    def deltas(self, act_id: int) -> tuple[RowDelta, ...]:
+        """Give the row changes of an act, in the order they were made.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is no act with this id.
+        """
+        with told():
+            statement = select(act.c.deltas).where(act.c.id == act_id)
+            text = self._connection.execute(statement).scalar_one_or_none()
+        if text is None:
+            raise NoSuchRow("act", act_id)
+        return deltas_from_json(text)
+
+    def for_batch(self, batch_id: int) -> tuple[Act, ...]:
+        """Give the acts done to a batch, newest first; undone ones are left out."""
+        statement = select(*_SHOWN).where(act.c.batch_id == batch_id, act.c.state == "done")
+        return self._all(statement.order_by(act.c.id.desc()))
+
+    def recent(self, limit: int) -> tuple[Act, ...]:
+        """Give the newest acts that are done, newest first."""
+        statement = select(*_SHOWN).where(act.c.state == "done")
+        return self._all(statement.order_by(act.c.id.desc()).limit(limit))
+
+    def _first(self, statement: Select[*tuple[object, ...]]) -> Act | None:
+        return next(iter(self._all(statement.limit(1))), None)
+
+    def _all(self, statement: Select[*tuple[object, ...]]) -> tuple[Act, ...]:
+        with told():
+            rows = self._connection.execute(statement).mappings().all()
+        return tuple(_act(row) for row in rows)
+
+
+class ActRows(ReadActRows):
+    """The history, to read and to go on writing."""
+
+    def add(
+        self,
+        *,
+        kind: str,
+        facts: Mapping[str, object],
+        at: datetime,
+        batch_id: int | None = None,
+        vessel_id: int | None = None,
+        culture_id: int | None = None,
+        deltas: Iterable[RowDelta] = (),
+    ) -> Act:
+        """Write down an act as done.
+
+        ``facts`` holds names and numbers for its sentence: text, numbers, truth values,
+        None, and lists of these (what JSON can say).
+        """
+        values = {
+            "kind": kind,
+            "facts": json.dumps(dict(facts), ensure_ascii=False, allow_nan=False),
+            "at": at,
+            "batch_id": batch_id,
+            "vessel_id": vessel_id,
+            "culture_id": culture_id,
+            "state": "done",
+            "deltas": deltas_to_json(deltas),
+        }
+        with told():
+            result = self._connection.execute(insert(act).values(values))
+            (act_id,) = result.inserted_primary_key or (None,)
+            assert isinstance(act_id, int)
+        return self.get(act_id)
+
+    def mark(self, act_id: int, state: str) -> Act:
+        """Set an act's state: done, undone or dropped.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is no act with this id.
+        """
+        if state not in ACT_STATES:
+            raise ValueError(f"{state!r} is no state of an act")
+        with told():
+            self._connection.execute(update(act).where(act.c.id == act_id).values(state=state))
+        return self.get(act_id)
+
+    def drop_undone(self) -> None:
+        """Give up redoing: what was undone stays undone, because something new was done."""
+        with told():
+            statement = update(act).where(act.c.state == "undone").values(state="dropped")
+            self._connection.execute(statement)
+
+
+def _act(row: RowMapping) -> Act:
+    return Act(**{**row, "facts": json.loads(row["facts"])})

@@ -1,0 +1,101 @@
+"""New files beside the store: made private, copied through SQLite, put in place whole."""
+
+from __future__ import annotations
+
+import os
+import secrets
+import sqlite3
+import time
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+
+from brewdesk.store.engine import connect, opened
+from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.identify import SIDE_FILES, side_file
+
+_UNFINISHED = ".unfinished"
+_PAGES_PER_STEP = 256
+
+
+def make_folder(folder: Path) -> None:
+    """Make a folder that only its owner enters; one that exists is left as it is."""
+    folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+
+
+def unfinished(target: Path) -> Path:
+    """Make an empty private file beside ``target``, to be filled and then put in its place."""
+    path = target.with_name(f".{target.name}.{secrets.token_hex(4)}{_UNFINISHED}")
+    os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
+    return path
+
+
+def discard(path: Path) -> None:
+    """Delete an unfinished file and its journals."""
+    for candidate in (path, *(side_file(path, end) for end in SIDE_FILES)):
+        candidate.unlink(missing_ok=True)
+
+
+def discard_leftovers(target: Path) -> None:
+    """Delete what an earlier, interrupted run left unfinished beside ``target``."""
+    for path in target.parent.glob(f".{target.name}.*{_UNFINISHED}*"):
+        path.unlink(missing_ok=True)
+
+
+def sync_file(path: Path) -> None:
+    """Have the disk keep a finished file. Never for a file that SQLite has open."""
+    descriptor = os.open(path, os.O_RDWR)
+    try:
+        os.fsync(descriptor)
+    finally:
+        os.close(descriptor)
+
+
+def sync_folder(folder: Path) -> None:
+    """Have the disk keep the names in a folder; Windows has no such call."""
+    if os.name != "posix":
+        return
+    descriptor = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(descriptor)
+    finally:
+        os.close(descriptor)
+
+
+def put_in_place(finished: Path, target: Path) -> None:
+    """Put a finished file in the place of ``target``: a reader sees the old or the new one."""
+    for end in SIDE_FILES:
+        if side_file(target, end).exists():  # it would be played into the new file
+            raise StoreTrouble("locked", f"{target.name}{end} is in the way")
+    sync_file(finished)
+    os.replace(finished, target)
+    sync_folder(target.parent)
+
+
+def copy_store(
+    source: Path,
+    target: Path,
+    *,
+    deadline_s: float = 20.0,
+    monotonic: Callable[[], float] = time.monotonic,
+) -> None:
+    """Copy a store, also one in use, into a file that exists.
+
+    Over its own connection: the backup of a connection that is writing never ends.
+
+    Raises
+    ------
+    StoreTrouble
+        locked, if another program kept the store to itself for ``deadline_s`` [s].
+    """
+    give_up_at = monotonic() + deadline_s
+
+    def progress(status: int, _remaining: int, _total: int) -> None:
+        if status != sqlite3.SQLITE_DONE and monotonic() > give_up_at:
+            raise StoreTrouble("locked", "the store stayed locked while it was to be copied")
+
+    # "rw" so that a journal left by a crash is played back first.
+    with closing(connect(source, "rw")) as reader, opened(target, "rw") as writer:
+        writer.execute("PRAGMA synchronous=OFF")  # the finished file is synced as a whole
+        reader.backup(writer, pages=_PAGES_PER_STEP, progress=progress, sleep=0.05)
+        writer.execute("PRAGMA journal_mode=DELETE").fetchone()

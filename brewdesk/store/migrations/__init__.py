@@ -1,0 +1,1 @@
+"""Alembic revisions, numbered like the schema they lead to. Once released, never changed."""

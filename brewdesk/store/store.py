@@ -1,0 +1,237 @@
+"""The open store: units of work over one file, from any thread."""
+
+from __future__ import annotations
+
+import logging
+import os
+import stat
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, select
+
+from brewdesk.store import migrate
+from brewdesk.store.backup import backups, make_backup
+from brewdesk.store.checks import THOROUGH_UP_TO_BYTES, check_sound
+from brewdesk.store.engine import BUSY_TIMEOUT_S, begin_immediate, make_engine, opened
+from brewdesk.store.errors import StoreTrouble, told
+from brewdesk.store.files import discard_leftovers
+from brewdesk.store.identify import FileState, Finding, look
+from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
+from brewdesk.store.records import BackupInfo, PantryInfo
+from brewdesk.store.schema import pantry
+from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+log = logging.getLogger(__name__)
+
+# After these the connections are not to be trusted: open new ones, which look at the file afresh.
+_DISTRUST = frozenset({"io_error", "damaged", "not_a_store", "cannot_open"})
+
+
+class _OfThread(threading.local):
+    """The unit this thread has open, if any."""
+
+    connection: Connection | None = None
+    is_writing = False
+
+
+class Store:
+    """One pantry file. Use ``open``; a lock against a second program is the caller's."""
+
+    def __init__(self, path: Path, engine: Engine, *, is_read_only: bool) -> None:
+        self.path = path
+        self.is_read_only = is_read_only
+        self._engine = engine
+        self._write_lock = threading.Lock()
+        self._here = _OfThread()
+        self._identity = _identity(path)
+        self.info = self._read_info()
+
+    @classmethod
+    def open(
+        cls,
+        path: Path,
+        *,
+        now: datetime,
+        is_demo: bool = False,
+        migrations: Migrations = migrate.CURRENT,
+        busy_timeout_s: float = BUSY_TIMEOUT_S,
+    ) -> Store:
+        """Open the store at ``path``; make it if there is no file, migrate it if it is older.
+
+        A store that cannot be written opens all the same, with ``is_read_only`` set.
+
+        Parameters
+        ----------
+        path
+            The file.
+        now
+            The time, for a new pantry's birthday and a backup's name.
+        is_demo
+            Whether a new pantry is marked as invented.
+        migrations
+            The revisions to migrate with.
+        busy_timeout_s
+            How long a unit waits for another's lock [s].
+
+        Raises
+        ------
+        StoreTrouble
+            newer_file, not_a_store, damaged, empty_file (the file is untouched), read_only if
+            an older store cannot be migrated, migration_failed, or what the disk says.
+        """
+        path = path.absolute()
+        with told():
+            found = look(path, known_schema=migrations.number)
+            is_read_only = found.state is not FileState.MISSING and not is_writable(path)
+            if not is_read_only:
+                discard_leftovers(path)
+            if found.state is FileState.MISSING:
+                create_store(path, now=now, is_demo=is_demo, migrations=migrations)
+            else:
+                _check(path, found, is_read_only=is_read_only)
+            if found.state is FileState.OLDER:
+                if is_read_only:
+                    raise StoreTrouble("read_only", "an older store that cannot be migrated")
+                make_backup(path, "before-migration", now=now)
+                migrate_store(path, migrations=migrations)
+            if not is_read_only:
+                _make_private(path)
+            engine = make_engine(path, read_only=is_read_only, busy_timeout_s=busy_timeout_s)
+            try:
+                return cls(path, engine, is_read_only=is_read_only)
+            except BaseException:
+                engine.dispose()
+                raise
+
+    def close(self) -> None:
+        """Close all connections. Units must be over; the store is not to be used again."""
+        self._engine.dispose()
+
+    @contextmanager
+    def write(self) -> Iterator[UnitOfWork]:
+        """Open a unit of work: committed at the end of the block, rolled back if it raises.
+
+        Raises
+        ------
+        StoreTrouble
+            If what was written could not be kept; then none of it was.
+        RuntimeError
+            If this thread has a unit open already: it would wait for itself.
+        """
+        if self._here.connection is not None:
+            raise RuntimeError("a write unit inside another unit would wait for itself")
+        if self.is_read_only:
+            raise StoreTrouble("read_only", "the store was opened read-only")
+        with self._write_lock, self._connected() as bare:
+            connection = begin_immediate(bare)
+            with connection.begin(), self._as_current(connection, is_writing=True):
+                yield UnitOfWork(connection)
+
+    @contextmanager
+    def read(self) -> Iterator[ReadUnit]:
+        """Open a unit to read. Inside this thread's write unit it sees that unit's changes.
+
+        Raises
+        ------
+        StoreTrouble
+            If the file cannot be read.
+        """
+        current = self._here.connection
+        if current is not None:
+            yield ReadUnit(current)
+            return
+        with (
+            self._connected() as connection,
+            connection.begin(),
+            self._as_current(connection, is_writing=False),
+        ):
+            yield ReadUnit(connection)
+
+    def backup(self, reason: str, *, now: datetime | None = None) -> Path:
+        """Make a verified backup and give its path. Slow: from a worker thread.
+
+        Parameters
+        ----------
+        reason
+            "daily" or "manual" ("before-migration" is made by ``open``).
+        now
+            The time for its name and for thinning; the system's if left out.
+
+        Raises
+        ------
+        StoreTrouble
+            If the store is damaged or locked, or the disk does not take it.
+        """
+        if self._here.is_writing:
+            raise RuntimeError("a backup inside a write unit would miss its changes")
+        self._check_same_file()
+        return make_backup(self.path, reason, now=now or datetime.now(UTC)).path
+
+    def backups(self) -> tuple[BackupInfo, ...]:
+        """List the finished backups, newest first."""
+        return backups(self.path)
+
+    @contextmanager
+    def _connected(self) -> Iterator[Connection]:
+        self._check_same_file()
+        try:
+            with told(), self._engine.connect() as connection:
+                yield connection
+        except StoreTrouble as trouble:
+            if trouble.code in _DISTRUST:
+                self._engine.dispose()
+            raise
+
+    @contextmanager
+    def _as_current(self, connection: Connection, *, is_writing: bool) -> Iterator[None]:
+        self._here.connection = connection
+        self._here.is_writing = is_writing
+        try:
+            yield
+        finally:
+            self._here.connection = None
+            self._here.is_writing = False
+
+    def _check_same_file(self) -> None:
+        """Refuse to go on with a file that was deleted or exchanged while open."""
+        try:
+            identity = _identity(self.path)
+        except FileNotFoundError:
+            raise StoreTrouble("file_gone", str(self.path)) from None
+        if identity != self._identity:
+            raise StoreTrouble("file_replaced", str(self.path))
+
+    def _read_info(self) -> PantryInfo:
+        with self._connected() as connection, connection.begin():
+            row = connection.execute(select(pantry)).mappings().one_or_none()
+        if row is None:
+            raise StoreTrouble("damaged", "the pantry has no row")
+        return PantryInfo(uid=row["uid"], created_at=row["created_at"], is_demo=row["is_demo"])
+
+
+def _identity(path: Path) -> tuple[int, int]:
+    status = path.stat()
+    return status.st_dev, status.st_ino
+
+
+def _check(path: Path, found: Finding, *, is_read_only: bool) -> None:
+    """Check the file before anything is built on it; this also ends an interrupted write."""
+    thorough = found.was_interrupted or path.stat().st_size <= THOROUGH_UP_TO_BYTES
+    with opened(path, "ro" if is_read_only else "rw") as connection:
+        check_sound(connection, thorough=thorough)
+        number = connection.execute("PRAGMA user_version").fetchone()[0]
+    if number != found.schema_number:
+        raise StoreTrouble("damaged", f"schema {found.schema_number} turned into {number}")
+
+
+def _make_private(path: Path) -> None:
+    mode = stat.S_IMODE(path.stat().st_mode)
+    if os.name == "posix" and mode & 0o077:
+        try:
+            path.chmod(0o600)
+        except PermissionError:  # somebody else's file, shared on purpose
+            log.warning("the store's file mode stays %o", mode)

@@ -1,0 +1,84 @@
+"""Units of work: everything inside one happens together or not at all."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from sqlalchemy import Connection
+
+from brewdesk.store import schema
+from brewdesk.store.acts import ActRows, ReadActRows
+from brewdesk.store.deltas import apply_deltas
+from brewdesk.store.errors import told
+from brewdesk.store.records import (
+    Batch,
+    BatchDraft,
+    Culture,
+    CultureDraft,
+    CultureParent,
+    CultureParentDraft,
+    Place,
+    PlaceDraft,
+    Reading,
+    ReadingDraft,
+    Reminder,
+    ReminderDraft,
+    RowDelta,
+    Step,
+    StepDraft,
+    Vessel,
+    VesselDraft,
+)
+from brewdesk.store.rows import ReadRows, Rows
+from brewdesk.store.settings import ReadSettingRows, SettingRows
+
+
+class ReadUnit:
+    """One view of the store in which nothing changes while it is open."""
+
+    def __init__(self, connection: Connection) -> None:
+        self.places = ReadRows(connection, schema.place, Place)
+        self.vessels = ReadRows(connection, schema.vessel, Vessel)
+        self.cultures = ReadRows(connection, schema.culture, Culture)
+        self.culture_parents = ReadRows(connection, schema.culture_parent, CultureParent)
+        self.batches = ReadRows(connection, schema.batch, Batch)
+        self.steps = ReadRows(connection, schema.step, Step)
+        self.readings = ReadRows(connection, schema.reading, Reading)
+        self.reminders = ReadRows(connection, schema.reminder, Reminder)
+        self.acts = ReadActRows(connection)
+        self.settings = ReadSettingRows(connection)
+
+
+class UnitOfWork:
+    """One set of changes. ``deltas`` lists every row added, changed or removed, in order."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+        self.deltas: list[RowDelta] = []
+        noted = self.deltas
+        self.places = Rows(connection, schema.place, Place, PlaceDraft, noted)
+        self.vessels = Rows(connection, schema.vessel, Vessel, VesselDraft, noted)
+        self.cultures = Rows(connection, schema.culture, Culture, CultureDraft, noted)
+        self.culture_parents = Rows(
+            connection, schema.culture_parent, CultureParent, CultureParentDraft, noted
+        )
+        self.steps = Rows(connection, schema.step, Step, StepDraft, noted)
+        self.readings = Rows(connection, schema.reading, Reading, ReadingDraft, noted)
+        self.reminders = Rows(connection, schema.reminder, Reminder, ReminderDraft, noted)
+        self.batches = Rows(
+            connection, schema.batch, Batch, BatchDraft, noted, cascades=(self.reminders,)
+        )
+        self.acts = ActRows(connection)
+        self.settings = SettingRows(connection)
+
+    def apply(self, deltas: Sequence[RowDelta], *, backwards: bool) -> None:
+        """Do changes again, or take them back; these are not noted in ``deltas``.
+
+        Raises
+        ------
+        StaleRow
+            If a row is no longer as the changes left it. Let it leave the unit, so that
+            all of it is rolled back.
+        """
+        with told():
+            apply_deltas(self._connection, deltas, backwards=backwards)
