@@ -6,7 +6,7 @@ import os
 import platform
 import subprocess
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -28,20 +28,30 @@ class Options:
     use_uv: bool
 
 
+def screen_needs(variables: Mapping[str, str]) -> tuple[needs.Need, ...]:
+    """Return what the screen named by the environment asks for.
+
+    Raises
+    ------
+    CannotGoOn
+        If there is no screen, and no other Qt platform was chosen.
+    """
+    if not ON_LINUX or variables.get("QT_QPA_PLATFORM"):
+        return ()
+    if variables.get("DISPLAY"):
+        return needs.SCREEN
+    if variables.get("WAYLAND_DISPLAY"):
+        return needs.WAYLAND
+    raise CannotGoOn(
+        "There is no screen here: neither DISPLAY nor WAYLAND_DISPLAY is set. "
+        "Start the program from a desktop session."
+    )
+
+
 def run(options: Options, arguments: Sequence[str]) -> int:
     """Start the program on this machine's screen."""
     needs.require(needs.OFFSCREEN, install=options.install_system)
-    platform_name = os.environ.get("QT_QPA_PLATFORM", "")
-    if ON_LINUX and not platform_name:
-        if os.environ.get("DISPLAY"):
-            needs.require(needs.SCREEN, install=options.install_system)
-        elif os.environ.get("WAYLAND_DISPLAY"):
-            needs.require(needs.WAYLAND, install=options.install_system)
-        else:
-            raise CannotGoOn(
-                "There is no screen here: neither DISPLAY nor WAYLAND_DISPLAY is set. "
-                "Start the program from a desktop session."
-            )
+    needs.require(screen_needs(os.environ), install=options.install_system)
     environment = _prepared(options, RUN_LOCK)
     command = [str(environment.python), "-m", "brewdesk", *arguments]
     if os.name == "posix":
