@@ -113,8 +113,13 @@ def thin(store_path: Path, *, now: datetime) -> None:
 
 
 def _free_name(folder: Path, now: datetime, reason: str) -> Path:
-    stamp = now.astimezone(UTC).strftime("%Y-%m-%dT%H%M%S.%fZ")
-    return folder / f"{stamp}-{reason}{_END}"
+    stem = f"{now.astimezone(UTC):%Y-%m-%dT%H%M%S.%fZ}-{reason}"
+    again = 1
+    path = folder / f"{stem}{_END}"
+    while path.exists():
+        again += 1
+        path = folder / f"{stem}-{again}{_END}"
+    return path
 
 
 def _describe(copy: Path, target: Path, reason: str, now: datetime) -> BackupInfo:

@@ -74,10 +74,10 @@ class RowRefused(StoreTrouble):
         super().__init__("row_refused", detail)
 
 
-def trouble_from(error: BaseException) -> StoreTrouble | None:
-    """Give the trouble that ``error`` stands for, or None if it is a bug instead."""
+def trouble_from_database(error: BaseException | None) -> StoreTrouble | None:
+    """Give the trouble that an error of the database stands for, or None if it is another."""
     if isinstance(error, DBAPIError):
-        return trouble_from(error.orig) if error.orig is not None else None
+        return trouble_from_database(error.orig)
     if isinstance(error, StatementError):  # a value that its column cannot keep
         return RowRefused(str(error.orig)) if isinstance(error.orig, ValueError) else None
     if isinstance(error, sqlite3.Error):
@@ -86,24 +86,32 @@ def trouble_from(error: BaseException) -> StoreTrouble | None:
         if code == "row_refused":
             return RowRefused(str(error))
         return StoreTrouble(code, str(error)) if code is not None else None
+    return None
+
+
+def trouble_from(error: BaseException) -> StoreTrouble | None:
+    """Give the trouble that an error of the database or the disk stands for, or None."""
     if isinstance(error, OSError):
         return StoreTrouble(_ERRNOS.get(error.errno or 0, "io_error"), str(error))
     if isinstance(error, OverflowError):  # a whole number wider than 64 bits
         return RowRefused(str(error))
     if isinstance(error, UnicodeDecodeError):  # text in the file that no writer of ours wrote
         return StoreTrouble("damaged", str(error))
-    return None
+    return trouble_from_database(error)
 
 
 @contextmanager
-def told() -> Iterator[None]:
-    """Turn errors of the disk and the database into ``StoreTrouble``; let bugs through."""
+def told(*, database_only: bool = False) -> Iterator[None]:
+    """Turn errors of the disk and the database into ``StoreTrouble``; let bugs through.
+
+    ``database_only`` is for blocks that run the code of others, whose errors are their own.
+    """
     try:
         yield
     except StoreTrouble:
         raise
     except Exception as error:
-        trouble = trouble_from(error)
+        trouble = trouble_from_database(error) if database_only else trouble_from(error)
         if trouble is None:
             raise
         raise trouble from error

@@ -5,8 +5,6 @@ from __future__ import annotations
 import os
 import secrets
 import sqlite3
-import time
-from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
 
@@ -16,6 +14,7 @@ from brewdesk.store.identify import SIDE_FILES, side_file
 
 _UNFINISHED = ".unfinished"
 _PAGES_PER_STEP = 256
+_RETRY_AFTER_S = 0.05
 
 
 def make_folder(folder: Path) -> None:
@@ -76,8 +75,7 @@ def copy_store(
     source: Path,
     target: Path,
     *,
-    deadline_s: float = 20.0,
-    monotonic: Callable[[], float] = time.monotonic,
+    patience: int = 100,
 ) -> None:
     """Copy a store, also one in use, into a file that exists.
 
@@ -86,16 +84,18 @@ def copy_store(
     Raises
     ------
     StoreTrouble
-        locked, if another program kept the store to itself for ``deadline_s`` [s].
+        locked, if another program kept the store to itself ``patience`` tries long.
     """
-    give_up_at = monotonic() + deadline_s
+    refused = 0
 
     def progress(status: int, _remaining: int, _total: int) -> None:
-        if status != sqlite3.SQLITE_DONE and monotonic() > give_up_at:
+        nonlocal refused
+        refused = refused + 1 if status in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED) else 0
+        if refused >= patience:  # left alone, the copying would go on trying for ever
             raise StoreTrouble("locked", "the store stayed locked while it was to be copied")
 
     # "rw" so that a journal left by a crash is played back first.
     with closing(connect(source, "rw")) as reader, opened(target, "rw") as writer:
         writer.execute("PRAGMA synchronous=OFF")  # the finished file is synced as a whole
-        reader.backup(writer, pages=_PAGES_PER_STEP, progress=progress, sleep=0.05)
+        reader.backup(writer, pages=_PAGES_PER_STEP, progress=progress, sleep=_RETRY_AFTER_S)
         writer.execute("PRAGMA journal_mode=DELETE").fetchone()

@@ -8,7 +8,7 @@ import stat
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
-from datetime import UTC, datetime
+from datetime import datetime
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, select
@@ -151,7 +151,7 @@ class Store:
         ):
             yield ReadUnit(connection)
 
-    def backup(self, reason: str, *, now: datetime | None = None) -> Path:
+    def backup(self, reason: str, *, now: datetime) -> Path:
         """Make a verified backup and give its path. Slow: from a worker thread.
 
         Parameters
@@ -159,7 +159,7 @@ class Store:
         reason
             "daily" or "manual" ("before-migration" is made by ``open``).
         now
-            The time for its name and for thinning; the system's if left out.
+            The time, for its name and for thinning.
 
         Raises
         ------
@@ -169,7 +169,7 @@ class Store:
         if self._here.is_writing:
             raise RuntimeError("a backup inside a write unit would miss its changes")
         self._check_same_file()
-        return make_backup(self.path, reason, now=now or datetime.now(UTC)).path
+        return make_backup(self.path, reason, now=now).path
 
     def backups(self) -> tuple[BackupInfo, ...]:
         """List the finished backups, newest first."""
@@ -179,7 +179,7 @@ class Store:
     def _connected(self) -> Iterator[Connection]:
         self._check_same_file()
         try:
-            with told(), self._engine.connect() as connection:
+            with told(database_only=True), self._engine.connect() as connection:
                 yield connection
         except StoreTrouble as trouble:
             if trouble.code in _DISTRUST:
