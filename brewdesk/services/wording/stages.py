@@ -187,30 +187,3 @@ _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     Method: _methods,
 }
 
-
-def jar_stage_name(stage_code: str) -> str:
-    """Name a stage of the shelf view: the stored stages plus empty, tasting and past it."""
-    return {
-        "empty": _t("Empty"),
-        "planned": _t("Planned"),
-        "brewing": _t("Brewing"),
-        "souring": _t("Souring"),
-        "tasting": _t("Worth tasting"),
-        "past_window": _t("Past the tasting window"),
-        "drawn_off": _t("Drawn off"),
-    }[stage_code]
-
-
-def next_name(next_code: str) -> str:
-    """Say in a few words what comes next for a jar."""
-    return {
-        "plan_it": _t("Plan a batch"),
-        "brew_it": _t("Brew it"),
-        "finish_run_sheet": _t("Finish the run sheet"),
-        "take_ph": _t("Take the pH"),
-        "taste": _t("Taste it"),
-        "draw_it_off": _t("Draw it off"),
-        "look_for_mold": _t("Look for mold"),
-        "plan_the_next": _t("Plan the next batch"),
-        "own_reminder": _t("Your own reminder"),
-    }[next_code]

@@ -1,0 +1,380 @@
+"""Batches from plan to end. What happens on brewing day is in ``brewing``."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
+
+from brewdesk.services.acts import ActKind
+from brewdesk.services.changes import Topic
+from brewdesk.services.cultures import GONE
+from brewdesk.services.door import Door
+from brewdesk.services.settings import CULTURE_LIMIT_C, Settings
+from brewdesk.services.vessels import LIVE_STAGES
+from brewdesk.services.wording.stages import name_of
+from brewdesk.store.records import Batch, BatchDraft, Culture, Vessel
+from culturecore import safety, sweettea
+from culturecore.errors import ImpossibleInput
+from culturecore.outcome import Level
+from culturecore.stages import BatchStage, CultureState, StarterTaste, StepState, TeaKind
+from culturecore.sweettea import Plan, Starter, Wish
+
+if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+_SAME_AMOUNT_L = 1e-6
+
+
+class Batches:
+    """Plan batches, look them up, end them."""
+
+    def __init__(self, door: Door, settings: Settings) -> None:
+        self._door = door
+        self._settings = settings
+
+    def get(self, batch_id: int) -> Batch:
+        """Return one batch.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is no batch with this id.
+        """
+        with self._door.store.read() as unit:
+            return unit.batches.get(batch_id)
+
+    def all(self, *, stages: Iterable[BatchStage] = ()) -> tuple[Batch, ...]:
+        """Return the batches, newest first; only those in ``stages`` if any are given."""
+        wanted = tuple(stages)
+        with self._door.store.read() as unit:
+            if wanted:
+                return unit.batches.where(order_by=("-planned_at", "-id"), stage=wanted)
+            return unit.batches.where(order_by=("-planned_at", "-id"))
+
+    def live_in(self, vessel_id: int) -> Batch | None:
+        """Return the batch that occupies a vessel, or None."""
+        with self._door.store.read() as unit:
+            return _live_in(unit, vessel_id)
+
+    def default_wish(self, vessel_id: int) -> Wish:
+        """Return the wish a plan for this vessel begins with: filled to its working volume."""
+        with self._door.store.read() as unit:
+            vessel = unit.vessels.get(vessel_id)
+            place = unit.places.get(vessel.place_id)
+        return Wish(
+            fill_volume_l=vessel.working_volume_l,
+            working_volume_l=vessel.working_volume_l,
+            starter=Starter(ph=None, ta_g_per_l=None, taste=StarterTaste.SOUR),
+            place_temperature_c=place.temperature_c,
+            culture_limit_c=self._settings.get(CULTURE_LIMIT_C),
+        )
+
+    def wish_of(self, batch: Batch) -> Wish:
+        """Return the wish a batch was planned with, to look at or change it."""
+        with self._door.store.read() as unit:
+            vessel = unit.vessels.get(batch.vessel_id)
+        wish = Wish(
+            fill_volume_l=batch.fill_volume_l,
+            sugar_g_per_l=batch.sugar_g_per_l,
+            tea_kind=batch.tea_kind,
+            tea_g_per_l=batch.tea_g_per_l,
+            bag_g=batch.bag_g,
+            starter=Starter(
+                ph=batch.starter_ph,
+                ta_g_per_l=batch.starter_ta_g_per_l,
+                taste=batch.starter_taste,
+            ),
+            target_start_ph=batch.target_start_ph,
+            water_alkalinity_meq_per_l=batch.water_alkalinity_meq_per_l,
+            hot_water_c=batch.hot_water_c,
+            cold_water_c=batch.cold_water_c,
+            culture_limit_c=batch.culture_limit_c,
+            working_volume_l=vessel.working_volume_l,
+            place_temperature_c=batch.place_temperature_c,
+        )
+        # The maker's own starter amount is not kept apart from the reckoned one; it is the
+        # maker's own if the reckoning would have given another.
+        reckoned_l = self.plan_preview(wish).starter_volume_l
+        if abs(reckoned_l - batch.starter_volume_l) > _SAME_AMOUNT_L:
+            return replace(wish, starter_volume_l=batch.starter_volume_l)
+        return wish
+
+    def plan_preview(self, wish: Wish) -> Plan:
+        """Reckon the amounts for a wish; nothing is kept.
+
+        Raises
+        ------
+        ImpossibleInput
+            For a wish no jar can hold; ``field`` is the wish's field.
+        """
+        return sweettea.plan(wish)
+
+    def suggested_name(self, tea_kind: TeaKind) -> str:
+        """Return a free name for a batch: the tea and a running number."""
+        tea = name_of(tea_kind)
+        names = {batch.name.casefold() for batch in self.all()}
+        number = 1
+        while f"{tea} {number}".casefold() in names:
+            number += 1
+        return f"{tea} {number}"
+
+    def plan(self, vessel_id: int, culture_id: int | None, name: str, wish: Wish) -> Batch:
+        """Plan a batch: keep the wish and its amounts; the vessel is taken from now on.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "vessel_id" with reason "material", "occupied", "retired" or
+            "resting_culture"; "culture_id" with reason "gone"; "name" with reason
+            "empty"; or a field of the wish.
+        """
+        with self._door.store.read() as unit:
+            vessel = unit.vessels.get(vessel_id)
+            _check_vessel(unit, vessel, culture_id)
+            _check_culture(unit, culture_id)
+        draft = self._draft(vessel, culture_id, name, wish)
+        return self._door.perform(
+            ActKind.PLAN_BATCH,
+            {"name": draft.name, "vessel": vessel.name, "fill_volume_l": draft.fill_volume_l},
+            lambda unit: unit.batches.add(draft),
+            topics=Topic.BATCHES,
+            batch_id=lambda batch: batch.id,
+            vessel_id=vessel_id,
+            culture_id=culture_id,
+        )
+
+    def edit_plan(
+        self, batch_id: int, *, vessel_id: int, culture_id: int | None, name: str, wish: Wish
+    ) -> Batch:
+        """Change a plan that has not been begun.
+
+        Raises
+        ------
+        ImpossibleInput
+            As for `plan`; field "batch_id" with reason "not_planned" once brewing began.
+        """
+        batch = self._expect(batch_id, BatchStage.PLANNED, reason="not_planned")
+        with self._door.store.read() as unit:
+            vessel = unit.vessels.get(vessel_id)
+            _check_vessel(unit, vessel, culture_id, batch_id)
+            _check_culture(unit, culture_id)
+        draft = self._draft(vessel, culture_id, name, wish)
+        fields = {
+            field: getattr(draft, field)
+            for field in BatchDraft.__dataclass_fields__
+            if getattr(draft, field) != getattr(batch, field)
+        }
+        fields.pop("planned_at", None)
+        return self._door.perform(
+            ActKind.EDIT_PLAN,
+            {"name": draft.name, "vessel": vessel.name},
+            lambda unit: unit.batches.change(batch_id, **fields),
+            topics=Topic.BATCHES,
+            batch_id=batch_id,
+            vessel_id=vessel_id,
+            culture_id=culture_id,
+        )
+
+    def drop_plan(self, batch_id: int) -> None:
+        """Give up a plan: the batch is gone and its vessel free, until undone.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "batch_id" with reason "not_planned" once brewing began.
+        """
+        batch = self._expect(batch_id, BatchStage.PLANNED, reason="not_planned")
+
+        def work(unit: UnitOfWork) -> None:
+            for reading in unit.readings.where(batch_id=batch_id):
+                unit.readings.remove(reading.id)
+            unit.batches.remove(batch_id)
+
+        self._door.perform(
+            ActKind.DROP_PLAN,
+            {"name": batch.name},
+            work,
+            topics=Topic.BATCHES,
+            batch_id=batch_id,
+            vessel_id=batch.vessel_id,
+        )
+
+    def draw_off(self, batch_id: int, reason: str = "") -> Batch:
+        """End a souring batch: the drink is out, the culture rests in the vessel.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "batch_id" with reason "not_souring".
+        """
+        batch = self._expect(batch_id, BatchStage.SOURING, reason="not_souring")
+        return self._end(batch, ActKind.DRAW_OFF, BatchStage.DRAWN_OFF, reason)
+
+    def close(self, batch_id: int) -> Batch:
+        """Put a drawn-off batch among the finished ones.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "batch_id" with reason "not_drawn_off".
+        """
+        batch = self._expect(batch_id, BatchStage.DRAWN_OFF, reason="not_drawn_off")
+        return self._door.perform(
+            ActKind.CLOSE_BATCH,
+            {"name": batch.name},
+            lambda unit: unit.batches.change(batch_id, stage=BatchStage.CLOSED),
+            topics=Topic.BATCHES,
+            batch_id=batch_id,
+            vessel_id=batch.vessel_id,
+        )
+
+    def discard(self, batch_id: int, reason: str, *, culture_lost: bool = False) -> Batch:
+        """Throw a batch away, with its reason; with mold its culture goes too.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "batch_id" with reason "already_ended"; "reason" with reason "empty".
+        """
+        if not reason.strip():
+            raise ImpossibleInput("reason", reason, reason="empty")
+        batch = self.get(batch_id)
+        if batch.stage in (BatchStage.CLOSED, BatchStage.DISCARDED):
+            raise ImpossibleInput("batch_id", batch_id, reason="already_ended")
+        return self._end(
+            batch,
+            ActKind.DISCARD_BATCH,
+            BatchStage.DISCARDED,
+            reason.strip(),
+            culture_lost=culture_lost,
+        )
+
+    def _end(
+        self,
+        batch: Batch,
+        kind: ActKind,
+        stage: BatchStage,
+        reason: str,
+        *,
+        culture_lost: bool = False,
+    ) -> Batch:
+        now = self._door.clock.now()
+        with self._door.store.read() as unit:
+            vessel = unit.vessels.get(batch.vessel_id)
+
+        def work(unit: UnitOfWork) -> Batch:
+            for step in unit.steps.where(batch_id=batch.id, state=StepState.RUNNING):
+                left = None if step.ends_at is None else max(0.0, (step.ends_at - now).total_seconds())
+                unit.steps.change(step.id, state=StepState.PAUSED, ends_at=None, remaining_s=left)
+            culture = _culture_in_vessel(unit, batch)
+            if culture is not None and culture_lost:
+                unit.cultures.change(culture.id, state=CultureState.LOST, vessel_id=None)
+            elif culture is not None and culture.state is CultureState.AT_WORK:
+                unit.cultures.change(culture.id, state=CultureState.RESTING)
+            return unit.batches.change(batch.id, stage=stage, ended_at=now, end_reason=reason)
+
+        return self._door.perform(
+            kind,
+            {
+                "name": batch.name,
+                "vessel": vessel.name,
+                "reason": reason,
+                "culture_lost": culture_lost,
+            },
+            work,
+            topics=Topic.BATCHES,
+            batch_id=batch.id,
+            vessel_id=batch.vessel_id,
+            culture_id=batch.culture_id,
+        )
+
+    def _draft(
+        self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish
+    ) -> BatchDraft:
+        if not name.strip():
+            raise ImpossibleInput("name", name, reason="empty")
+        if wish.fill_volume_l > vessel.brim_volume_l:
+            raise ImpossibleInput(
+                "fill_volume_l",
+                wish.fill_volume_l,
+                low=0.0,
+                high=vessel.brim_volume_l,
+                unit="L",
+                reason="above_brim",
+            )
+        plan = self.plan_preview(replace(wish, working_volume_l=vessel.working_volume_l))
+        return BatchDraft(
+            name=name.strip(),
+            vessel_id=vessel.id,
+            culture_id=culture_id,
+            stage=BatchStage.PLANNED,
+            planned_at=self._door.clock.now(),
+            **_wish_columns(wish),
+            sugar_g=plan.sugar_g,
+            tea_g=plan.tea_g,
+            starter_volume_l=plan.starter_volume_l,
+            hot_water_g=plan.hot_water_g,
+            cold_water_g=plan.cold_water_g,
+            mixed_temperature_c=plan.mixed_temperature_c.value,
+            start_ph=plan.start_ph.value,
+            start_ph_low=plan.start_ph.low,
+            start_ph_high=plan.start_ph.high,
+        )
+
+    def _expect(self, batch_id: int, stage: BatchStage, *, reason: str) -> Batch:
+        batch = self.get(batch_id)
+        if batch.stage is not stage:
+            raise ImpossibleInput("batch_id", batch_id, reason=reason)
+        return batch
+
+
+def _wish_columns(wish: Wish) -> dict[str, Any]:
+    return {
+        "fill_volume_l": wish.fill_volume_l,
+        "sugar_g_per_l": wish.sugar_g_per_l,
+        "tea_kind": wish.tea_kind,
+        "tea_g_per_l": wish.tea_g_per_l,
+        "bag_g": wish.bag_g,
+        "starter_ph": wish.starter.ph,
+        "starter_ta_g_per_l": wish.starter.ta_g_per_l,
+        "starter_taste": wish.starter.taste,
+        "target_start_ph": wish.target_start_ph,
+        "water_alkalinity_meq_per_l": wish.water_alkalinity_meq_per_l,
+        "hot_water_c": wish.hot_water_c,
+        "cold_water_c": wish.cold_water_c,
+        "culture_limit_c": wish.culture_limit_c,
+        "place_temperature_c": wish.place_temperature_c,
+    }
+
+
+def _live_in(unit: ReadUnit, vessel_id: int) -> Batch | None:
+    rows = unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES)
+    return rows[0] if rows else None
+
+
+def _culture_in_vessel(unit: UnitOfWork, batch: Batch) -> Culture | None:
+    if batch.culture_id is None:
+        return None
+    culture = unit.cultures.get(batch.culture_id)
+    return culture if culture.vessel_id == batch.vessel_id else None
+
+
+def _check_vessel(
+    unit: ReadUnit, vessel: Vessel, culture_id: int | None, batch_id: int | None = None
+) -> None:
+    if vessel.retired_at is not None:
+        raise ImpossibleInput("vessel_id", vessel.id, reason="retired")
+    if safety.material_verdict(vessel.material).level is Level.STOP:
+        raise ImpossibleInput("vessel_id", vessel.id, reason="material")
+    live = _live_in(unit, vessel.id)
+    if live is not None and live.id != batch_id:
+        raise ImpossibleInput("vessel_id", vessel.id, reason="occupied")
+    resting = unit.cultures.where(vessel_id=vessel.id, state=CultureState.RESTING)
+    if any(culture.id != culture_id for culture in resting):
+        raise ImpossibleInput("vessel_id", vessel.id, reason="resting_culture")
+
+
+def _check_culture(unit: ReadUnit, culture_id: int | None) -> None:
+    if culture_id is not None and unit.cultures.get(culture_id).state in GONE:
+        raise ImpossibleInput("culture_id", culture_id, reason="gone")

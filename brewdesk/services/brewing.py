@@ -1,0 +1,377 @@
+"""Brewing day: the run sheet from boiling water to the covered vessel.
+
+Steps keep instants, never a running count, so a timer outlives sleep and restart.
+Ringing is in ``timers``.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
+
+from brewdesk.services.acts import ActKind
+from brewdesk.services.changes import Topic
+from brewdesk.services.door import Door
+from brewdesk.store.records import Batch, Step, StepDraft
+from culturecore import heat, safety
+from culturecore.errors import ImpossibleInput
+from culturecore.outcome import Level, Verdict
+from culturecore.stages import BatchStage, CultureState, StepKind, StepState
+
+if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+# A rolling boil of some minutes drives out dissolved gas; common practice, no source.
+BOIL_S = 300
+# Virginia Tech Extension FST-297, Table 1: boil, then steep for 10 min. The maker may extend it.
+STEEP_S = 600
+# Stirring until no grain is left; common practice, no source.
+DISSOLVE_SUGAR_S = 120
+
+TEMPERATURE_LOW_C, TEMPERATURE_HIGH_C = -5.0, 110.0
+EXTEND_HIGH_S = 24 * 3600.0
+
+# Live liquid or a live pellicle goes in at these steps: both have to be spared the heat.
+_LIVE_STEPS = (StepKind.STARTER_IN, StepKind.CULTURE_IN)
+
+
+class StepShut(Exception):  # noqa: N818  # named for the maker's view: the step is not open yet
+    """A step that must not be done yet, with the verdict that says why."""
+
+    def __init__(self, verdict: Verdict) -> None:
+        self.verdict = verdict
+        super().__init__(verdict.code)
+
+
+class Brewing:
+    """Follow the run sheet of a batch."""
+
+    def __init__(self, door: Door) -> None:
+        self._door = door
+
+    def start(self, batch_id: int) -> tuple[Step, ...]:
+        """Begin brewing a planned batch: lay out its run sheet.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "batch_id" with reason "not_planned".
+        """
+        batch = self._batch(batch_id)
+        if batch.stage is not BatchStage.PLANNED:
+            raise ImpossibleInput("batch_id", batch_id, reason="not_planned")
+        drafts = _run_sheet(batch)
+
+        def work(unit: UnitOfWork) -> tuple[Step, ...]:
+            unit.batches.change(batch_id, stage=BatchStage.BREWING)
+            return tuple(unit.steps.add(draft) for draft in drafts)
+
+        return self._door.perform(
+            ActKind.START_BREW,
+            {"name": batch.name},
+            work,
+            topics=Topic.BATCHES | Topic.STEPS,
+            batch_id=batch_id,
+            vessel_id=batch.vessel_id,
+        )
+
+    def steps(self, batch_id: int) -> tuple[Step, ...]:
+        """Return a batch's run sheet in order; empty before it was begun."""
+        with self._door.store.read() as unit:
+            return unit.steps.where(batch_id=batch_id, order_by="position")
+
+    def running_steps(self) -> tuple[Step, ...]:
+        """Return the steps of all batches whose timer runs, the next to end first."""
+        with self._door.store.read() as unit:
+            rows = unit.steps.where(state=StepState.RUNNING)
+        timed = [row for row in rows if row.ends_at is not None]
+        return tuple(sorted(timed, key=lambda row: (row.ends_at, row.id)))
+
+    def remaining_s(self, step: Step) -> float | None:
+        """Return the seconds left on a step's timer, negative once it has ended.
+
+        None for a step without a timer, and for one that is done.
+        """
+        if step.state is StepState.DONE:
+            return None
+        if step.ends_at is not None:
+            return (step.ends_at - self._door.clock.now()).total_seconds()
+        if step.state is StepState.PAUSED:
+            return step.remaining_s
+        return None if step.planned_s is None else float(step.planned_s)
+
+    def begin(self, step_id: int) -> Step:
+        """Begin a step; its timer runs from now.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "step_id" with reason "not_waiting" or "not_brewing".
+        """
+        step, batch = self._expect(step_id, StepState.WAITING, reason="not_waiting")
+        now = self._door.clock.now()
+        ends_at = None if step.planned_s is None else now + timedelta(seconds=step.planned_s)
+        return self._change(
+            ActKind.START_STEP,
+            step,
+            batch,
+            state=StepState.RUNNING,
+            started_at=now,
+            ends_at=ends_at,
+        )
+
+    def pause(self, step_id: int) -> Step:
+        """Stop a step's timer where it is.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "step_id" with reason "not_running" or "not_brewing".
+        """
+        step, batch = self._expect(step_id, StepState.RUNNING, reason="not_running")
+        left = self.remaining_s(step)
+        return self._change(
+            ActKind.PAUSE_STEP,
+            step,
+            batch,
+            state=StepState.PAUSED,
+            ends_at=None,
+            remaining_s=None if step.ends_at is None or left is None else max(0.0, left),
+        )
+
+    def resume(self, step_id: int) -> Step:
+        """Let a paused step's timer run on.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "step_id" with reason "not_paused" or "not_brewing".
+        """
+        step, batch = self._expect(step_id, StepState.PAUSED, reason="not_paused")
+        left = step.remaining_s
+        ends_at = None if left is None else self._door.clock.now() + timedelta(seconds=left)
+        return self._change(
+            ActKind.RESUME_STEP,
+            step,
+            batch,
+            state=StepState.RUNNING,
+            ends_at=ends_at,
+            remaining_s=None,
+        )
+
+    def extend(self, step_id: int, seconds: float) -> Step:
+        """Give a step more time; one that has already rung runs on from now.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "seconds" out of range; "step_id" with reason "done" or "not_brewing".
+        """
+        if not (math.isfinite(seconds) and 0.0 < seconds <= EXTEND_HIGH_S):
+            raise ImpossibleInput("seconds", seconds, low=0.0, high=EXTEND_HIGH_S, unit="s")
+        step, batch = self._step(step_id)
+        if step.state is StepState.DONE:
+            raise ImpossibleInput("step_id", step_id, reason="done")
+        fields: dict[str, object] = {"planned_s": round((step.planned_s or 0) + seconds)}
+        if step.state is StepState.RUNNING:
+            now = self._door.clock.now()
+            fields["ends_at"] = max(step.ends_at or now, now) + timedelta(seconds=seconds)
+        elif step.state is StepState.PAUSED:
+            fields["remaining_s"] = (step.remaining_s or 0.0) + seconds
+        return self._change(ActKind.EXTEND_STEP, step, batch, {"seconds": seconds}, **fields)
+
+    def finish(
+        self, step_id: int, temperature_c: float | None = None, override_reason: str = ""
+    ) -> Step:
+        """Tick a step off, with the liquid's temperature if it was taken.
+
+        Starter and culture stay out until the liquid is known to be no warmer than the
+        batch's limit, or the maker writes down why it goes in all the same. Putting the
+        culture in moves it to the vessel; covering the vessel makes the batch souring,
+        counted from when the first live part went in.
+
+        Raises
+        ------
+        StepShut
+            For a live step without a temperature that allows it, and without a reason.
+        ImpossibleInput
+            Field "temperature_c" out of range; "step_id" with reason "done",
+            "not_brewing" or "nothing_live_in".
+        """
+        _check_temperature(temperature_c)
+        step, batch = self._step(step_id)
+        if step.state is StepState.DONE:
+            raise ImpossibleInput("step_id", step_id, reason="done")
+        reason = override_reason.strip()
+        sheet = self.steps(batch.id)
+        if step.kind in _LIVE_STEPS and not reason:
+            verdict = gate_verdict(sheet, batch.culture_limit_c, temperature_c)
+            if verdict is not None:
+                raise StepShut(verdict)
+        now = self._door.clock.now()
+        fields: dict[str, object] = {
+            "state": StepState.DONE,
+            "started_at": step.started_at or now,
+            "finished_at": now,
+            "ends_at": None,
+            "remaining_s": None,
+            "temperature_c": temperature_c,
+            "override_reason": reason,
+        }
+        facts: dict[str, object] = {"temperature_c": temperature_c, "override_reason": reason}
+        if step.kind is StepKind.COVER and batch.stage is BatchStage.BREWING:
+            started_at = _live_since(sheet)
+            if started_at is None:
+                raise ImpossibleInput("step_id", step_id, reason="nothing_live_in")
+            facts["started_at"] = started_at.isoformat()
+            return self._change(
+                ActKind.START_SOURING,
+                step,
+                batch,
+                facts,
+                also=lambda unit: _start_souring(unit, batch, started_at),
+                **fields,
+            )
+        also = None
+        if step.kind is StepKind.CULTURE_IN:
+            also = lambda unit: _move_culture(unit, batch)  # noqa: E731  # one act with the step
+        return self._change(ActKind.FINISH_STEP, step, batch, facts, also=also, **fields)
+
+    def gate(self, step_id: int, temperature_c: float | None = None) -> Verdict | None:
+        """Return what keeps a step shut at this temperature, or None if it is open."""
+        step, batch = self._step(step_id)
+        if step.kind not in _LIVE_STEPS:
+            return None
+        return gate_verdict(self.steps(batch.id), batch.culture_limit_c, temperature_c)
+
+    def _change(
+        self,
+        kind: ActKind,
+        step: Step,
+        batch: Batch,
+        facts: dict[str, object] | None = None,
+        *,
+        also: Callable[[UnitOfWork], None] | None = None,
+        **fields: object,
+    ) -> Step:
+        def work(unit: UnitOfWork) -> Step:
+            changed = unit.steps.change(step.id, **fields)
+            if also is not None:
+                also(unit)
+            return changed
+
+        return self._door.perform(
+            kind,
+            {"name": batch.name, "step": step.kind.value} | (facts or {}),
+            work,
+            topics=Topic.STEPS,
+            batch_id=batch.id,
+            vessel_id=batch.vessel_id,
+        )
+
+    def _batch(self, batch_id: int) -> Batch:
+        with self._door.store.read() as unit:
+            return unit.batches.get(batch_id)
+
+    def _step(self, step_id: int) -> tuple[Step, Batch]:
+        with self._door.store.read() as unit:
+            step = unit.steps.get(step_id)
+            batch = unit.batches.get(step.batch_id)
+        if batch.stage not in (BatchStage.BREWING, BatchStage.SOURING):
+            raise ImpossibleInput("step_id", step_id, reason="not_brewing")
+        return step, batch
+
+    def _expect(self, step_id: int, state: StepState, *, reason: str) -> tuple[Step, Batch]:
+        step, batch = self._step(step_id)
+        if step.state is not state:
+            raise ImpossibleInput("step_id", step_id, reason=reason)
+        return step, batch
+
+
+def gate_verdict(
+    sheet: tuple[Step, ...], limit_c: float, temperature_c: float | None
+) -> Verdict | None:
+    """Judge whether something live may go in now; None if it may.
+
+    The temperature given with the step counts; without one, the lowest entered at an
+    earlier step from cooling on, since liquid on the shelf does not warm up again.
+    """
+    if temperature_c is None:
+        known = [
+            step.temperature_c
+            for step in sheet
+            if step.kind in (StepKind.COOL, *_LIVE_STEPS) and step.temperature_c is not None
+        ]
+        if not known:
+            return Verdict("culture_temperature_unknown", Level.STOP, {"limit_c": limit_c})
+        temperature_c = min(known)
+    if temperature_c <= limit_c:
+        return None
+    return safety.culture_temperature_verdict(temperature_c, limit_c)
+
+
+def _run_sheet(batch: Batch) -> tuple[StepDraft, ...]:
+    timed: list[tuple[StepKind, int | None]] = [
+        (StepKind.BOIL, BOIL_S),
+        (StepKind.STEEP, STEEP_S),
+        (StepKind.LIFT_TEA, None),
+        (StepKind.DISSOLVE_SUGAR, DISSOLVE_SUGAR_S),
+        (StepKind.ADD_COLD_WATER, None),
+        (StepKind.COOL, cooling_estimate_s(batch)),
+        (StepKind.STARTER_IN, None),
+    ]
+    if batch.culture_id is not None:
+        timed.append((StepKind.CULTURE_IN, None))
+    timed.append((StepKind.COVER, None))
+    return tuple(
+        StepDraft(batch_id=batch.id, position=position, kind=kind, planned_s=planned_s)
+        for position, (kind, planned_s) in enumerate(timed, start=1)
+    )
+
+
+def cooling_estimate_s(batch: Batch) -> int | None:
+    """Estimate how long the mixed sweet tea needs to cool to the culture's limit, in s.
+
+    None if it needs no cooling, or if the place is too warm for it ever to get there.
+    Only the reading at the end of the step counts; this tells when to take it.
+    """
+    if batch.mixed_temperature_c <= batch.culture_limit_c:
+        return None
+    if batch.place_temperature_c >= batch.culture_limit_c:
+        return None
+    raise LookupError(heat.__name__)
+
+
+def _check_temperature(temperature_c: float | None) -> None:
+    if temperature_c is None:
+        return
+    if not TEMPERATURE_LOW_C <= temperature_c <= TEMPERATURE_HIGH_C:  # a NaN fails this too
+        raise ImpossibleInput(
+            "temperature_c",
+            temperature_c,
+            low=TEMPERATURE_LOW_C,
+            high=TEMPERATURE_HIGH_C,
+            unit="degC",
+        )
+
+
+def _live_since(sheet: tuple[Step, ...]) -> datetime | None:
+    moments = [
+        step.finished_at
+        for step in sheet
+        if step.kind in _LIVE_STEPS and step.finished_at is not None
+    ]
+    return min(moments, default=None)
+
+
+def _start_souring(unit: UnitOfWork, batch: Batch, started_at: datetime) -> None:
+    unit.batches.change(batch.id, stage=BatchStage.SOURING, started_at=started_at)
+
+
+def _move_culture(unit: UnitOfWork, batch: Batch) -> None:
+    if batch.culture_id is not None:
+        unit.cultures.change(
+            batch.culture_id, vessel_id=batch.vessel_id, state=CultureState.AT_WORK
+        )

@@ -1,0 +1,167 @@
+"""The living lines: where they came from, where they are, who their parents are."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import asdict
+from datetime import datetime
+from typing import TYPE_CHECKING, Any
+
+from brewdesk.services.acts import ActKind
+from brewdesk.services.changes import Topic
+from brewdesk.services.door import Door
+from brewdesk.services.vessels import LIVE_STAGES
+from brewdesk.store.records import Culture, CultureDraft, CultureParentDraft, Vessel
+from culturecore.errors import ImpossibleInput
+from culturecore.stages import CultureState
+
+if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+GONE = (CultureState.RETIRED, CultureState.GIVEN_AWAY, CultureState.LOST)
+PELLICLE_HIGH_MM = 200.0  # refuses a slip of the keyboard; real ones are a few centimetres
+
+
+class Cultures:
+    """Keep cultures and their family tree."""
+
+    def __init__(self, door: Door) -> None:
+        self._door = door
+
+    def all(self, *, include_gone: bool = True) -> tuple[Culture, ...]:
+        """Return the cultures, oldest first; without those gone if asked."""
+        with self._door.store.read() as unit:
+            rows = unit.cultures.where(order_by=("born_at", "id"))
+        return rows if include_gone else tuple(row for row in rows if row.state not in GONE)
+
+    def get(self, culture_id: int) -> Culture:
+        """Return one culture.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is no culture with this id.
+        """
+        with self._door.store.read() as unit:
+            return unit.cultures.get(culture_id)
+
+    def add(self, draft: CultureDraft, parents: Iterable[int] = ()) -> Culture:
+        """Add a culture with its parents.
+
+        Raises
+        ------
+        ImpossibleInput
+            For an empty or taken name, a birthday in the future or before a
+            parent's, or a vessel that cannot take it.
+        """
+        parent_ids = tuple(dict.fromkeys(parents))
+        with self._door.store.read() as unit:
+            self._check(unit, draft, None)
+            for parent_id in parent_ids:
+                parent = unit.cultures.get(parent_id)
+                if parent.born_at > draft.born_at:
+                    raise ImpossibleInput("born_at", draft.born_at, reason="before_parent")
+        fields = _fields(draft) | {"name": draft.name.strip()}
+
+        def work(unit: UnitOfWork) -> Culture:
+            culture = unit.cultures.add(CultureDraft(**fields))
+            for parent_id in parent_ids:
+                unit.culture_parents.add(
+                    CultureParentDraft(culture_id=culture.id, parent_id=parent_id)
+                )
+            return culture
+
+        return self._door.perform(
+            ActKind.ADD_CULTURE,
+            {"name": draft.name.strip(), "origin": draft.origin.value},
+            work,
+            topics=Topic.CULTURES,
+            vessel_id=draft.vessel_id,
+            culture_id=lambda culture: culture.id,
+        )
+
+    def edit(self, culture_id: int, **fields: Any) -> Culture:  # noqa: ANN401  # column values
+        """Change fields of a culture. One that is gone is in no vessel.
+
+        Raises
+        ------
+        ImpossibleInput
+            For a value no culture can have; ``field`` is the draft's field.
+        """
+        old = self.get(culture_id)
+        if fields.get("state") in GONE:
+            fields["vessel_id"] = None
+        draft = CultureDraft(**(_fields(old) | fields))
+        with self._door.store.read() as unit:
+            self._check(unit, draft, culture_id)
+        facts: dict[str, object] = {"name": draft.name, "old_name": old.name}
+        if draft.state != old.state:
+            facts["state"] = draft.state.value
+        return self._door.perform(
+            ActKind.EDIT_CULTURE,
+            facts,
+            lambda unit: unit.cultures.change(culture_id, **fields),
+            topics=Topic.CULTURES,
+            vessel_id=draft.vessel_id,
+            culture_id=culture_id,
+        )
+
+    def parents_of(self, culture_id: int) -> tuple[Culture, ...]:
+        """Return the cultures this one came from."""
+        with self._door.store.read() as unit:
+            links = unit.culture_parents.where(culture_id=culture_id, order_by="id")
+            return tuple(unit.cultures.get(link.parent_id) for link in links)
+
+    def parent_links(self) -> tuple[tuple[int, int], ...]:
+        """Return every (culture id, parent id) pair: the family tree in one read."""
+        with self._door.store.read() as unit:
+            links = unit.culture_parents.where(order_by="id")
+        return tuple((link.culture_id, link.parent_id) for link in links)
+
+    def where(self, culture_id: int) -> Vessel | None:
+        """Return the vessel a culture is in, or None."""
+        with self._door.store.read() as unit:
+            culture = unit.cultures.get(culture_id)
+            return None if culture.vessel_id is None else unit.vessels.get(culture.vessel_id)
+
+    def _check(self, unit: ReadUnit, draft: CultureDraft, culture_id: int | None) -> None:
+        _check_fields(draft, self._door.clock.now())
+        name = draft.name.strip().casefold()
+        for other in unit.cultures.where():
+            is_other = other.id != culture_id and other.state not in GONE
+            if is_other and other.name.casefold() == name:
+                raise ImpossibleInput("name", draft.name, reason="taken")
+        if draft.vessel_id is None:
+            return
+        if unit.vessels.get(draft.vessel_id).retired_at is not None:
+            raise ImpossibleInput("vessel_id", draft.vessel_id, reason="retired")
+        if draft.state is CultureState.RESTING:
+            _check_can_rest_in(unit, draft.vessel_id, culture_id)
+
+
+def _check_fields(draft: CultureDraft, now: datetime) -> None:
+    if not draft.name.strip():
+        raise ImpossibleInput("name", draft.name, reason="empty")
+    if draft.born_at > now:
+        raise ImpossibleInput("born_at", draft.born_at, reason="in_future")
+    thickness = draft.pellicle_mm
+    if thickness is not None and not (
+        math.isfinite(thickness) and 0.0 <= thickness <= PELLICLE_HIGH_MM
+    ):
+        raise ImpossibleInput(
+            "pellicle_mm", thickness, low=0.0, high=PELLICLE_HIGH_MM, unit="mm"
+        )
+
+
+def _check_can_rest_in(unit: ReadUnit, vessel_id: int, culture_id: int | None) -> None:
+    """A vessel holds one live batch or one resting store, never both."""
+    batches = unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES)
+    if any(batch.started_at is not None for batch in batches):
+        raise ImpossibleInput("vessel_id", vessel_id, reason="occupied")
+
+
+def _fields(draft: CultureDraft) -> dict[str, Any]:
+    fields = asdict(draft)
+    fields.pop("id", None)
+    return fields
