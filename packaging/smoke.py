@@ -32,8 +32,8 @@ WINDOW_LIMIT_S = 60.0  # a cold disk and two busy cores
 PAINT_LIMIT_S = 30.0
 END_LIMIT_S = 30.0
 POLL_S = 0.1
-# A window with one button and its title bar has a dozen colours; text smoothing alone makes
-# some forty. Fewer means that nothing but a background was painted.
+TITLE_BAR_PX = 40  # left out of the look: the window manager paints it, not the program
+# Smoothed text alone makes some forty. Fewer means that nothing but a background was painted.
 COLOURS_AT_LEAST = 64
 COMMONEST_AT_MOST = 0.97
 BAD_SIGNS = ("Traceback", "QPainter", "QObject::", "Fatal Python error")
@@ -63,9 +63,7 @@ def _course(folder: Path, picture_path: Path | None) -> Picture:
     for each in (pixels, home, home / "run"):
         each.mkdir(mode=0o700)
     log_path = folder / "log.txt"
-    with virtual_screen(T = TypeVar("T")
-
-WIDTH_PX, HEIGHT_PX, picture_folder=pixels) as display:
+    with virtual_screen(WIDTH_PX, HEIGHT_PX, picture_folder=pixels) as display:
         variables = _variables(display, home)
         with _window_manager(variables), log_path.open("wb") as log:
             started = time.monotonic()
@@ -155,7 +153,7 @@ def _wait_for_picture(path: Path) -> Picture:
         looks.append(read_xwd(path.read_bytes()))
         newest = looks[-1]
         is_still = len(looks) > 1 and looks[-2].rgb == newest.rgb
-        return newest if is_still and newest.colour_count() >= COLOURS_AT_LEAST else None
+        return newest if is_still and not _is_blank(newest) else None
 
     try:
         return _wait(settled, PAINT_LIMIT_S, "")
@@ -163,10 +161,20 @@ def _wait_for_picture(path: Path) -> Picture:
         return looks[-1]  # whether it is blank is judged next, with its numbers
 
 
+def _is_blank(picture: Picture) -> bool:
+    painted = picture.without_top(TITLE_BAR_PX)
+    return (
+        painted.colour_count() < COLOURS_AT_LEAST
+        or painted.share_of_commonest() > COMMONEST_AT_MOST
+    )
+
+
 def _refuse_blank(picture: Picture) -> None:
-    colours, share = picture.colour_count(), picture.share_of_commonest()
-    if colours < COLOURS_AT_LEAST or share > COMMONEST_AT_MOST:
-        raise CannotGoOn(f"the window is blank: {colours} colours, one fills {share:.1%}")
+    if _is_blank(picture):
+        raise CannotGoOn(
+            f"the window is blank: {picture.colour_count()} colours, "
+            f"the commonest fills {picture.share_of_commonest():.1%}"
+        )
 
 
 def _close(window: str, variables: dict[str, str]) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import struct
 import sys
 import tomllib
 from pathlib import Path
@@ -11,9 +12,11 @@ import pytest
 from devtool import commands, environment, needs
 from devtool.environment import DEV_LOCK, RUN_LOCK, Environment
 from devtool.needs import Need
+from devtool.pixels import read_xwd
 from devtool.speech import CannotGoOn
 from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
+from PySide6.QtGui import QImage
 
 PROJECT = tomllib.loads((RUN_LOCK.parents[1] / "pyproject.toml").read_text(encoding="utf-8"))[
     "project"
@@ -216,3 +219,52 @@ def test_fresh_removes_the_old_environment(tmp_path, installed):
     prepare(tmp_path / "env", RUN_LOCK, fresh=True)
 
     assert installed == ["make", RUN_LOCK.name] * 2
+
+
+def xwd_picture(rows: list[list[tuple[int, int, int]]], *, little_endian: bool) -> bytes:
+    """Write a 32-bit XWD file as XWDFile.h lays it out, with one (unused) colour entry."""
+    height_px, width_px = len(rows), len(rows[0])
+    words = [0] * 25
+    words[0], words[1], words[4], words[5] = 104, 7, width_px, height_px
+    words[7], words[11], words[12], words[19] = int(not little_endian), 32, width_px * 4 + 4, 1
+    pixels = b""
+    for row in rows:
+        for red, green, blue in row:
+            number = red << 16 | green << 8 | blue
+            pixels += number.to_bytes(4, "little" if little_endian else "big")
+        pixels += b"\xee" * 4  # padding at the end of each line
+    return struct.pack(">25I", *words) + b"name" + b"\0" * 12 + pixels
+
+
+ROWS = [[(255, 0, 0), (0, 128, 0)], [(0, 0, 64), (255, 0, 0)]]
+
+
+@pytest.mark.parametrize("little_endian", [True, False])
+def test_the_screen_is_read_in_either_byte_order(little_endian):
+    picture = read_xwd(xwd_picture(ROWS, little_endian=little_endian))
+
+    assert picture.rgb == bytes([255, 0, 0, 0, 128, 0, 0, 0, 64, 255, 0, 0])
+    assert picture.colour_count() == 3
+    assert picture.share_of_commonest() == 0.5
+
+
+def test_rows_under_the_title_bar_are_what_is_left():
+    picture = read_xwd(xwd_picture(ROWS, little_endian=True)).without_top(1)
+
+    assert (picture.width_px, picture.height_px) == (2, 1)
+    assert picture.rgb == bytes([0, 0, 64, 255, 0, 0])
+
+
+def test_another_kind_of_picture_is_refused():
+    with pytest.raises(ValueError, match="not a 32-bit XWD"):
+        read_xwd(b"\x89PNG" + bytes(200))
+
+
+def test_the_written_png_is_read_back_by_qt(tmp_path):
+    path = tmp_path / "screen.png"
+
+    read_xwd(xwd_picture(ROWS, little_endian=True)).write_png(path)
+
+    image = QImage(str(path))
+    read = [[image.pixelColor(x, y).getRgb()[:3] for x in (0, 1)] for y in (0, 1)]
+    assert read == ROWS

@@ -30,6 +30,11 @@ class Picture:
         """Return the share of the picture that its commonest colour fills, from 0 to 1."""
         return self._colours().most_common(1)[0][1] / (self.width_px * self.height_px)
 
+    def without_top(self, rows: int) -> Picture:
+        """Return the picture without its first rows."""
+        rest = self.rgb[rows * self.width_px * 3 :]
+        return Picture(self.width_px, self.height_px - rows, rest)
+
     def write_png(self, path: Path) -> None:
         """Write an 8-bit RGB PNG."""
         stride = self.width_px * 3
