@@ -14,7 +14,7 @@ prediction is better than 0.15 pH (astm_e70_aoac_97341).
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING, Final
@@ -586,8 +586,3 @@ def _checked_ph(field: str, ph: float) -> float:
 def _check(field: str, value: float, low: float, high: float, unit: str) -> None:
     if not low <= value <= high:  # NaN fails too
         raise ImpossibleInput(field, value, low=low, high=high, unit=unit)
-
-
-def as_rows(blends: Sequence[Blend]) -> list[tuple[float, ...]]:
-    """Return the acid totals of blends as rows for :func:`ph_of_many`."""
-    return [blend.acids_mol_per_kg for blend in blends]

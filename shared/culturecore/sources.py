@@ -94,6 +94,11 @@ SOURCES: dict[str, Source] = _by_key(
         "Culture temperature limits: upper end of the usual range, no regulator's figure found",
         Standing.FROM_MEMORY,
     ),
+    Source(
+        "safety_choice",
+        "Cautious choice of this program between sourced limits",
+        Standing.ASSUMPTION,
+    ),
     Source("material_practice", "Vessel materials beyond lead: common practice", Standing.PRACTICE),
     Source(
         "recipe_practice",
