@@ -10,6 +10,7 @@ import hashlib
 import importlib.util
 import json
 import os
+import platform
 import shutil
 import subprocess
 import sys
@@ -97,7 +98,8 @@ class Environment:
         _call([*pip, *options])
 
     def _home(self) -> str:
-        return f"{sys.version} | {os.path.realpath(sys.executable)} | {self.folder}"
+        version = f"{sys.implementation.cache_tag} {platform.python_version()}"
+        return f"{version} | {os.path.realpath(sys.executable)} | {self.folder}"
 
     def _read_stamp(self) -> dict[str, str | list[str]]:
         try:
