@@ -1,0 +1,450 @@
+"""What the maker wishes for a batch: the left half of the plan page.
+
+Holds entries only. What a wish amounts to is reckoned by the page.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QGridLayout,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.desk import Desk
+from brewdesk.services.records import (
+    Batch,
+    BatchStage,
+    CultureState,
+    Kind,
+    Starter,
+    StarterTaste,
+    TeaKind,
+    Vessel,
+    Wish,
+)
+from brewdesk.services.wording.stages import name_of
+from brewdesk.widgets.cultureentry import CultureEntry
+from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
+from brewdesk.widgets.quantityedit import QuantityEdit
+from brewdesk.widgets.teastrength import TeaStrengthEdit
+from brewdesk.widgets.theme import SPACE
+
+NAME_MAX = 60
+LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
+# Fields of the wish that a maker carries from batch to batch; the rest belongs to the vessel.
+_CARRIED = (
+    "sugar_g_per_l",
+    "tea_kind",
+    "tea_g_per_l",
+    "bag_g",
+    "target_start_ph",
+    "water_alkalinity_meq_per_l",
+    "hot_water_c",
+    "cold_water_c",
+)
+
+
+class PlanForm(QWidget):
+    """Vessel, name and wish. ``changed`` fires after every change of any entry."""
+
+    changed = Signal()
+    vessel_wanted = Signal()  # the maker asks for a new vessel
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._batch: Batch | None = None  # the plan being changed, if any
+        self._base: Wish | None = None
+        self._is_filling = False
+        self._make_fields()
+        self._lay_out()
+        self._connect()
+
+    # making
+
+    def _make_fields(self) -> None:
+        self.vessel = _combo("plan_vessel", self)
+        self.add_vessel = QPushButton(self.tr("Add a vessel…"), self)
+        self.add_vessel.setObjectName("plan_add_vessel")
+        self.name = QLineEdit(self)
+        self.name.setObjectName("plan_name")
+        self.name.setMaxLength(NAME_MAX)
+        self._name_given = ""  # the suggestion, as long as nothing else was typed
+        self.tea_kind = _combo("plan_tea_kind", self)
+        for tea in TeaKind:
+            self.tea_kind.addItem(name_of(tea), tea)
+        self.tea = TeaStrengthEdit(self._desk.quantities, 2.0, self)
+        self.tea.line.setObjectName("plan_tea")
+        self.culture = CultureEntry(self._desk, self)
+        self.taste = _combo("plan_starter_taste", self)
+        self.taste.addItem(self.tr("Not tasted"), None)
+        for taste in StarterTaste:
+            self.taste.addItem(name_of(taste), taste)
+        self._quantities: dict[str, QuantityEdit] = {}
+        for field, kind, required in (
+            ("fill_volume_l", Kind.VOLUME, True),
+            ("sugar_g_per_l", Kind.SUGAR, True),
+            ("target_start_ph", Kind.PH, True),
+            ("starter_ph", Kind.PH, False),
+            ("starter_ta_g_per_l", Kind.ACIDITY, False),
+            ("starter_volume_l", Kind.VOLUME, False),
+            ("water_alkalinity_meq_per_l", Kind.ALKALINITY, True),
+            ("hot_water_c", Kind.TEMPERATURE, True),
+            ("cold_water_c", Kind.TEMPERATURE, True),
+            ("culture_limit_c", Kind.TEMPERATURE, True),
+            ("place_temperature_c", Kind.TEMPERATURE, True),
+            ("bag_g", Kind.MASS, True),
+        ):
+            edit = QuantityEdit(self._desk.quantities, kind, self, required=required)
+            edit.line.setObjectName(f"plan_{field}")
+            self._quantities[field] = edit
+
+    def _lay_out(self) -> None:
+        edits = self._quantities
+        tr = self.tr
+        self.rows = {
+            "vessel_id": FieldRow(
+                tr("&Vessel"), self.vessel, self, beside=self.add_vessel, lines=1
+            ),
+            "name": FieldRow(tr("&Name of the batch"), self.name, self),
+            "fill_volume_l": FieldRow(tr("&Fill"), edits["fill_volume_l"], self),
+            "sugar_g_per_l": FieldRow(tr("&Sugar in the sweet tea"), edits["sugar_g_per_l"], self),
+            "tea_g_per_l": FieldRow(tr("Tea st&rength"), self.tea, self),
+            "tea_kind": FieldRow(tr("&Tea"), self.tea_kind, self),
+            "target_start_ph": FieldRow(tr("p&H to start at"), edits["target_start_ph"], self),
+            "starter_taste": FieldRow(tr("It tastes"), self.taste, self),
+            "starter_ph": FieldRow(tr("Its pH, if you know"), edits["starter_ph"], self),
+            "starter_ta_g_per_l": FieldRow(
+                tr("Its acidity, if you know"), edits["starter_ta_g_per_l"], self
+            ),
+            "water_alkalinity_meq_per_l": FieldRow(
+                tr("Water alkalinity"), edits["water_alkalinity_meq_per_l"], self
+            ),
+            "hot_water_c": FieldRow(tr("Hot water"), edits["hot_water_c"], self),
+            "cold_water_c": FieldRow(tr("Cold water"), edits["cold_water_c"], self),
+            "culture_limit_c": FieldRow(
+                tr("Warmest for the culture"), edits["culture_limit_c"], self
+            ),
+            "starter_volume_l": FieldRow(tr("Amount of starter"), edits["starter_volume_l"], self),
+            "place_temperature_c": FieldRow(
+                tr("Where it will stand"), edits["place_temperature_c"], self
+            ),
+            "bag_g": FieldRow(tr("Tea in one bag"), edits["bag_g"], self),
+            "culture_id": self.culture.row,
+        }
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2 * SPACE)
+        column.addWidget(self._batch_card())
+        column.addWidget(self._starter_card())
+        column.addWidget(self._exact_card())
+        column.addStretch(1)
+
+    def _batch_card(self) -> QWidget:
+        frame, column = card(self)
+        grid = _grid()
+        grid.addWidget(self.rows["vessel_id"], 0, 0, 1, 2)
+        grid.addWidget(self.rows["name"], 1, 0)
+        grid.addWidget(self.rows["fill_volume_l"], 1, 1)
+        grid.addWidget(self.rows["tea_kind"], 2, 0)
+        grid.addWidget(self.rows["tea_g_per_l"], 2, 1)
+        grid.addWidget(self.rows["sugar_g_per_l"], 3, 0)
+        grid.addWidget(self.rows["target_start_ph"], 3, 1)
+        column.addLayout(grid)
+        return frame
+
+    def _starter_card(self) -> QWidget:
+        frame, column = card(self)
+        column.addWidget(plain_label(self.tr("Culture and starter liquid"), "heading", self))
+        column.addWidget(self.culture)
+        grid = _grid(3)
+        grid.addWidget(self.rows["starter_taste"], 0, 0)
+        grid.addWidget(self.rows["starter_ph"], 0, 1)
+        grid.addWidget(self.rows["starter_ta_g_per_l"], 0, 2)
+        column.addLayout(grid)
+        return frame
+
+    def _exact_card(self) -> QWidget:
+        self.exact = Disclosure(self.tr("Exact: water, temperatures, own amounts"), self)
+        self.exact.button.setObjectName("plan_exact")
+        grid = _grid(3)
+        for index, field in enumerate(
+            (
+                "water_alkalinity_meq_per_l",
+                "hot_water_c",
+                "cold_water_c",
+                "culture_limit_c",
+                "place_temperature_c",
+                "starter_volume_l",
+                "bag_g",
+            )
+        ):
+            grid.addWidget(self.rows[field], index // 3, index % 3)
+        self.exact.body.setLayout(grid)
+        grid.setContentsMargins(SPACE, 0, SPACE, 0)
+        return self.exact
+
+    def _connect(self) -> None:
+        for edit in (*self._quantities.values(), self.tea):
+            edit.value_changed.connect(self._on_entry)
+        self.vessel.currentIndexChanged.connect(self._on_vessel)
+        self.tea_kind.currentIndexChanged.connect(self._on_tea_kind)
+        self.taste.currentIndexChanged.connect(self._on_entry)
+        self.name.textChanged.connect(self._on_name)
+        self.culture.changed.connect(self._on_entry)
+        self.add_vessel.clicked.connect(self.vessel_wanted)
+        self._quantities["bag_g"].value_changed.connect(self._on_bag)
+
+    # filling
+
+    def free_vessels(self) -> tuple[Vessel, ...]:
+        """Return the vessels that can take this batch, in shelf order."""
+        own = self._batch.vessel_id if self._batch is not None else None
+        live = self._desk.batches.all(stages=LIVE_STAGES)
+        taken = {batch.vessel_id for batch in live} - {own}
+        return tuple(v for v in self._desk.vessels.all() if v.id not in taken)
+
+    def reload(self) -> None:
+        """Read vessels and cultures anew; choices and typed text stay."""
+        chosen = self.vessel_id()
+        show = self._desk.quantities.show
+        was_filling, self._is_filling = self._is_filling, True
+        self.vessel.clear()
+        for vessel in self.free_vessels():
+            words = self.tr("{name} – {volume}").format(
+                name=vessel.name, volume=show(vessel.working_volume_l, Kind.VOLUME)
+            )
+            self.vessel.addItem(words, vessel.id)
+        choose(self.vessel, chosen)
+        self._is_filling = was_filling
+        self.culture.reload()
+        if self.vessel_id() != chosen:
+            self._fill_for_vessel()
+
+    def begin(self, vessel_id: int | None = None) -> None:
+        """Begin a new plan, for ``vessel_id`` if given, as the last batch was planned."""
+        self._batch = None
+        self.reload()
+        choose(self.vessel, vessel_id)
+        self._forget_typing()
+        self._fill_for_vessel()
+
+    def begin_edit(self, batch: Batch) -> None:
+        """Fill the form with a plan to be changed."""
+        self._batch = batch
+        self.reload()
+        wish = self._desk.batches.wish_of(batch)
+        self._is_filling = True
+        choose(self.vessel, batch.vessel_id)
+        self._is_filling = False
+        self._forget_typing()
+        self._fill(wish)
+        self._name_given = ""
+        self.name.setText(batch.name)
+        self.culture.choose(batch.culture_id)
+
+    def choose_vessel(self, vessel_id: int) -> None:
+        """Choose a vessel; what was typed elsewhere stays."""
+        self.reload()
+        choose(self.vessel, vessel_id)
+
+    def _forget_typing(self) -> None:
+        for row in self.rows.values():
+            row.set_problem("")
+        for edit in (*self._quantities.values(), self.tea):
+            edit.set_value(None)
+
+    def _fill_for_vessel(self) -> None:
+        """Put in what a plan for the chosen vessel begins with, but over nothing typed."""
+        vessel_id = self.vessel_id()
+        if vessel_id is None:
+            self._base = None
+            self._on_entry()
+            return
+        wish = self._desk.batches.default_wish(vessel_id)
+        former = self._desk.batches.all()
+        if former and self._batch is None:
+            last = self._desk.batches.wish_of(former[0])
+            wish = replace(wish, starter=last.starter, **{f: getattr(last, f) for f in _CARRIED})
+        self._fill(wish)
+        self._suggest_culture(vessel_id, former[0] if former else None)
+
+    def _fill(self, wish: Wish) -> None:
+        self._base = wish
+        self._is_filling = True
+        for field, edit in self._quantities.items():
+            if edit.is_touched():
+                continue
+            source = wish.starter if field in ("starter_ph", "starter_ta_g_per_l") else wish
+            name = field.removeprefix("starter_") if source is wish.starter else field
+            edit.set_value(getattr(source, name))
+        self.tea.set_bag(self._bag_g())
+        if not self.tea.is_touched():
+            self.tea.set_value(wish.tea_g_per_l)
+        choose(self.tea_kind, wish.tea_kind)
+        choose(self.taste, wish.starter.taste)
+        self._is_filling = False
+        self._suggest_name()
+        self._on_entry()
+
+    def _suggest_name(self) -> None:
+        if self._batch is None and self.name.text() == self._name_given:
+            self._name_given = self._desk.batches.suggested_name(self._tea_kind())
+            self.name.setText(self._name_given)
+
+    def _suggest_culture(self, vessel_id: int, last: Batch | None) -> None:
+        """Choose the culture that rests in the vessel, else one that rests, else the last."""
+        if self.culture.is_chosen_by_hand:
+            return
+        known = self._desk.cultures.all(include_gone=False)
+        resting = [c for c in known if c.state is CultureState.RESTING]
+        here = [c for c in resting if c.vessel_id == vessel_id]
+        usual = [c for c in known if last is not None and c.id == last.culture_id]
+        first = next(iter(here or usual or resting or known), None)
+        self.culture.suggest(None if first is None else first.id)
+
+    # reading
+
+    def vessel_id(self) -> int | None:
+        """Return the chosen vessel, or None when there is none to choose."""
+        data = self.vessel.currentData()
+        return None if data is None else int(data)
+
+    def culture_id(self) -> int | None:
+        """Return the chosen culture; None is starter liquid alone."""
+        return self.culture.value()
+
+    def batch_name(self) -> str:
+        """Return the name as typed, without the space around it."""
+        return self.name.text().strip()
+
+    def editing(self) -> Batch | None:
+        """Return the plan being changed, or None for a new one."""
+        return self._batch
+
+    def wish(self) -> Wish | None:
+        """Return what the entries say, or None while one of them cannot be read."""
+        if self._base is None or not self.is_readable():
+            return None
+        values = {field: edit.value() for field, edit in self._quantities.items()}
+        starter = Starter(
+            ph=values.pop("starter_ph"),
+            ta_g_per_l=values.pop("starter_ta_g_per_l"),
+            taste=self.taste.currentData(),
+        )
+        return replace(
+            self._base,
+            **values,
+            tea_g_per_l=self.tea.value(),
+            tea_kind=self._tea_kind(),
+            starter=starter,
+        )
+
+    def is_readable(self) -> bool:
+        """Whether every entry can be read."""
+        return all(edit.is_valid() for edit in (*self._quantities.values(), self.tea))
+
+    def point_out(self) -> bool:
+        """Say beside each field what is wrong with it; go to the first; True if all is well."""
+        bad: list[str] = []
+        for field, row in self.rows.items():
+            edit = row.editor
+            if isinstance(edit, QuantityEdit | TeaStrengthEdit) and not edit.point_out():
+                bad.append(field)
+        if not self.batch_name():
+            self.rows["name"].set_problem(self.tr("Give the batch a name."))
+            bad.insert(0, "name")
+        if bad:
+            self._go_to(bad[0])
+        return not bad
+
+    def set_problem(self, field: str, words: str, *, go_there: bool = False) -> bool:
+        """Show a problem beside its field; False if there is no such field here."""
+        row = self.rows.get(_ALIASES.get(field, field))
+        if row is None:
+            return False
+        row.set_problem(words)
+        if go_there:
+            self._go_to(_ALIASES.get(field, field))
+        return True
+
+    def clear_problems(self) -> None:
+        """Take back the problems shown by ``set_problem``."""
+        for row in self.rows.values():
+            row.set_problem("")
+
+    def refresh_units(self) -> None:
+        """Show untouched amounts in the unit the maker has chosen since."""
+        for edit in (*self._quantities.values(), self.tea):
+            edit.refresh_unit()
+        self.reload()
+
+    def _go_to(self, field: str) -> None:
+        row = self.rows[field]
+        if self.exact.isAncestorOf(row):
+            self.exact.set_open(True)
+        row.focus_widget.setFocus()
+
+    def _tea_kind(self) -> TeaKind:
+        return TeaKind(self.tea_kind.currentData())
+
+    def _bag_g(self) -> float:
+        return self._quantities["bag_g"].value() or 2.0
+
+    # what happens
+
+    def _on_entry(self, _value: object = None) -> None:
+        if not self._is_filling:
+            self.changed.emit()
+
+    def _on_vessel(self, _index: int) -> None:
+        if not self._is_filling:
+            self._fill_for_vessel()
+
+    def _on_tea_kind(self, _index: int) -> None:
+        if not self._is_filling:
+            self._suggest_name()
+            self.changed.emit()
+
+    def _on_name(self, _text: str) -> None:
+        self.rows["name"].set_problem("")
+        self._on_entry()
+
+    def _on_bag(self, bag_g: float | None) -> None:
+        if bag_g is not None and bag_g > 0.0:
+            self.tea.set_bag(bag_g)
+
+
+# The starter's own fields are told apart from the wish's by their names here.
+_ALIASES = {
+    "ph": "starter_ph",
+    "ta_g_per_l": "starter_ta_g_per_l",
+    "taste": "starter_taste",
+    "starter": "starter_ph",
+    "working_volume_l": "fill_volume_l",
+}
+
+
+def _combo(name: str, parent: QWidget) -> QComboBox:
+    combo = QComboBox(parent)
+    combo.setObjectName(name)
+    combo.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    combo.setMinimumContentsLength(10)
+    return combo
+
+
+def _grid(columns: int = 2) -> QGridLayout:
+    grid = QGridLayout()
+    grid.setHorizontalSpacing(2 * SPACE)
+    grid.setVerticalSpacing(0)
+    for column in range(columns):
+        grid.setColumnStretch(column, 1)
+        grid.setColumnMinimumWidth(column, 10 * SPACE)
+    return grid
