@@ -58,7 +58,9 @@ def total_height_cm(look: JarLook) -> float:
     return brim_height_cm(look) + WALL_CM + above
 
 
-def _outline(profile: tuple[tuple[float, float], ...], grow_cm: float, scale: float) -> QPainterPath:
+def _outline(
+    profile: tuple[tuple[float, float], ...], grow_cm: float, scale: float
+) -> QPainterPath:
     """Closed, mirrored outline with softly rounded foot, widened by ``grow_cm``."""
     points = [(radius + grow_cm, -height) for height, radius in profile]
     foot_y = grow_cm
@@ -192,9 +194,7 @@ def _paint_pellicle(
     painter.strokePath(slab, QPen(edge, 1.0))
 
 
-def _paint_bubbles(
-    painter: QPainter, look: JarLook, scale: float, top: float, half: float
-) -> None:
+def _paint_bubbles(painter: QPainter, look: JarLook, scale: float, top: float, half: float) -> None:
     depth = look.liquid_height_cm * scale
     painter.setPen(QPen(QColor(255, 255, 255, 120), 0.8))
     painter.setBrush(QColor(255, 255, 255, 45))
@@ -209,9 +209,7 @@ def _paint_bubbles(
     painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
-def _paint_planned_level(
-    painter: QPainter, look: JarLook, scale: float, tokens: Tokens
-) -> None:
+def _paint_planned_level(painter: QPainter, look: JarLook, scale: float, tokens: Tokens) -> None:
     if look.planned_height_cm <= 0.0:
         return
     half = _radius_at(look.profile, look.planned_height_cm) * scale
@@ -286,9 +284,7 @@ def _paint_cover(painter: QPainter, look: JarLook, scale: float, tokens: Tokens)
     painter.setPen(QPen(faint, 0.9))
     for fold in range(1, folds):
         x = flare - 2 * flare * fold / folds
-        painter.drawLine(
-            QPointF(x * 0.86, rim_y + skirt * 0.42), QPointF(x, rim_y + skirt * 0.96)
-        )
+        painter.drawLine(QPointF(x * 0.86, rim_y + skirt * 0.42), QPointF(x, rim_y + skirt * 0.96))
     band_y = rim_y + skirt * 0.30
     painter.setPen(QPen(QColor(tokens.accent), max(2.0, scale * 0.28)))
     painter.drawLine(QPointF(-rim * 1.02, band_y), QPointF(rim * 1.02, band_y))

@@ -1,0 +1,125 @@
+"""From the command line to the open window."""
+
+from __future__ import annotations
+
+import argparse
+import logging
+import os
+import sys
+from pathlib import Path
+
+from PySide6.QtCore import QProcess
+from PySide6.QtWidgets import QApplication
+
+from brewdesk import __version__, faults, paths
+
+log = logging.getLogger(__name__)
+
+EXIT_OK = 0
+EXIT_TROUBLE = 2
+
+
+def parse(argv: list[str]) -> argparse.Namespace:
+    """Read the command line."""
+    parser = argparse.ArgumentParser(
+        prog="brewdesk", description="A window for the pantry: plan, brew, watch and remember."
+    )
+    parser.add_argument("--store", type=Path, help="open this pantry file instead of your own")
+    parser.add_argument("--demo", action="store_true", help="open an invented pantry to look at")
+    parser.add_argument("--data-dir", type=Path, help="keep everything below this folder")
+    parser.add_argument("--version", action="version", version=f"brewdesk {__version__}")
+    return parser.parse_args(argv)
+
+
+def main(argv: list[str]) -> int:
+    """Run the program; returns its exit code."""
+    options = parse(argv)
+    folders = paths.folders(options.data_dir)
+    store_path = options.store or (folders.demo_store if options.demo else folders.store)
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)  # noqa: S101  # another kind of application cannot be here
+    app.setApplicationName("brewdesk")
+    app.setApplicationVersion(__version__)
+    app.setDesktopFileName("brewdesk")
+    app.setQuitOnLastWindowClosed(False)
+    faults.start_log(folders.state)
+    try:
+        return _run(app, store_path, options)
+    finally:
+        faults.stop_log()
+
+
+def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> int:
+    from brewdesk.instance import Instance
+
+    instance = Instance(store_path)
+    if not instance.take():
+        if instance.call_first():
+            return EXIT_OK
+        _say(app, _tr_taken())
+        return EXIT_TROUBLE
+    try:
+        return _open(app, instance, store_path, options)
+    finally:
+        instance.release()
+
+
+def _open(
+    app: QApplication, instance: object, store_path: Path, options: argparse.Namespace
+) -> int:
+    from brewdesk.bootstrap import Program
+    from brewdesk.services.records import StoreTrouble
+    from brewdesk.services.wording.problems import trouble_words
+
+    try:
+        program = Program(app, store_path, is_demo=options.demo)
+    except StoreTrouble as trouble:
+        log.warning("the store could not be opened: %s", trouble.code)
+        _say(app, trouble_words(trouble) + "\n\n" + str(store_path))
+        return EXIT_TROUBLE
+    restore = faults.install(program.window.tell_fault)
+    instance.raise_wanted.connect(program.window.bring_forward)  # type: ignore[attr-defined]
+    program.left.connect(app.quit)
+    program.demo_wanted.connect(lambda: open_demo(options))
+    app.commitDataRequest.connect(lambda _manager: None)
+    app.aboutToQuit.connect(program.leave)
+    program.start()
+    try:
+        return app.exec()
+    finally:
+        restore()
+
+
+def open_demo(options: argparse.Namespace) -> bool:
+    """Start a second program with the invented pantry; yours stays open."""
+    words = ["--demo"]
+    if options.data_dir is not None:
+        words += ["--data-dir", str(options.data_dir)]
+    if getattr(sys, "frozen", False):
+        return bool(QProcess.startDetached(sys.executable, words)[0])
+    return bool(QProcess.startDetached(sys.executable, ["-m", "brewdesk", *words], os.getcwd())[0])
+
+
+def _tr_taken() -> str:
+    from PySide6.QtCore import QCoreApplication
+
+    return QCoreApplication.translate(
+        "app",
+        "This pantry is already open in another window, and that window does not answer. "
+        "Close it, or wait a moment, and start again.",
+    )
+
+
+def _say(app: QApplication, text: str) -> None:
+    """Show one message where there is no window yet."""
+    from PySide6.QtCore import Qt
+    from PySide6.QtWidgets import QMessageBox
+
+    box = QMessageBox()
+    box.setWindowTitle("brewdesk")
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    box.setText(text)
+    box.setStandardButtons(QMessageBox.StandardButton.Close)
+    box.finished.connect(app.quit)
+    box.open()
+    app.exec()

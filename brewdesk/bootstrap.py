@@ -1,0 +1,161 @@
+"""The only place where objects are joined together."""
+
+from __future__ import annotations
+
+import logging
+from dataclasses import dataclass
+from pathlib import Path
+
+from PySide6.QtCore import QLocale, QObject, QTimer, Signal
+from PySide6.QtWidgets import QApplication
+
+from brewdesk.services.clock import Clock, SystemClock
+from brewdesk.services.desk import Desk, build_desk
+from brewdesk.services.jobs import JobRunner, Jobs
+from brewdesk.services.notices.port import Notice, Notifier
+from brewdesk.services.settings import CLOSE_TO_TRAY, TEXT_SCALE, THEME
+from brewdesk.store.store import Store
+from brewdesk.widgets.mainwindow import MainWindow
+from brewdesk.widgets.theme import Theme
+from brewdesk.widgets.tray import Tray
+
+log = logging.getLogger(__name__)
+
+BACKUP_EVERY_MS = 30 * 60_000
+
+
+@dataclass(frozen=True, slots=True)
+class Outside:
+    """What the program takes from the world around it; tests hand in their own."""
+
+    clock: Clock
+    jobs: JobRunner
+    notifier: Notifier
+
+
+def desktop_notifier(tray: Tray) -> Notifier:
+    """The best way to reach this desktop: its notice bus, else the tray's message."""
+    import sys
+
+    if sys.platform == "linux":
+        from brewdesk.services.notices.freedesktop import FreedesktopNotifier
+
+        return FreedesktopNotifier()
+    from brewdesk.widgets.tray import TrayNotifier
+
+    return TrayNotifier(tray)
+
+
+class Program(QObject):
+    """One open pantry: store, services, window, tray. ``left`` fires when it was closed."""
+
+    left = Signal()
+    demo_wanted = Signal()
+
+    def __init__(
+        self,
+        app: QApplication,
+        store_path: Path,
+        *,
+        is_demo: bool = False,
+        clock: Clock | None = None,
+        jobs: JobRunner | None = None,
+        notifier: Notifier | None = None,
+    ) -> None:
+        super().__init__()
+        self._app = app
+        self.clock = clock or SystemClock()
+        self.store = Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
+        self.jobs = jobs or Jobs()
+        self.tray = Tray()
+        self.notifier = notifier or desktop_notifier(self.tray)
+        self.desk: Desk = build_desk(
+            self.store,
+            self.clock,
+            jobs=self.jobs,
+            notifier=self.notifier,
+            measurement=QLocale().measurementSystem(),
+        )
+        if is_demo:
+            from brewdesk.services import demo
+
+            demo.fill_if_empty(self.desk)
+        self.theme = Theme(app)
+        self._apply_theme()
+        self.window = MainWindow(self.desk, self.theme, is_demo=self.store.info.is_demo)
+        self.window.may_hide = self._may_hide
+        self.window.quit_wanted.connect(self.leave)
+        self.window.demo_wanted.connect(self.demo_wanted)
+        self.window.test_notice_wanted.connect(self._on_test_notice)
+        self.tray.show_wanted.connect(self.window.bring_forward)
+        self.tray.quit_wanted.connect(self.leave)
+        self.desk.changes.changed.connect(self._on_changed)
+        self._later = QTimer(self)
+        self._later.setObjectName("after_first_paint")
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self._after_first_paint)
+        self._backup = QTimer(self)
+        self._backup.setObjectName("backup_tick")
+        self._backup.setInterval(BACKUP_EVERY_MS)
+        self._backup.timeout.connect(self._on_backup_tick)
+        self._has_left = False
+
+    def start(self) -> None:
+        """Show the window; everything that can wait starts after its first paint."""
+        self.window.show()
+        self._later.start(0)
+
+    def _after_first_paint(self) -> None:
+        self.notifier.start()
+        self.tray.start()
+        self.desk.timers.start()
+        self.desk.reminder_clock.start()
+        self.desk.forecasts.request_all_live()
+        self._backup.start()
+
+    def leave(self) -> None:
+        """Close everything in order. Doing it twice is doing it once."""
+        if self._has_left:
+            return
+        self._has_left = True
+        self._later.stop()
+        self._backup.stop()
+        self.desk.reminder_clock.stop()
+        self.desk.timers.stop()
+        self.window.hide()
+        self.jobs.shutdown()
+        self.notifier.close()
+        self.tray.close()
+        self.store.close()
+        self.window.deleteLater()
+        self.left.emit()
+
+    def _may_hide(self) -> bool:
+        return bool(self.desk.settings.get(CLOSE_TO_TRAY)) and self.tray.is_up()
+
+    def _apply_theme(self) -> None:
+        settings = self.desk.settings
+        self._theme_now = (settings.get(THEME), settings.get(TEXT_SCALE))
+        self.theme.apply(*self._theme_now)
+
+    def _on_changed(self, _change: object) -> None:
+        settings = self.desk.settings
+        if (settings.get(THEME), settings.get(TEXT_SCALE)) != self._theme_now:
+            self._apply_theme()
+
+    def _on_test_notice(self) -> None:
+        self.notifier.show(
+            Notice(
+                "test-notice",
+                self.window.tr("A reminder will look like this"),
+                self.window.tr("If you can read this, notices reach your desktop."),
+            )
+        )
+
+    def _on_backup_tick(self) -> None:
+        self.jobs.run(
+            self.desk.back_up_if_changed,
+            lambda _path: None,
+            lambda error: log.warning("backup failed: %s", error),
+            key="backup",
+        )

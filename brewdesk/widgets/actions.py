@@ -1,0 +1,86 @@
+"""Every act of the window as a QAction, built from one list."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenuBar, QWidget
+
+
+@dataclass(frozen=True, slots=True)
+class ActionSpec:
+    """One action: its key, where it stands, what it says, how it is called by keys."""
+
+    key: str
+    menu: str
+    text: str
+    shortcut: str = ""
+    separated: bool = False
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("actions", text)
+
+
+def menu_titles() -> dict[str, str]:
+    """Menus in their order."""
+    return {
+        "pantry": _tr("&Pantry"),
+        "edit": _tr("&Edit"),
+        "jar": _tr("&Jar"),
+        "view": _tr("&View"),
+        "help": _tr("&Help"),
+    }
+
+
+def action_specs() -> tuple[ActionSpec, ...]:
+    """Every action there is."""
+    return (
+        ActionSpec("add_vessel", "pantry", _tr("Add a &vessel…"), "Ctrl+Shift+V"),
+        ActionSpec("add_culture", "pantry", _tr("Add a &culture…"), "Ctrl+Shift+C"),
+        ActionSpec("plan", "pantry", _tr("&Plan a batch…"), "Ctrl+N"),
+        ActionSpec("backup", "pantry", _tr("&Back up now"), "", separated=True),
+        ActionSpec("demo", "pantry", _tr("Open the &invented pantry"), ""),
+        ActionSpec("quit", "pantry", _tr("&Quit"), "Ctrl+Q", separated=True),
+        ActionSpec("undo", "edit", _tr("&Undo"), "Ctrl+Z"),
+        ActionSpec("redo", "edit", _tr("&Redo"), "Ctrl+Shift+Z"),
+        ActionSpec("reading", "jar", _tr("Add a &reading"), "Ctrl+R"),
+        ActionSpec("brew", "jar", _tr("Start &brewing"), "Ctrl+B"),
+        ActionSpec("print_sheet", "jar", _tr("&Print the run sheet…"), "Ctrl+P"),
+        ActionSpec("draw_off", "jar", _tr("&Draw it off…"), "Ctrl+D", separated=True),
+        ActionSpec("discard", "jar", _tr("D&iscard it…"), ""),
+        ActionSpec("edit_vessel", "jar", _tr("&Change the vessel…"), "Ctrl+E", separated=True),
+        ActionSpec("retire", "jar", _tr("R&etire the vessel"), ""),
+        ActionSpec("show_shelf", "view", _tr("&Shelf"), "Ctrl+1"),
+        ActionSpec("show_plan", "view", _tr("&Plan"), "Ctrl+2"),
+        ActionSpec("show_due", "view", _tr("&Due"), "Ctrl+3"),
+        ActionSpec("show_cultures", "view", _tr("&Cultures"), "Ctrl+4"),
+        ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+5"),
+        ActionSpec("safety", "help", _tr("&Safety, and where the limits come from"), "F1"),
+        ActionSpec("about", "help", _tr("&About brewdesk"), ""),
+    )
+
+
+def build_actions(
+    owner: QWidget, bar: QMenuBar, calls: Mapping[str, Callable[[], object]]
+) -> dict[str, QAction]:
+    """Make all actions, hang them into ``bar`` and connect them to ``calls``."""
+    menus = {key: bar.addMenu(title) for key, title in menu_titles().items()}
+    made: dict[str, QAction] = {}
+    for spec in action_specs():
+        action = QAction(spec.text, owner)
+        action.setObjectName(f"action_{spec.key}")
+        if spec.shortcut:
+            action.setShortcut(QKeySequence(spec.shortcut))
+        call = calls[spec.key]
+        action.triggered.connect(lambda _checked=False, call=call: call())
+        if spec.separated:
+            menus[spec.menu].addSeparator()
+        menus[spec.menu].addAction(action)
+        made[spec.key] = action
+    made["quit"].setMenuRole(QAction.MenuRole.QuitRole)
+    made["about"].setMenuRole(QAction.MenuRole.AboutRole)
+    return made

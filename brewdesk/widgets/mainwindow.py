@@ -1,0 +1,454 @@
+"""The window's frame: rail, pages, bottom bar. What a page wants done is arranged here."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMainWindow,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.changes import Change, Topic
+from brewdesk.services.desk import Desk
+from brewdesk.services.records import ImpossibleInput, StoreTrouble
+from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.acts import act_text
+from brewdesk.services.wording.problems import impossible_words, trouble_words
+from brewdesk.widgets.actions import build_actions
+from brewdesk.widgets.duestrip import DueStrip
+from brewdesk.widgets.icons import program_icon
+from brewdesk.widgets.noticebar import ActBar, NoticeBar
+from brewdesk.widgets.rail import Rail
+from brewdesk.widgets.shelfpage import ShelfPage
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE, Theme
+
+MINUTE_MS = 60_000
+
+
+class MainWindow(QMainWindow):
+    """One window, made to stay open. ``quit_wanted`` means: really leave."""
+
+    quit_wanted = Signal()
+    demo_wanted = Signal()
+    test_notice_wanted = Signal()
+
+    def __init__(self, desk: Desk, theme: Theme, *, is_demo: bool = False) -> None:
+        super().__init__()
+        self._desk = desk
+        self._theme = theme
+        self.may_hide: Callable[[], bool] = lambda: False  # set by the tray's owner
+        self.setObjectName("main_window")
+        self.setWindowIcon(program_icon())
+        title = self.tr("Invented pantry – brewdesk") if is_demo else "brewdesk"
+        self.setWindowTitle(title)
+        self.shelf = ShelfPage(desk)
+        self._makers: dict[str, Callable[[], QWidget]] = {
+            "plan": self._make_plan,
+            "due": self._make_due,
+            "cultures": self._make_cultures,
+            "settings": self._make_settings,
+        }
+        self.pages: dict[str, QWidget] = {"shelf": self.shelf}
+        self._build(is_demo=is_demo)
+        self.actions_by_key = build_actions(self, self.menuBar(), self._calls())
+        self._connect()
+        self.show_page("shelf")
+        self.resize(1280, 800)
+        self._minute = QTimer(self)
+        self._minute.setObjectName("minute")
+        self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
+        self._minute.setInterval(MINUTE_MS)
+        self._minute.timeout.connect(self._on_minute)
+        self._minute.start()
+
+    # --- building --------------------------------------------------------------------
+
+    def _build(self, *, is_demo: bool) -> None:
+        whole = QWidget()
+        row = QHBoxLayout(whole)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        self.rail = Rail(
+            [
+                ("shelf", "shelf", self.tr("Shelf")),
+                ("plan", "plan", self.tr("Plan")),
+                ("due", "due", self.tr("Due")),
+                ("cultures", "cultures", self.tr("Cultures")),
+                ("settings", "settings", self.tr("Settings")),
+            ]
+        )
+        row.addWidget(self.rail)
+        column = QVBoxLayout()
+        column.setSpacing(0)
+        if is_demo:
+            column.addWidget(self._demo_banner())
+        self.notice = NoticeBar()
+        notice_place = QVBoxLayout()
+        notice_place.setContentsMargins(SPACE, 0, SPACE, 0)
+        notice_place.addWidget(self.notice)
+        column.addLayout(notice_place)
+        self.stack = QStackedWidget()
+        self.stack.addWidget(self.shelf)
+        column.addWidget(self.stack, 1)
+        column.addWidget(self._bottom())
+        row.addLayout(column, 1)
+        self.setCentralWidget(whole)
+
+    def _demo_banner(self) -> QFrame:
+        banner = QFrame()
+        set_role(banner, "strip")
+        line = QHBoxLayout(banner)
+        line.setContentsMargins(3 * SPACE, SPACE - 2, 2 * SPACE, SPACE - 2)
+        words = QLabel(
+            self.tr(
+                "This pantry is invented, to look around in. Its jars and readings are made up "
+                "and kept in a file of their own."
+            )
+        )
+        words.setObjectName("demo_banner")
+        set_role(words, "warn")
+        words.setWordWrap(True)
+        line.addWidget(words)
+        return banner
+
+    def _bottom(self) -> QFrame:
+        frame = QFrame()
+        set_role(frame, "strip")
+        row = QHBoxLayout(frame)
+        row.setContentsMargins(SPACE, SPACE // 2, SPACE, SPACE // 2)
+        row.setSpacing(2 * SPACE)
+        self.act_bar = ActBar(self._desk.history)
+        self.due_strip = DueStrip(self._desk)
+        row.addWidget(self.act_bar, 0)
+        row.addStretch(1)
+        row.addWidget(self.due_strip, 0)
+        return frame
+
+    def _connect(self) -> None:
+        desk = self._desk
+        self.rail.page_wanted.connect(self.show_page)
+        self.shelf.add_vessel_wanted.connect(self.add_vessel)
+        self.shelf.plan_wanted.connect(lambda: self.plan(None))
+        self.shelf.demo_wanted.connect(self.demo_wanted)
+        sheet = self.shelf.sheet
+        sheet.plan_wanted.connect(self.plan)
+        sheet.edit_plan_wanted.connect(self.edit_plan)
+        sheet.brew_wanted.connect(self.start_brewing)
+        sheet.edit_vessel_wanted.connect(self.edit_vessel)
+        sheet.retire_wanted.connect(self.retire_vessel)
+        sheet.drop_plan_wanted.connect(
+            lambda batch_id: self._attempt(lambda: desk.batches.drop_plan(batch_id))
+        )
+        sheet.end_wanted.connect(self.end_batch)
+        sheet.print_wanted.connect(self.print_run_sheet)
+        self.act_bar.undo_wanted.connect(desk.history.undo)
+        self.due_strip.open_due.connect(lambda: self.show_page("due"))
+        desk.history.trouble.connect(self.tell_trouble)
+        desk.changes.changed.connect(self._on_changed)
+        desk.reminder_clock.open_asked.connect(self._on_open_asked)
+        desk.reminder_clock.trouble.connect(self.tell_trouble)
+        desk.reminder_clock.clock_doubt.connect(self._on_clock_doubt)
+        desk.reminder_clock.clock_trusted.connect(self.notice.hide)
+        desk.timers.alarm.connect(self._on_alarm)
+        desk.timers.missed.connect(lambda ids: self._on_alarm(ids[-1]))
+        self._theme.changed.connect(self._on_theme)
+        self._refresh_history()
+        self._refresh_due_count()
+
+    def _calls(self) -> dict[str, Callable[[], object]]:
+        return {
+            "add_vessel": self.add_vessel,
+            "add_culture": self.add_culture,
+            "plan": lambda: self.plan(None),
+            "backup": self.back_up,
+            "demo": self.demo_wanted.emit,
+            "quit": self.quit_wanted.emit,
+            "undo": self._desk.history.undo,
+            "redo": self._desk.history.redo,
+            "reading": self.add_reading,
+            "brew": lambda: self._with_batch(lambda jar, batch_id: self.start_brewing(batch_id)),
+            "print_sheet": lambda: self._with_batch(
+                lambda jar, batch_id: self.print_run_sheet(batch_id)
+            ),
+            "draw_off": lambda: self._with_batch(lambda jar, batch_id: self.end_batch(jar, False)),
+            "discard": lambda: self._with_batch(lambda jar, batch_id: self.end_batch(jar, True)),
+            "edit_vessel": lambda: self._with_jar(lambda jar: self.edit_vessel(jar.vessel.id)),
+            "retire": lambda: self._with_jar(lambda jar: self.retire_vessel(jar.vessel.id)),
+            "show_shelf": lambda: self.show_page("shelf"),
+            "show_plan": lambda: self.show_page("plan"),
+            "show_due": lambda: self.show_page("due"),
+            "show_cultures": lambda: self.show_page("cultures"),
+            "show_settings": lambda: self.show_page("settings"),
+            "safety": self.show_safety,
+            "about": self.show_about,
+        }
+
+    # --- pages -----------------------------------------------------------------------
+
+    def page(self, key: str) -> QWidget:
+        """The page ``key``, made when first asked for."""
+        if key not in self.pages:
+            made = self._makers[key]()
+            self.pages[key] = made
+            self.stack.addWidget(made)
+        return self.pages[key]
+
+    def show_page(self, key: str) -> None:
+        """Bring a page to the front."""
+        self.stack.setCurrentWidget(self.page(key))
+        self.rail.show_page(key)
+
+    def _make_plan(self) -> QWidget:
+        from brewdesk.widgets.planpage import PlanPage
+
+        made = PlanPage(self._desk)
+        made.planned.connect(self._on_planned)
+        made.start_wanted.connect(self.start_brewing)
+        made.add_vessel_wanted.connect(self.add_vessel)
+        return made
+
+    def _make_due(self) -> QWidget:
+        from brewdesk.widgets.duepage import DuePage
+
+        made = DuePage(self._desk)
+        made.open_batch.connect(self.open_batch)
+        return made
+
+    def _make_cultures(self) -> QWidget:
+        from brewdesk.widgets.culturespage import CulturesPage
+
+        return CulturesPage(self._desk)
+
+    def _make_settings(self) -> QWidget:
+        from brewdesk.widgets.settingspage import SettingsPage
+
+        made = SettingsPage(self._desk)
+        made.test_notice_wanted.connect(self.test_notice_wanted)
+        return made
+
+    # --- acts ------------------------------------------------------------------------
+
+    def add_vessel(self) -> None:
+        """Open the form for a new vessel."""
+        from brewdesk.widgets.vesselform import VesselDialog
+
+        dialog = VesselDialog(self._desk, parent=self)
+        dialog.saved.connect(self._on_vessel_saved)
+        dialog.open()
+
+    def edit_vessel(self, vessel_id: int) -> None:
+        """Open the form for a vessel there is."""
+        from brewdesk.widgets.vesselform import VesselDialog
+
+        for vessel in self._desk.vessels.all():
+            if vessel.id == vessel_id:
+                VesselDialog(self._desk, vessel, parent=self).open()
+
+    def retire_vessel(self, vessel_id: int) -> None:
+        """Take a vessel off the shelf."""
+        self._attempt(lambda: self._desk.vessels.retire(vessel_id))
+
+    def add_culture(self) -> None:
+        """Open the form for a new culture."""
+        from brewdesk.widgets.cultureform import CultureDialog
+
+        CultureDialog(self._desk, parent=self).open()
+
+    def plan(self, vessel_id: int | None) -> None:
+        """Go to the planner, for a vessel if one is given."""
+        page = self.page("plan")
+        page.begin(vessel_id)
+        self.show_page("plan")
+
+    def edit_plan(self, batch_id: int) -> None:
+        """Go to the planner with a plan there is."""
+        page = self.page("plan")
+        page.edit_plan(batch_id)
+        self.show_page("plan")
+
+    def start_brewing(self, batch_id: int) -> None:
+        """Begin the run sheet of a planned batch and show it."""
+        if self._attempt(lambda: self._desk.brewing.start(batch_id)):
+            self.open_batch(batch_id)
+            self.shelf.sheet.show_tab("run")
+
+    def add_reading(self) -> None:
+        """Bring the reading form of the chosen jar to the front."""
+        self.show_page("shelf")
+        self.shelf.sheet.show_readings()
+
+    def end_batch(self, jar: JarView, discard: bool) -> None:
+        """Ask how a batch ended."""
+        from brewdesk.widgets.enddialog import EndDialog
+
+        EndDialog(self._desk, jar, discard=discard, parent=self).open()
+
+    def print_run_sheet(self, batch_id: int) -> None:
+        """Open the preview of a run sheet."""
+        from brewdesk.widgets.printrunsheet import open_run_sheet_print
+
+        open_run_sheet_print(self._desk, batch_id, self)
+
+    def back_up(self) -> None:
+        """Copy the store to the backup folder, off the window's thread."""
+        self._desk.jobs.run(
+            self._desk.back_up,
+            lambda path: self.notice.say(self.tr("Backed up to {path}").format(path=path), "good"),
+            self._on_backup_failed,
+            key="backup",
+        )
+
+    def show_safety(self) -> None:
+        """Show the limits in use with their sources."""
+        from brewdesk.widgets.safetydialog import SafetyDialog
+
+        SafetyDialog(self).open()
+
+    def show_about(self) -> None:
+        """Show versions and where the data lie."""
+        from brewdesk.widgets.aboutdialog import AboutDialog
+
+        AboutDialog(self._desk, self).open()
+
+    def open_batch(self, batch_id: int) -> None:
+        """Show the jar of a batch."""
+        self.show_page("shelf")
+        self.shelf.choose_vessel(self._desk.batches.get(batch_id).vessel_id)
+
+    def bring_forward(self) -> None:
+        """Show the window in front."""
+        self.show()
+        self.setWindowState(self.windowState() & ~Qt.WindowState.WindowMinimized)
+        self.raise_()
+        self.activateWindow()
+
+    def _attempt(self, act: Callable[[], object]) -> bool:
+        try:
+            act()
+        except ImpossibleInput as problem:
+            self.notice.say(impossible_words(problem))
+            return False
+        except StoreTrouble as trouble:
+            self.tell_trouble(trouble)
+            return False
+        return True
+
+    def _with_jar(self, act: Callable[[JarView], None]) -> None:
+        jar = self.shelf.chosen()
+        if jar is not None:
+            act(jar)
+
+    def _with_batch(self, act: Callable[[JarView, int], None]) -> None:
+        jar = self.shelf.chosen()
+        if jar is not None and jar.batch is not None:
+            act(jar, jar.batch.id)
+
+    # --- telling ---------------------------------------------------------------------
+
+    def tell_trouble(self, trouble: StoreTrouble) -> None:
+        """Say what kept the store from doing what was asked."""
+        self.notice.say(trouble_words(trouble), "danger")
+
+    def tell_fault(self, first_line: str) -> None:
+        """Say that the program itself made a mistake."""
+        self.notice.say(
+            self.tr(
+                "Something went wrong in the program ({what}). What was saved before is safe; "
+                "the log file holds the details."
+            ).format(what=first_line),
+            "danger",
+        )
+
+    # --- events ----------------------------------------------------------------------
+
+    def _on_changed(self, change: Change) -> None:
+        self._refresh_history()
+        if change.concerns(Topic.REMINDERS | Topic.BATCHES):
+            self._refresh_due_count()
+        if change.concerns(Topic.READINGS | Topic.SETTINGS):
+            self.shelf.sheet.refresh_curve()
+
+    def _refresh_history(self) -> None:
+        history = self._desk.history
+        for key, act, plain, with_act in (
+            ("undo", history.undo_act(), self.tr("&Undo"), self.tr("&Undo: {act}")),
+            ("redo", history.redo_act(), self.tr("&Redo"), self.tr("&Redo: {act}")),
+        ):
+            action = self.actions_by_key[key]
+            action.setEnabled(act is not None)
+            words = act_text(act).replace("&", "&&") if act is not None else ""
+            action.setText(with_act.format(act=words) if words else plain)
+        self.act_bar.refresh()
+
+    def _refresh_due_count(self) -> None:
+        due = sum(item.is_due for item in self._desk.reminders.listed())
+        self.rail.set_count("due", due)
+
+    def _on_minute(self) -> None:
+        if self.isVisible():
+            self.shelf.refresh_words()
+
+    def _on_theme(self) -> None:
+        self.rail.restyle()
+        self.act_bar.refresh()
+        self.shelf.refresh_words()
+
+    def _on_planned(self, batch_id: int) -> None:
+        self.open_batch(batch_id)
+
+    def _on_vessel_saved(self, vessel_id: int) -> None:
+        if self.stack.currentWidget() is self.pages.get("plan"):
+            self.page("plan").begin(vessel_id)
+        else:
+            self.shelf.choose_vessel(vessel_id)
+
+    def _on_open_asked(self, batch_id: int | None) -> None:
+        self.bring_forward()
+        if batch_id is None:
+            self.show_page("due")
+        else:
+            self.open_batch(batch_id)
+
+    def _on_alarm(self, step_id: int) -> None:
+        self._desk.sound.chime()
+        step = self._desk.brewing.step(step_id)
+        self.open_batch(step.batch_id)
+        self.shelf.sheet.show_tab("run")
+
+    def _on_clock_doubt(self, _newest: object) -> None:
+        self.notice.say(
+            self.tr(
+                "The computer's clock is earlier than your newest record. Reminders wait until "
+                "it is right again; nothing is lost."
+            )
+        )
+
+    def _on_backup_failed(self, error: BaseException) -> None:
+        if isinstance(error, StoreTrouble):
+            self.tell_trouble(error)
+        else:
+            self.tell_fault(str(error))
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Look at the due list when the maker comes back to the window."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            self._desk.reminder_clock.window_activated()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Hide into the tray if the maker chose so and there is one; else leave."""
+        if self.may_hide():
+            event.ignore()
+            self.hide()
+            return
+        event.accept()
+        self.quit_wanted.emit()

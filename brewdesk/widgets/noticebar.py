@@ -1,0 +1,78 @@
+"""Bars inside the window: troubles on top, the last act with its undo at the bottom."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QToolButton, QWidget
+
+from brewdesk.services.history import History
+from brewdesk.services.wording.acts import act_text
+from brewdesk.widgets.fields import announce
+from brewdesk.widgets.icons import icon
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE, tokens
+
+
+class NoticeBar(QFrame):
+    """One message at a time, in the layout, until it is dismissed or answered."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("notice_bar")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(2 * SPACE, SPACE, SPACE, SPACE)
+        row.setSpacing(SPACE)
+        self.words = QLabel()
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words.setWordWrap(True)
+        row.addWidget(self.words, 1)
+        self.close_button = QToolButton()
+        self.close_button.setAccessibleName(self.tr("Dismiss"))
+        self.close_button.clicked.connect(self.hide)
+        set_role(self.close_button, "quiet")
+        row.addWidget(self.close_button)
+        self.hide()
+
+    def say(self, text: str, role: str = "warn") -> None:
+        """Show ``text`` as 'inform', 'good', 'warn' or 'danger'."""
+        set_role(self, role)
+        self.words.setText(text)
+        self.close_button.setIcon(icon("close"))
+        self.show()
+        announce(self, text)
+
+
+class ActBar(QWidget):
+    """The newest act in words, with a button that takes it back."""
+
+    undo_wanted = Signal()
+
+    def __init__(self, history: History, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._history = history
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        self.undo_button = QPushButton(self.tr("Undo"))
+        self.undo_button.setObjectName("undo_last")
+        set_role(self.undo_button, "quiet")
+        self.undo_button.clicked.connect(self.undo_wanted)
+        self.words = QLabel()
+        self.words.setObjectName("last_act")
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        set_role(self.words, "muted")
+        row.addWidget(self.undo_button)
+        row.addWidget(self.words, 1)
+
+    def refresh(self) -> None:
+        """Say the newest act."""
+        act = self._history.undo_act()
+        self.undo_button.setIcon(icon("undo", tokens().accent))
+        self.undo_button.setEnabled(act is not None)
+        text = act_text(act) if act is not None else self.tr("Nothing to take back")
+        metrics = self.words.fontMetrics()
+        self.words.setText(metrics.elidedText(text, Qt.TextElideMode.ElideRight, 420))
+        self.words.setToolTip("")
+        self.undo_button.setAccessibleName(
+            self.tr("Undo: {act}").format(act=text) if act is not None else self.tr("Undo")
+        )

@@ -1,0 +1,65 @@
+"""The rail of pages at the window's left edge."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QFrame, QToolButton, QVBoxLayout, QWidget
+
+from brewdesk.widgets.icons import icon
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE, tokens
+
+RAIL_PX = 92
+ICON_PX = 26
+
+
+class Rail(QFrame):
+    """One button a page; the last stands at the foot."""
+
+    page_wanted = Signal(str)
+
+    def __init__(self, pages: list[tuple[str, str, str]], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        set_role(self, "rail")
+        self.setFixedWidth(RAIL_PX)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(SPACE // 2, 2 * SPACE, SPACE // 2, SPACE)
+        column.setSpacing(SPACE // 2)
+        self._group = QButtonGroup(self)
+        self._icons = {key: icon_name for key, icon_name, _ in pages}
+        self._texts = {key: text for key, _, text in pages}
+        self.buttons: dict[str, QToolButton] = {}
+        for key, _, text in pages:
+            if key == pages[-1][0]:
+                column.addStretch(1)
+            button = QToolButton()
+            button.setObjectName(f"rail_{key}")
+            button.setText(text)
+            button.setAccessibleName(text)
+            button.setCheckable(True)
+            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+            button.setIconSize(QSize(ICON_PX, ICON_PX))
+            button.setFixedSize(RAIL_PX - SPACE - 1, 66)
+            set_role(button, "nav")
+            button.clicked.connect(lambda _checked=False, key=key: self.page_wanted.emit(key))
+            self._group.addButton(button)
+            column.addWidget(button)
+            self.buttons[key] = button
+        self.restyle()
+
+    def show_page(self, key: str) -> None:
+        """Mark the page on show."""
+        self.buttons[key].setChecked(True)
+        self.restyle()
+
+    def set_count(self, key: str, count: int) -> None:
+        """Write a count behind a page's name."""
+        text = f"{self._texts[key]} · {count}" if count else self._texts[key]
+        self.buttons[key].setText(text)
+        self.buttons[key].setAccessibleName(text)
+
+    def restyle(self) -> None:
+        """Draw the icons in the colours in use."""
+        for key, button in self.buttons.items():
+            colour = tokens().accent if button.isChecked() else tokens().muted
+            button.setIcon(icon(self._icons[key], colour, ICON_PX))
