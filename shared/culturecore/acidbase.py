@@ -173,14 +173,13 @@ def strong_ions_needed_eq_per_kg(blend: Blend, ph: float, temperature_c: float =
     _checked_ph("ph", ph)
     constants = _constants(temperature_c)
     needed = blend.strong_ion_excess_eq_per_kg
-    for _ in range(8):
+    ionic = _ionic_strength_floor(blend)
+    # the wanted excess and the ionic strength it brings are refined together
+    for _ in range(60):
         with_needed = replace(blend, strong_ion_excess_eq_per_kg=needed)
-        ionic = _settled_ionic_strength(with_needed, ph, constants)
-        before, needed = (
-            needed,
-            needed - _imbalance(with_needed, ph, ionic, constants)[0],
-        )
-        if abs(needed - before) < 1e-12:
+        charge, _buffer, ionic = _imbalance(with_needed, ph, ionic, constants)
+        needed -= charge
+        if abs(charge) < 1e-13:
             break
     return needed
 

@@ -89,7 +89,7 @@ _MATERIALS: Final[dict[Material, tuple[str, Level, tuple[str, ...]]]] = {
     Material.STAINLESS_STEEL: ("material_steel", Level.INFORM, ("material_practice",)),
     Material.CERAMIC_FOOD_SAFE: ("material_ceramic_checked", Level.WARN, ("mmwr_1995",)),
     Material.FOOD_PLASTIC: ("material_plastic", Level.WARN, ("material_practice",)),
-    Material.OTHER_PLASTIC: ("material_unknown_plastic", Level.STOP, ("material_practice",)),
+    Material.OTHER_PLASTIC: ("material_unknown_plastic", Level.WARN, ("material_practice",)),
     Material.WOOD: ("material_wood", Level.WARN, ("material_practice",)),
     Material.CERAMIC_UNKNOWN_GLAZE: (
         "material_lead",
