@@ -37,7 +37,7 @@ def main(argv: list[str]) -> int:
     folders = paths.folders(options.data_dir)
     store_path = options.store or (folders.demo_store if options.demo else folders.store)
     app = QApplication.instance() or QApplication(sys.argv[:1])
-    assert isinstance(app, QApplication)  # noqa: S101  # another kind of application cannot be here
+    assert isinstance(app, QApplication)  # another kind of application cannot be here
     app.setApplicationName("brewdesk")
     app.setApplicationVersion(__version__)
     app.setDesktopFileName("brewdesk")
