@@ -30,7 +30,13 @@ STEEP_S = 600
 # Stirring until no grain is left; common practice, no source.
 DISSOLVE_SUGAR_S = 120
 
-TEMPERATURE_LOW_C, TEMPERATURE_HIGH_C = -5.0, 110.0
+# Still air takes about this much from a vessel's walls by convection and radiation together;
+# from memory, good to a factor of two. The estimate built on it is only a time to look.
+LOSS_W_PER_M2_K = 15.0
+HEAT_J_PER_M3_K = 4.18e6  # water
+COOLING_HIGH_MIN = 12 * 60.0
+
+TEMPERATURE_LOW_C, TEMPERATURE_HIGH_C = -5.0, 105.0
 EXTEND_HIGH_S = 24 * 3600.0
 
 # Live liquid or a live pellicle goes in at these steps: both have to be spared the heat.
@@ -204,7 +210,7 @@ class Brewing:
         step, batch = self._step(step_id)
         if step.state is StepState.DONE:
             raise ImpossibleInput("step_id", step_id, reason="done")
-        reason = override_reason.strip()
+        reason = override_reason.strip() if step.kind in _LIVE_STEPS else ""
         sheet = self.steps(batch.id)
         if step.kind in _LIVE_STEPS and not reason:
             verdict = gate_verdict(sheet, batch.culture_limit_c, temperature_c)
@@ -307,9 +313,8 @@ def gate_verdict(
         if not known:
             return Verdict("culture_temperature_unknown", Level.STOP, {"limit_c": limit_c})
         temperature_c = min(known)
-    if temperature_c <= limit_c:
-        return None
-    return safety.culture_temperature_verdict(temperature_c, limit_c)
+    verdict = safety.culture_temperature_verdict(temperature_c, limit_c)
+    return verdict if verdict.level is Level.STOP else None
 
 
 def _run_sheet(batch: Batch) -> tuple[StepDraft, ...]:
@@ -334,14 +339,25 @@ def _run_sheet(batch: Batch) -> tuple[StepDraft, ...]:
 def cooling_estimate_s(batch: Batch) -> int | None:
     """Estimate how long the mixed sweet tea needs to cool to the culture's limit, in s.
 
-    None if it needs no cooling, or if the place is too warm for it ever to get there.
-    Only the reading at the end of the step counts; this tells when to take it.
+    None if it needs no cooling, or if it would take more than half a day, as in a place
+    about as warm as the limit. Only the reading at the end of the step counts; this
+    tells when to take it.
     """
-    if batch.mixed_temperature_c <= batch.culture_limit_c:
+    room_c, limit_c = batch.place_temperature_c, batch.culture_limit_c
+    if batch.mixed_temperature_c <= limit_c or room_c >= limit_c:
         return None
-    if batch.place_temperature_c >= batch.culture_limit_c:
-        return None
-    raise LookupError(heat.__name__)
+    volume_m3 = (batch.fill_volume_l - batch.starter_volume_l) / 1000.0
+    # A cylinder as high as it is wide has 5.54 V^(2/3) of wall, foot and open surface.
+    loss_w_per_k = LOSS_W_PER_M2_K * 5.54 * volume_m3 ** (2 / 3)
+    k_per_min = 60.0 * loss_w_per_k / (volume_m3 * HEAT_J_PER_M3_K)
+    minutes = heat.minutes_until(
+        now_c=batch.mixed_temperature_c,
+        target_c=limit_c,
+        ambient_c=room_c,
+        k_per_min=k_per_min,
+        read_at_c=batch.mixed_temperature_c,
+    ).value
+    return round(minutes * 60.0) if minutes <= COOLING_HIGH_MIN else None
 
 
 def _check_temperature(temperature_c: float | None) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import asdict, dataclass, replace
 from datetime import datetime, timedelta
@@ -86,6 +85,15 @@ _ENTRY = {
     Quantity.SPECIFIC_GRAVITY: (Kind.GRAVITY, "", 1.0),
     Quantity.TA_G_PER_L: (Kind.ACIDITY, "", 1.0),
     Quantity.PELLICLE_MM: (Kind.LENGTH, "mm", 10.0),  # read as length in cm, kept in mm
+}
+
+# The names of numbers in a verdict carry their unit.
+_NUMBER_ENDING = {
+    Quantity.TEMPERATURE_C: "_c",
+    Quantity.BRIX: "_brix",
+    Quantity.SPECIFIC_GRAVITY: "_sg",
+    Quantity.TA_G_PER_L: "_g_per_l",
+    Quantity.PELLICLE_MM: "_mm",
 }
 
 
@@ -217,7 +225,12 @@ class Readings:
             return ()
         if span.usual_low <= draft.value <= span.usual_high:
             return ()
-        numbers = {"value": draft.value, "low": span.usual_low, "high": span.usual_high}
+        ending = _NUMBER_ENDING.get(draft.quantity, "")
+        numbers = {
+            f"value{ending}": draft.value,
+            f"low{ending}": span.usual_low,
+            f"high{ending}": span.usual_high,
+        }
         return (Verdict(f"{draft.quantity.value}_unusual", Level.WARN, numbers),)
 
     def methods(self, quantity: Quantity) -> tuple[Method, ...]:
@@ -281,8 +294,9 @@ def _check_value(draft: ReadingDraft) -> None:
         raise ImpossibleInput(field, None, low=span.low, high=span.high, reason="empty")
     if not span.low <= draft.value <= span.high:  # a NaN fails this too
         raise ImpossibleInput(field, draft.value, low=span.low, high=span.high, unit=span.unit)
-    if draft.sd is not None and not (math.isfinite(draft.sd) and draft.sd > 0.0):
-        raise ImpossibleInput("sd", draft.sd, low=0.0, unit=span.unit)
+    widest = (span.high - span.low) / 3.0  # more than this is no measurement
+    if draft.sd is not None and not 0.0 < draft.sd <= widest:
+        raise ImpossibleInput("sd", draft.sd, low=0.0, high=widest, unit=span.unit)
 
 
 def _sd(quantity: Quantity, method: Method, value: float | None) -> float | None:

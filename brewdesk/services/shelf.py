@@ -1,0 +1,302 @@
+"""The shelf at a glance: one view a vessel, from a handful of reads however many jars there are."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING, TypeVar
+
+from brewdesk.services.door import Door
+from brewdesk.services.reminder_rules import TastingWindow, effective_due
+from brewdesk.services.reminders import OPEN_STATES, no_window
+from brewdesk.services.settings import FIRST_TASTE_PH, TOO_SOUR_PH, Settings
+from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Vessel
+from culturecore import safety
+from culturecore import vessels as shapes
+from culturecore.outcome import Level, Verdict
+from culturecore.stages import BatchStage, Quantity, ReminderKind, StepKind, StepState
+
+if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit
+
+ON_SHELF = (BatchStage.PLANNED, BatchStage.BREWING, BatchStage.SOURING, BatchStage.DRAWN_OFF)
+
+_NEXT_OF_REMINDER = {
+    ReminderKind.PH_CHECK: "take_ph",
+    ReminderKind.MOLD_LOOK: "look_for_mold",
+    ReminderKind.TASTE: "taste",
+    ReminderKind.OWN: "own",
+}
+_NEXT_OF_STAGE = {
+    "empty": "plan_batch",
+    "planned": "brew_it",
+    "brewing": "finish_run_sheet",
+    "souring": "take_ph",
+    "tasting": "taste",
+    "past_window": "draw_off",
+    "drawn_off": "plan_batch",
+}
+SETTLED_PH_CODES = ("ph_low_enough", "ph_over_acid")
+SD_UNKNOWN_PH = 0.3  # a reading without stated uncertainty counts as one by strip
+_G_PER_L_OF_WATER = 1000.0  # close enough for a drawing of hot water in a jar
+
+V = TypeVar("V")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JarView:
+    """One vessel as it stands on the shelf now.
+
+    ``profile`` is the inner outline, foot to rim, as (height, radius) in cm.
+    ``liquid_height_cm`` belongs to ``fill_volume_l``; for a planned batch both are what
+    it will be filled to. ``stage_code`` is "empty", "planned", "brewing", "souring",
+    "tasting", "past_window" or "drawn_off"; ``next_code`` is "plan_batch", "brew_it",
+    "finish_run_sheet", "take_ph", "taste", "look_for_mold", "draw_off" or "own".
+    ``day_number`` counts calendar days where the maker lives; the day it started is 0.
+    ``alerts`` are verdicts that warn or stop.
+    """
+
+    vessel: Vessel
+    profile: tuple[tuple[float, float], ...]
+    batch: Batch | None
+    culture: Culture | None
+    fill_volume_l: float
+    fill_fraction: float
+    liquid_height_cm: float
+    latest_ph: float | None
+    ph_at: datetime | None
+    pellicle_mm: float | None
+    day_number: int | None
+    stage_code: str
+    next_code: str
+    next_at: datetime | None
+    alerts: tuple[Verdict, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Rows:
+    """What one reading of the store brought, sorted by what it belongs to."""
+
+    vessels: tuple[Vessel, ...]
+    batch_in: dict[int, Batch]
+    cultures: dict[int, Culture]
+    resting_in: dict[int, Culture]
+    readings_of: dict[int, list[Reading]]
+    steps_of: dict[int, list[Step]]
+    reminders_of: dict[int, list[Reminder]]
+
+
+class Shelf:
+    """Look at all jars. ``window_of`` gives a batch's forecast tasting window, if known."""
+
+    def __init__(
+        self,
+        door: Door,
+        settings: Settings,
+        *,
+        window_of: Callable[[int], TastingWindow | None] = no_window,
+    ) -> None:
+        self._door = door
+        self._settings = settings
+        self._window_of = window_of
+
+    def jars(self) -> tuple[JarView, ...]:
+        """Return the jars in shelf order; retired vessels are not on the shelf."""
+        with self._door.store.read() as unit:
+            rows = _read(unit)
+        return tuple(self._jar(vessel, rows) for vessel in rows.vessels)
+
+    def _jar(self, vessel: Vessel, rows: _Rows) -> JarView:
+        batch = rows.batch_in.get(vessel.id)
+        readings = [] if batch is None else rows.readings_of.get(batch.id, [])
+        steps = [] if batch is None else rows.steps_of.get(batch.id, [])
+        reminders = [] if batch is None else rows.reminders_of.get(batch.id, [])
+        ph = _latest(readings, Quantity.PH)
+        pellicle = _latest(readings, Quantity.PELLICLE_MM)
+        culture = _culture_of(vessel, batch, rows)
+        window = None
+        if batch is not None and batch.stage is BatchStage.SOURING:
+            window = self._window_of(batch.id)
+        stage_code = self._stage_code(batch, ph, window)
+        next_code, next_at = _next(stage_code, batch, reminders, steps, window)
+        volume_l = min(_volume_l(batch, steps), vessel.brim_volume_l)
+        outline = (vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l)
+        measured_mm = pellicle.value if pellicle is not None else None
+        if measured_mm is None and culture is not None:
+            measured_mm = culture.pellicle_mm
+        return JarView(
+            vessel=vessel,
+            profile=shapes.profile(*outline),
+            batch=batch,
+            culture=culture,
+            fill_volume_l=volume_l,
+            fill_fraction=volume_l / vessel.brim_volume_l,
+            liquid_height_cm=shapes.liquid_height_cm(*outline, volume_l),
+            latest_ph=ph.value if ph is not None else None,
+            ph_at=ph.at if ph is not None else None,
+            pellicle_mm=measured_mm,
+            day_number=self._day_number(batch),
+            stage_code=stage_code,
+            next_code=next_code,
+            next_at=next_at,
+            alerts=self._alerts(vessel, batch, ph),
+        )
+
+    def _stage_code(
+        self, batch: Batch | None, ph: Reading | None, window: TastingWindow | None
+    ) -> str:
+        if batch is None:
+            return "empty"
+        if batch.stage is not BatchStage.SOURING:
+            return batch.stage.value
+        now = self._door.clock.now()
+        # A pH that was measured outweighs a window that was forecast.
+        if ph is not None and ph.value is not None:
+            if ph.value <= self._settings.get(TOO_SOUR_PH):
+                return "past_window"
+            if ph.value <= self._settings.get(FIRST_TASTE_PH):
+                return "tasting"
+        if window is None or window.opens_at is None or now < window.opens_at:
+            return "souring"
+        is_over = window.closes_at is not None and now >= window.closes_at
+        return "past_window" if is_over else "tasting"
+
+    def _day_number(self, batch: Batch | None) -> int | None:
+        if batch is None or batch.started_at is None or not batch.stage.is_live:
+            return None
+        zone = self._door.clock.zone()
+        today = self._door.clock.now().astimezone(zone).date()
+        return (today - batch.started_at.astimezone(zone).date()).days
+
+    def _alerts(
+        self, vessel: Vessel, batch: Batch | None, ph: Reading | None
+    ) -> tuple[Verdict, ...]:
+        found = []
+        # A material that only calls for care was pointed out when the vessel was added.
+        material = safety.material_verdict(vessel.material)
+        if material.level is Level.STOP:
+            found.append(material)
+        if batch is not None and batch.stage is BatchStage.SOURING:
+            found.extend(self._souring_alerts(batch, ph))
+        return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
+
+    def _souring_alerts(self, batch: Batch, ph: Reading | None) -> Iterable[Verdict]:
+        if batch.started_at is None:
+            return
+        now_day = max(0.0, _days(self._door.clock.now() - batch.started_at))
+        length = safety.souring_length_verdict(now_day)
+        if length is not None:
+            yield length
+        deadline = safety.limit("ph_deadline_days")
+        verdict = None
+        if ph is not None and ph.value is not None and ph.at >= batch.started_at:
+            read_day = _days(ph.at - batch.started_at)
+            sd = ph.sd if ph.sd is not None else SD_UNKNOWN_PH
+            verdict = safety.ph_verdict(ph.value, sd, read_day)
+            if read_day >= deadline or verdict.code in SETTLED_PH_CODES:
+                yield verdict
+                return
+        # What was read before the deadline and was not low enough by then says nothing of today.
+        if now_day >= deadline:
+            numbers = {"day": now_day, "deadline_days": deadline}
+            yield Verdict("ph_not_taken_by_deadline", Level.WARN, numbers)
+        elif verdict is not None:
+            yield verdict
+
+
+def _read(unit: ReadUnit) -> _Rows:
+    vessels = unit.vessels.where(order_by="shelf_order", retired_at=None)
+    batches = unit.batches.where(order_by=("planned_at", "id"), stage=ON_SHELF)
+    batch_in = _shown_batches(batches)
+    shown_ids = tuple(batch.id for batch in batch_in.values())
+    brewing_ids = tuple(
+        batch.id for batch in batch_in.values() if batch.stage is BatchStage.BREWING
+    )
+    cultures = unit.cultures.where()
+    measured = (Quantity.PH, Quantity.PELLICLE_MM)
+    return _Rows(
+        vessels=vessels,
+        batch_in=batch_in,
+        cultures={culture.id: culture for culture in cultures},
+        resting_in={
+            culture.vessel_id: culture for culture in cultures if culture.vessel_id is not None
+        },
+        readings_of=_grouped(
+            unit.readings.where(order_by="at", batch_id=shown_ids, quantity=measured),
+            lambda row: row.batch_id,
+        ),
+        steps_of=_grouped(
+            unit.steps.where(order_by="position", batch_id=brewing_ids), lambda row: row.batch_id
+        ),
+        reminders_of=_grouped(
+            unit.reminders.where(state=OPEN_STATES, batch_id=shown_ids),
+            lambda row: row.batch_id or 0,
+        ),
+    )
+
+
+def _shown_batches(batches: tuple[Batch, ...]) -> dict[int, Batch]:
+    """Choose each vessel's batch: the live one, else the one drawn off last."""
+    shown: dict[int, Batch] = {}
+    for batch in batches:
+        other = shown.get(batch.vessel_id)
+        if other is None or not other.stage.is_live:
+            shown[batch.vessel_id] = batch
+    return shown
+
+
+def _grouped(rows: Iterable[V], key: Callable[[V], int]) -> dict[int, list[V]]:
+    groups: dict[int, list[V]] = {}
+    for row in rows:
+        groups.setdefault(key(row), []).append(row)
+    return groups
+
+
+def _latest(readings: list[Reading], quantity: Quantity) -> Reading | None:
+    return next((row for row in reversed(readings) if row.quantity is quantity), None)
+
+
+def _culture_of(vessel: Vessel, batch: Batch | None, rows: _Rows) -> Culture | None:
+    if batch is not None and batch.culture_id is not None:
+        return rows.cultures.get(batch.culture_id)
+    return rows.resting_in.get(vessel.id)
+
+
+def _volume_l(batch: Batch | None, steps: list[Step]) -> float:
+    """Return what is in the vessel, or for a plan what will be. After drawing off: nothing known."""
+    if batch is None or batch.stage is BatchStage.DRAWN_OFF:
+        return 0.0
+    if batch.stage is not BatchStage.BREWING:
+        return batch.fill_volume_l
+    done = {step.kind for step in steps if step.state is StepState.DONE}
+    if StepKind.STARTER_IN in done:
+        return batch.fill_volume_l
+    if StepKind.ADD_COLD_WATER in done:
+        return batch.fill_volume_l - batch.starter_volume_l
+    return batch.hot_water_g / _G_PER_L_OF_WATER if StepKind.BOIL in done else 0.0
+
+
+def _next(
+    stage_code: str,
+    batch: Batch | None,
+    reminders: list[Reminder],
+    steps: list[Step],
+    window: TastingWindow | None,
+) -> tuple[str, datetime | None]:
+    usual = _NEXT_OF_STAGE[stage_code]
+    if batch is None or not batch.stage.is_live:
+        return usual, None
+    if batch.stage is BatchStage.BREWING:
+        ends = [step.ends_at for step in steps if step.ends_at is not None]
+        return usual, min(ends, default=None)
+    if reminders:
+        first = min(reminders, key=lambda row: (effective_due(row), row.id))
+        return _NEXT_OF_REMINDER[first.kind], effective_due(first)
+    if stage_code == "souring" and window is not None and window.opens_at is not None:
+        return "taste", window.opens_at
+    return usual, None
+
+
+def _days(span: timedelta) -> float:
+    return span / timedelta(days=1)
