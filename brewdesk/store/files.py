@@ -95,7 +95,7 @@ def copy_store(
             raise StoreTrouble("locked", "the store stayed locked while it was to be copied")
 
     # "rw" so that a journal left by a crash is played back first.
-    with closing(connect(source, "rw")) as reader, opened(target, "rw") as writer:
+    with closing(connect(source, "rw", busy_timeout_s=0)) as reader, opened(target, "rw") as writer:
         writer.execute("PRAGMA synchronous=OFF")  # the finished file is synced as a whole
         reader.backup(writer, pages=_PAGES_PER_STEP, progress=progress, sleep=_RETRY_AFTER_S)
         writer.execute("PRAGMA journal_mode=DELETE").fetchone()
