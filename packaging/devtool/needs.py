@@ -73,12 +73,10 @@ WAYLAND = (
     Need("libwayland-cursor.so.0", "libwayland-cursor0", "libwayland-cursor", "wayland"),
     Need("libwayland-egl.so.1", "libwayland-egl1", "libwayland-egl", "wayland"),
 )
-# A screen of our own, a message bus of our own, and hands that click.
+# A screen of our own, and a message bus of our own.
 TEST_PROGRAMS = (
     Need("Xvfb", "xvfb", "xorg-x11-server-Xvfb", "xorg-server-xvfb"),
-    Need("dbus-run-session", "dbus-daemon", "dbus-daemon", "dbus"),
-    Need("dunst", "dunst", "dunst", "dunst"),
-    Need("xdotool", "xdotool", "xdotool", "xdotool"),
+    Need("dbus-daemon", "dbus-daemon", "dbus-daemon", "dbus"),
 )
 # A window manager that closes a window as a person would.
 SMOKE_PROGRAMS = (
