@@ -16,20 +16,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
-from functools import lru_cache
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
-from culturecore.constants import (
-    ACETIC_ACID_G_PER_MOL,
-    GAS_CONSTANT_J_PER_MOL_K,
-    LN_10,
-    ZERO_CELSIUS_K,
-)
+from culturecore.acidconstants import ACIDS, AcidConstants, constants_at
+from culturecore.constants import ACETIC_ACID_G_PER_MOL, LN_10
 from culturecore.errors import ImpossibleInput
-
-if TYPE_CHECKING:
-    import numpy as np
-    from numpy.typing import ArrayLike, NDArray
 
 END_POINT_PH: Final = 8.1  # aoac_94215; some texts use 8.2, which changes 0.1 %
 
@@ -41,7 +32,7 @@ TEA_ACID_MOL_PER_G: Final = 0.0008
 TEA_PHENOL_MOL_PER_G: Final = 0.00025
 TEA_PH_IN_PURE_WATER: Final = 4.95  # simpson_2001: black tea 4.9
 
-_LOWEST_PH, _HIGHEST_PH = 0.0, 14.0
+LOWEST_PH, HIGHEST_PH = 0.0, 14.0  # where a balance is looked for
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -74,35 +65,6 @@ class Blend:
         )
 
 
-ACIDS: Final = (
-    "acetic", "gluconic", "lactic", "malic", "citric", "carbonic", "tea_acid", "tea_phenol",
-)  # fmt: skip
-
-# (pK at 25 degC, dH in kJ/mol, dCp in J/mol/K) of each step; goldberg_2002 form.
-# acetic, citric: nist46_minteq (dCp from memory); gluconic: middle of zubiaur_1998;
-# lactic: Martin & Tartar as quoted in the ECHA dossier; malic: from memory;
-# the tea pseudo-acids: tea_buffer_assumption.
-_STEPS: Final[dict[str, tuple[tuple[float, float, float], ...]]] = {
-    "acetic": ((4.756, -0.41, -142.0),),
-    "gluconic": ((3.70, 0.0, 0.0),),
-    "lactic": ((3.86, -0.33, 0.0),),
-    "malic": ((3.459, 2.9, 0.0), (5.097, -1.2, 0.0)),
-    "citric": ((3.128, 4.07, -131.0), (4.761, 2.23, -178.0), (6.396, -3.38, -254.0)),
-    "tea_acid": ((4.5, 0.0, 0.0),),
-    "tea_phenol": ((8.5, 0.0, 0.0),),
-}
-_WATER_STEP: Final = (13.995, 55.81, -224.6)
-
-
-@dataclass(frozen=True, slots=True)
-class _Constants:
-    """Everything that depends on temperature only."""
-
-    log_betas: tuple[tuple[float, ...], ...]  # per acid: minus the sum of its pK so far
-    pk_water: float
-    davies_a: float
-
-
 def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
     """Return the pH of a blend.
 
@@ -125,25 +87,26 @@ def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
     given off. Same constants in PHREEQC: 400 mixtures within 0.001 pH.
     """
     _check_blend(blend)
-    constants = _constants(temperature_c)
-    low, high = _LOWEST_PH, _HIGHEST_PH
+    constants = constants_at(temperature_c)
+    strong = blend.strong_ion_excess_eq_per_kg
+    low, high = LOWEST_PH, HIGHEST_PH
     ionic = _ionic_strength_floor(blend)
     # a coarse bisection at fixed activity coefficients finds the neighbourhood ...
     for _ in range(12):
         middle = (low + high) / 2.0
-        if _imbalance(blend, middle, ionic, constants)[0] > 0.0:
+        if _imbalance(blend, strong, middle, ionic, constants)[0] > 0.0:
             low = middle
         else:
             high = middle
     ph = (low + high) / 2.0
     # ... and clipped Newton steps, with the ionic strength renewed each time, finish it
     for _ in range(60):
-        excess, buffer, ionic = _imbalance(blend, ph, ionic, constants)
-        step = max(-0.5, min(0.5, excess / buffer))
+        charge, buffer, ionic = _imbalance(blend, strong, ph, ionic, constants)
+        step = max(-0.5, min(0.5, charge / buffer))
         ph += step
         if abs(step) < 1e-10:
             break
-    if not _LOWEST_PH < ph < _HIGHEST_PH:
+    if not LOWEST_PH < ph < HIGHEST_PH:
         raise ImpossibleInput(
             "strong_ion_excess_eq_per_kg",
             blend.strong_ion_excess_eq_per_kg,
@@ -158,9 +121,9 @@ def buffer_capacity_eq_per_kg(
 ) -> float:
     """Return how much strong base per kg moves the pH by one (dB/dpH), at ``ph`` or its own."""
     at = ph_of(blend, temperature_c) if ph is None else _checked_ph("ph", ph)
-    constants = _constants(temperature_c)
+    constants = constants_at(temperature_c)
     ionic = _settled_ionic_strength(blend, at, constants)
-    return _imbalance(blend, at, ionic, constants)[1]
+    return _imbalance(blend, blend.strong_ion_excess_eq_per_kg, at, ionic, constants)[1]
 
 
 def strong_ions_needed_eq_per_kg(blend: Blend, ph: float, temperature_c: float = 25.0) -> float:
@@ -171,13 +134,12 @@ def strong_ions_needed_eq_per_kg(blend: Blend, ph: float, temperature_c: float =
     """
     _check_blend(blend)
     _checked_ph("ph", ph)
-    constants = _constants(temperature_c)
+    constants = constants_at(temperature_c)
     needed = blend.strong_ion_excess_eq_per_kg
     ionic = _ionic_strength_floor(blend)
     # the wanted excess and the ionic strength it brings are refined together
     for _ in range(60):
-        with_needed = replace(blend, strong_ion_excess_eq_per_kg=needed)
-        charge, _buffer, ionic = _imbalance(with_needed, ph, ionic, constants)
+        charge, _buffer, ionic = _imbalance(blend, needed, ph, ionic, constants)
         needed -= charge
         if abs(charge) < 1e-13:
             break
@@ -344,13 +306,17 @@ def starter_fraction_for(
         raise ImpossibleInput("target_ph", target_ph, reason="already_below")
     if ph_of(starter, temperature_c) >= target_ph:
         raise ImpossibleInput("target_ph", target_ph, reason="starter_not_acid_enough")
-    constants = _constants(temperature_c)
+    constants = constants_at(temperature_c)
     fraction = 0.1
     for _ in range(50):
         blend = mix(((tea, 1.0 - fraction), (starter, fraction)))
         ionic = _settled_ionic_strength(blend, target_ph, constants)
-        tea_surplus = _imbalance(tea, target_ph, ionic, constants)[0]
-        starter_lack = _imbalance(starter, target_ph, ionic, constants)[0]
+        tea_surplus = _imbalance(tea, tea.strong_ion_excess_eq_per_kg, target_ph, ionic, constants)[
+            0
+        ]
+        starter_lack = _imbalance(
+            starter, starter.strong_ion_excess_eq_per_kg, target_ph, ionic, constants
+        )[0]
         before, fraction = fraction, tea_surplus / (tea_surplus - starter_lack)
         fraction = min(max(fraction, 0.0), 1.0)
         if abs(fraction - before) < 1e-13:
@@ -358,77 +324,17 @@ def starter_fraction_for(
     return fraction
 
 
-def ph_of_many(
-    acids_mol_per_kg: ArrayLike,
-    strong_ion_excess_eq_per_kg: ArrayLike,
-    temperature_c: float = 25.0,
-    *,
-    inert_salt_mol_per_kg: ArrayLike = 0.0,
-) -> NDArray[np.float64]:
-    """Return the pH of many blends at once.
-
-    Parameters
-    ----------
-    acids_mol_per_kg : array (n, 8)
-        Columns in the order of :data:`ACIDS`.
-    strong_ion_excess_eq_per_kg, inert_salt_mol_per_kg : array (n,) or number
-        As in :class:`Blend`.
-    temperature_c : float
-        One temperature for all, 0 to 60 degC.
-
-    Returns
-    -------
-    array (n,)
-        pH; NaN where no pH between 0 and 14 balances.
-
-    Raises
-    ------
-    ImpossibleInput
-        For negative or non-finite amounts.
-    """
-    import numpy as np
-
-    totals = np.atleast_2d(np.asarray(acids_mol_per_kg, dtype=float))
-    excess = np.broadcast_to(np.asarray(strong_ion_excess_eq_per_kg, float), totals.shape[:1])
-    salt = np.broadcast_to(np.asarray(inert_salt_mol_per_kg, float), totals.shape[:1])
-    if totals.shape[1] != len(ACIDS) or not np.all(np.isfinite(totals) & (totals >= 0.0)):
-        raise ImpossibleInput("acids_mol_per_kg", acids_mol_per_kg, low=0.0, unit="mol/kg")
-    if not (np.all(np.isfinite(excess)) and np.all(np.isfinite(salt) & (salt >= 0.0))):
-        raise ImpossibleInput("strong_ion_excess_eq_per_kg", excess, unit="eq/kg")
-    constants = _constants(temperature_c)
-    low = np.full(len(totals), _LOWEST_PH)
-    high = np.full(len(totals), _HIGHEST_PH)
-    ionic = np.abs(excess) / 2.0 + salt
-    for _ in range(12):
-        middle = (low + high) / 2.0
-        too_acid = _imbalance_of_many(totals, excess, salt, middle, ionic, constants)[0] > 0.0
-        low, high = np.where(too_acid, middle, low), np.where(too_acid, high, middle)
-    ph = (low + high) / 2.0
-    for _ in range(60):
-        over, buffer, ionic = _imbalance_of_many(totals, excess, salt, ph, ionic, constants)
-        step = np.clip(over / buffer, -0.5, 0.5)
-        ph = ph + step
-        if np.all(np.abs(step) < 1e-9):
-            break
-    return np.where((ph > _LOWEST_PH) & (ph < _HIGHEST_PH), ph, np.nan)
-
-
 def _imbalance(
-    blend: Blend, ph: float, ionic: float, constants: _Constants
+    blend: Blend, excess: float, ph: float, ionic: float, constants: AcidConstants
 ) -> tuple[float, float, float]:
     """Return (positive less negative charge, buffer capacity, ionic strength) at ``ph``."""
     log_gamma = _log_gamma(ionic, constants.davies_a)
     log_neutral = 0.1 * ionic
     hydrogen = 10.0 ** (-ph - log_gamma)
     hydroxide = 10.0 ** (ph - constants.pk_water - log_gamma)
-    charge = blend.strong_ion_excess_eq_per_kg + hydrogen - hydroxide
+    charge = excess + hydrogen - hydroxide
     buffer = hydrogen + hydroxide
-    squares = (
-        abs(blend.strong_ion_excess_eq_per_kg)
-        + 2.0 * blend.inert_salt_mol_per_kg
-        + hydrogen
-        + hydroxide
-    )
+    squares = abs(excess) + 2.0 * blend.inert_salt_mol_per_kg + hydrogen + hydroxide
     for total, log_betas in zip(blend.acids_mol_per_kg, constants.log_betas, strict=True):
         if total == 0.0:
             continue
@@ -446,46 +352,11 @@ def _imbalance(
     return charge, LN_10 * buffer, squares / 2.0
 
 
-def _imbalance_of_many(
-    totals: NDArray[np.float64],
-    excess: NDArray[np.float64],
-    salt: NDArray[np.float64],
-    ph: NDArray[np.float64],
-    ionic: NDArray[np.float64],
-    constants: _Constants,
-) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
-    """Return what :func:`_imbalance` returns, for arrays."""
-    import numpy as np
-
-    root = np.sqrt(ionic)
-    log_gamma = -constants.davies_a * (root / (1.0 + root) - 0.3 * ionic)
-    hydrogen = 10.0 ** (-ph - log_gamma)
-    hydroxide = 10.0 ** (ph - constants.pk_water - log_gamma)
-    charge = excess + hydrogen - hydroxide
-    buffer = hydrogen + hydroxide
-    squares = np.abs(excess) + 2.0 * salt + hydrogen + hydroxide
-    for column, log_betas in enumerate(constants.log_betas):
-        total = totals[:, column]
-        if not total.any():
-            continue
-        norm, mean, mean_square = np.ones_like(ph), np.zeros_like(ph), np.zeros_like(ph)
-        for z, log_beta in enumerate(log_betas, start=1):
-            ratio = 10.0 ** (z * ph + log_beta - z * z * log_gamma + 0.1 * ionic)
-            norm += ratio
-            mean += z * ratio
-            mean_square += z * z * ratio
-        mean /= norm
-        mean_square /= norm
-        charge = charge - total * mean
-        buffer = buffer + total * (mean_square - mean * mean)
-        squares = squares + total * mean_square
-    return charge, LN_10 * buffer, squares / 2.0
-
-
-def _settled_ionic_strength(blend: Blend, ph: float, constants: _Constants) -> float:
+def _settled_ionic_strength(blend: Blend, ph: float, constants: AcidConstants) -> float:
     ionic = _ionic_strength_floor(blend)
+    excess = blend.strong_ion_excess_eq_per_kg
     for _ in range(30):
-        before, ionic = ionic, _imbalance(blend, ph, ionic, constants)[2]
+        before, ionic = ionic, _imbalance(blend, excess, ph, ionic, constants)[2]
         if abs(ionic - before) < 1e-13:
             break
     return ionic
@@ -499,64 +370,6 @@ def _log_gamma(ionic: float, davies_a: float) -> float:
     """Return log10 of the activity coefficient of a single charge (davies_1962)."""
     root = math.sqrt(ionic)
     return -davies_a * (root / (1.0 + root) - 0.3 * ionic)
-
-
-@lru_cache(maxsize=256)
-def _constants(temperature_c: float) -> _Constants:
-    _check("temperature_c", temperature_c, 0.0, 60.0, "°C")
-    kelvin = temperature_c + ZERO_CELSIUS_K
-    log_betas = []
-    for acid in ACIDS:
-        steps = (
-            _carbonic_pks(kelvin)
-            if acid == "carbonic"
-            else tuple(_pk_at(kelvin, *step) for step in _STEPS[acid])
-        )
-        log_betas.append(tuple(-sum(steps[: z + 1]) for z in range(len(steps))))
-    return _Constants(tuple(log_betas), _pk_at(kelvin, *_WATER_STEP), _davies_a(temperature_c))
-
-
-def _pk_at(kelvin: float, pk_25: float, enthalpy_kj: float, heat_capacity_j: float) -> float:
-    """Return a pK at a temperature (goldberg_2002, eqs. 1-4)."""
-    base = 25.0 + ZERO_CELSIUS_K
-    change = enthalpy_kj * 1000.0 * (1.0 / base - 1.0 / kelvin) + heat_capacity_j * (
-        base / kelvin - 1.0 + math.log(kelvin / base)
-    )
-    return pk_25 - change / GAS_CONSTANT_J_PER_MOL_K / LN_10
-
-
-def _carbonic_pks(kelvin: float) -> tuple[float, float]:
-    """Return both pK of carbonic acid (plummer_busenberg_1982)."""
-    log_k = math.log10(kelvin)
-    first = (
-        -356.3094
-        - 0.06091964 * kelvin
-        + 21834.37 / kelvin
-        + 126.8339 * log_k
-        - 1684915.0 / kelvin**2
-    )
-    second = (
-        -107.8871 - 0.03252849 * kelvin + 5151.79 / kelvin + 38.92561 * log_k - 563713.9 / kelvin**2
-    )
-    return -first, -second
-
-
-def _davies_a(temperature_c: float) -> float:
-    """Return the Debye-Hückel A [(kg/mol)^0.5] from density and permittivity of water."""
-    from culturecore.sugar import water_density_kg_per_l
-
-    kelvin = temperature_c + ZERO_CELSIUS_K
-    permittivity = _permittivity_of_water(kelvin)
-    density = water_density_kg_per_l(temperature_c)
-    return float(1.824829e6 * math.sqrt(density) / (permittivity * kelvin) ** 1.5)
-
-
-def _permittivity_of_water(kelvin: float, pressure_bar: float = 1.01325) -> float:
-    """Return the relative permittivity of water (bradley_pitzer_1979)."""
-    at_1000_bar = 342.79 * math.exp(-5.0866e-3 * kelvin + 9.4690e-7 * kelvin**2)
-    c = -2.0525 + 3115.9 / (-182.89 + kelvin)
-    b = -8032.5 + 4.2142e6 / kelvin + 2.1417 * kelvin
-    return at_1000_bar + c * math.log((b + pressure_bar) / (b + 1000.0))
 
 
 def _check_blend(blend: Blend) -> None:
@@ -578,7 +391,7 @@ def _check_blend(blend: Blend) -> None:
 
 
 def _checked_ph(field: str, ph: float) -> float:
-    _check(field, ph, _LOWEST_PH, _HIGHEST_PH, "pH")
+    _check(field, ph, LOWEST_PH, HIGHEST_PH, "pH")
     return ph
 
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Final
 
-from culturecore import acidbase, heat, kitchen, safety, startacid, sugar
+from culturecore import heat, kitchen, safety, startacid, sugar
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate, Level, Verdict
 from culturecore.stages import StarterTaste, TeaKind
@@ -225,10 +225,10 @@ def _usual_share(starter: Starter) -> float:
     """Return the usual share for a starter of unknown acidity, by taste or by pH."""
     if starter.taste is not None:
         return _USUAL_SHARE[starter.taste]
-    if starter.ph is None:
+    ph = starter.ph
+    if ph is None:
         return _USUAL_SHARE_UNKNOWN
-    nearest = min(_USUAL_SHARE, key=lambda taste: abs(startacid.TASTE_PH[taste] - starter.ph))
-    return _USUAL_SHARE[nearest]
+    return min((abs(startacid.TASTE_PH[taste] - ph), s) for taste, s in _USUAL_SHARE.items())[1]
 
 
 def _volume_share(mass_share: float, tea_kg_per_l: float) -> float:
