@@ -6,6 +6,8 @@ from brewdesk.services.records import Material
 from brewdesk.services.shelf import JarView
 from brewdesk.widgets.jarpainter import JarLook
 
+SWEET_TEA_PH = 5.0  # for the tint only: sweet tea before any starter is the dark end of the ramp
+
 OPAQUE = frozenset(
     {
         Material.STAINLESS_STEEL,
@@ -25,7 +27,7 @@ def look_of(jar: JarView) -> JarLook:
         profile=jar.profile,
         liquid_height_cm=0.0 if planned else jar.liquid_height_cm,
         planned_height_cm=jar.liquid_height_cm if planned else 0.0,
-        ph=jar.latest_ph,
+        ph=SWEET_TEA_PH if jar.stage_code == "brewing" else jar.latest_ph,
         pellicle_cm=(jar.pellicle_mm or 0.0) / 10.0 if souring else 0.0,
         covered=souring,
         steaming=jar.stage_code == "brewing",

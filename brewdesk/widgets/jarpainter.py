@@ -23,7 +23,9 @@ from PySide6.QtGui import (
 from brewdesk.widgets.theme import Tokens, liquid_colour
 
 WALL_CM = 0.35
-COVER_SKIRT_CM = 3.0
+COVER_SKIRT_CM = 2.4
+COVER_SKIRT_LEAST_CM = 0.9
+COVER_GAP_CM = 0.3  # the hem ends above the surface, so that the pellicle is seen
 COVER_TOP_CM = 0.9
 STEAM_CM = 4.0
 
@@ -262,7 +264,9 @@ def _paint_cover(painter: QPainter, look: JarLook, scale: float, tokens: Tokens)
     """Draw cloth over the rim, tied with a string, its hem hanging in folds."""
     rim = (look.profile[-1][1] + WALL_CM + 0.15) * scale
     rim_y = -brim_height_cm(look) * scale
-    skirt = min(COVER_SKIRT_CM, brim_height_cm(look) * 0.22) * scale
+    head_cm = brim_height_cm(look) - look.liquid_height_cm
+    skirt_cm = max(COVER_SKIRT_LEAST_CM, min(COVER_SKIRT_CM, head_cm - COVER_GAP_CM))
+    skirt = skirt_cm * scale
     top_y = rim_y - COVER_TOP_CM * scale * 0.8
     flare = rim * 1.10
     cloth = QPainterPath()
@@ -274,7 +278,7 @@ def _paint_cover(painter: QPainter, look: JarLook, scale: float, tokens: Tokens)
     for fold in range(folds):
         x0 = flare - 2 * flare * fold / folds
         x1 = flare - 2 * flare * (fold + 1) / folds
-        cloth.quadTo((x0 + x1) / 2, rim_y + skirt + scale * 0.55, x1, rim_y + skirt)
+        cloth.quadTo((x0 + x1) / 2, rim_y + skirt + scale * 0.4, x1, rim_y + skirt)
     cloth.closeSubpath()
     painter.fillPath(cloth, QColor(tokens.cloth))
     edge = QColor(tokens.pellicle_edge)

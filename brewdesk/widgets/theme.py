@@ -134,7 +134,7 @@ LIQUID_RAMP = (
     (3.0, "#dfac55"),
     (2.6, "#f0cf86"),
 )
-UNKNOWN_LIQUID = "#9b8a78"
+UNKNOWN_LIQUID = "#a3866a"
 
 
 def liquid_colour(ph: float | None) -> QColor:
