@@ -265,7 +265,9 @@ class Batches:
 
         def work(unit: UnitOfWork) -> Batch:
             for step in unit.steps.where(batch_id=batch.id, state=StepState.RUNNING):
-                left = None if step.ends_at is None else max(0.0, (step.ends_at - now).total_seconds())
+                left = (
+                    None if step.ends_at is None else max(0.0, (step.ends_at - now).total_seconds())
+                )
                 unit.steps.change(step.id, state=StepState.PAUSED, ends_at=None, remaining_s=left)
             culture = _culture_in_vessel(unit, batch)
             if culture is not None and culture_lost:
@@ -289,9 +291,7 @@ class Batches:
             culture_id=batch.culture_id,
         )
 
-    def _draft(
-        self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish
-    ) -> BatchDraft:
+    def _draft(self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish) -> BatchDraft:
         if not name.strip():
             raise ImpossibleInput("name", name, reason="empty")
         if wish.fill_volume_l > vessel.brim_volume_l:

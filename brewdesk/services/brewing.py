@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from datetime import datetime, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
@@ -21,7 +21,7 @@ from culturecore.outcome import Level, Verdict
 from culturecore.stages import BatchStage, CultureState, StepKind, StepState
 
 if TYPE_CHECKING:
-    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+    from brewdesk.store.unitofwork import UnitOfWork
 
 # A rolling boil of some minutes drives out dissolved gas; common practice, no source.
 BOIL_S = 300
@@ -180,7 +180,7 @@ class Brewing:
         step, batch = self._step(step_id)
         if step.state is StepState.DONE:
             raise ImpossibleInput("step_id", step_id, reason="done")
-        fields: dict[str, object] = {"planned_s": round((step.planned_s or 0) + seconds)}
+        fields: dict[str, Any] = {"planned_s": round((step.planned_s or 0) + seconds)}
         if step.state is StepState.RUNNING:
             now = self._door.clock.now()
             fields["ends_at"] = max(step.ends_at or now, now) + timedelta(seconds=seconds)
@@ -217,7 +217,7 @@ class Brewing:
             if verdict is not None:
                 raise StepShut(verdict)
         now = self._door.clock.now()
-        fields: dict[str, object] = {
+        fields: dict[str, Any] = {
             "state": StepState.DONE,
             "started_at": step.started_at or now,
             "finished_at": now,

@@ -149,9 +149,7 @@ def _check_fields(draft: CultureDraft, now: datetime) -> None:
     if thickness is not None and not (
         math.isfinite(thickness) and 0.0 <= thickness <= PELLICLE_HIGH_MM
     ):
-        raise ImpossibleInput(
-            "pellicle_mm", thickness, low=0.0, high=PELLICLE_HIGH_MM, unit="mm"
-        )
+        raise ImpossibleInput("pellicle_mm", thickness, low=0.0, high=PELLICLE_HIGH_MM, unit="mm")
 
 
 def _check_can_rest_in(unit: ReadUnit, vessel_id: int, culture_id: int | None) -> None:

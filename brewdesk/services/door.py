@@ -100,7 +100,8 @@ class Door:
         batch_ids: Iterable[int] = (),
     ) -> None:
         """Announce committed ``deltas``, with further ``topics`` and ``batch_ids`` if given."""
-        batches, vessels = set(batch_ids), set()
+        batches: set[int] = set(batch_ids)
+        vessels: set[int] = set()
         for delta in deltas:
             topics |= _TOPIC_OF_TABLE[delta.table]
             for row in (delta.before, delta.after):

@@ -179,8 +179,7 @@ class Settings:
         key = option if isinstance(option, str) else option.key
         self._check(key, value)
         self._check_band(key, value)
-        declared = self._options[key]
-        text = _to_text(float(value) if isinstance(declared.default, float) else value)
+        text = _to_text(value)
         with self._store.write() as unit:
             unit.settings.put(key, text)
         self._texts()[key] = text
@@ -243,7 +242,7 @@ def _to_text(value: bool | float | str | time) -> str:
         return "yes" if value else "no"
     if isinstance(value, time):
         return value.isoformat(timespec="minutes")
-    return value if isinstance(value, str) else repr(value)
+    return value if isinstance(value, str) else repr(float(value))
 
 
 def _from_text(text: str, default: bool | float | str | time) -> bool | float | str | time:

@@ -149,7 +149,7 @@ class Shelf:
         if batch is None:
             return "empty"
         if batch.stage is not BatchStage.SOURING:
-            return batch.stage.value
+            return str(batch.stage.value)
         now = self._door.clock.now()
         # A pH that was measured outweighs a window that was forecast.
         if ph is not None and ph.value is not None:
@@ -264,7 +264,7 @@ def _culture_of(vessel: Vessel, batch: Batch | None, rows: _Rows) -> Culture | N
 
 
 def _volume_l(batch: Batch | None, steps: list[Step]) -> float:
-    """Return what is in the vessel, or for a plan what will be. After drawing off: nothing known."""
+    """Return what is in the vessel, or for a plan what will be; nothing once drawn off."""
     if batch is None or batch.stage is BatchStage.DRAWN_OFF:
         return 0.0
     if batch.stage is not BatchStage.BREWING:

@@ -195,9 +195,8 @@ class Vessels:
         """
         with self._door.store.read() as unit:
             old = unit.places.get(place_id)
-        draft = PlaceDraft(
-            **({"name": old.name, "temperature_c": old.temperature_c} | fields),
-        )
+        kept: dict[str, Any] = {"name": old.name, "temperature_c": old.temperature_c}
+        draft = PlaceDraft(**(kept | fields))
         self._check_place(draft, place_id)
         return self._door.perform(
             ActKind.EDIT_PLACE,

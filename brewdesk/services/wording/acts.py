@@ -162,9 +162,7 @@ def _add_readings(facts: Facts, show: Show) -> str:
 def _edit_reading(facts: Facts, show: Show) -> str:
     old, new = _listed([facts["old"]], show), _listed(facts["readings"], show)
     if old == new:
-        return _t("{readings} on {vessel} corrected").format(
-            readings=new, vessel=facts["vessel"]
-        )
+        return _t("{readings} on {vessel} corrected").format(readings=new, vessel=facts["vessel"])
     return _t("{old} on {vessel} corrected to {readings}").format(
         old=old, readings=new, vessel=facts["vessel"]
     )

@@ -104,7 +104,9 @@ def trouble_words(trouble: StoreTrouble) -> str:
             "The disk did not answer as it should, so nothing was saved. Please make sure that "
             "it is still connected, and try again."
         ),
-        "cannot_open": _t("The pantry file cannot be opened. Please check that it is in its place."),
+        "cannot_open": _t(
+            "The pantry file cannot be opened. Please check that it is in its place."
+        ),
         "file_gone": _t(
             "The pantry file is no longer in its place, so nothing was saved. Please put it "
             "back, or open the latest backup."
@@ -211,7 +213,8 @@ def _reasons() -> dict[tuple[str, str], str]:
         ("step_id", "not_paused"): _t("This step is not paused."),
         ("step_id", "done"): _t("This step is done already."),
         ("step_id", "nothing_live_in"): _t(
-            "Neither starter nor culture is in yet. Tick that step off first, then cover the vessel."
+            "Neither starter nor culture is in yet. Tick that step off first, then cover the "
+            "vessel."
         ),
         ("method", "wrong_method"): _t("This cannot be measured that way."),
         ("drafts", "several_batches"): _t("Readings of several batches are kept one by one."),

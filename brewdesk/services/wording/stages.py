@@ -186,4 +186,3 @@ _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     Quantity: _quantities,
     Method: _methods,
 }
-

@@ -36,11 +36,10 @@ def verdict_words(verdict: Verdict, show: Show = plain) -> VerdictWords:
     for group in _GROUPS:
         parts = group().get(verdict.code)
         if parts is not None:
-            texts = {key: _amount(key, value, show) for key, value in verdict.numbers.items()}
+            kind = _KIND_OF_CODE.get(verdict.code)
+            texts = {key: _amount(key, value, show, kind) for key, value in verdict.numbers.items()}
             fact, why, what_to_do = (part.format_map(texts) for part in parts)
-            citations = tuple(
-                SOURCES[key].citation for key in verdict.sources if key in SOURCES
-            )
+            citations = tuple(SOURCES[key].citation for key in verdict.sources if key in SOURCES)
             return VerdictWords(fact, why, what_to_do, citations)
     raise KeyError(verdict.code)
 
@@ -51,27 +50,37 @@ def _t(text: str) -> str:
 
 _KIND_OF_ENDING = (
     ("_c", Kind.TEMPERATURE),
-    ("_g_per_l", Kind.SUGAR),
+    ("_g_per_l", Kind.ACIDITY),
     ("_l", Kind.VOLUME),
     ("_g", Kind.MASS),
     ("_cm", Kind.LENGTH),
     ("_brix", Kind.BRIX),
     ("_sg", Kind.GRAVITY),
 )
+_SHARES = ("share", "least", "most")
+# Codes whose numbers are all of one kind, whatever they are called.
+_KIND_OF_CODE = {
+    "sugar_low": Kind.SUGAR,
+    "sugar_high": Kind.SUGAR,
+    "tea_low": Kind.TEA,
+    "tea_high": Kind.TEA,
+}
 _WHOLE = ("day", "days", "hours", "minutes")
 
 
-def _amount(key: str, value: float, show: Show) -> str:
-    if "share" in key:
+def _amount(key: str, value: float, show: Show, kind: Kind | None) -> str:
+    if kind is not None:
+        return show(value, kind)
+    if key in _SHARES:
         percent = 100.0 * value
         return _t("{number} %").format(number=number_text(percent, 0 if percent >= 10.0 else 1))
     if key.rpartition("_")[2] in _WHOLE:
         return number_text(value, 0 if float(value).is_integer() or value >= 10.0 else 1)
     if key.endswith("_mm"):
         return _t("{number} mm").format(number=number_text(value, 0))
-    for ending, kind in _KIND_OF_ENDING:
+    for ending, kind_of_ending in _KIND_OF_ENDING:
         if key.endswith(ending):
-            return show(value, kind)
+            return show(value, kind_of_ending)
     return show(value, Kind.PH)
 
 
@@ -173,18 +182,18 @@ def _temperatures() -> dict[str, Parts]:
         ),
         "needs_cooling": (
             _t("Mixed, the sweet tea will be too warm for the culture at first."),
-            _t("It is reckoned to come out at about {temperature_c}; your limit is {limit_c}."),
+            _t("It is reckoned to come out at about {mixed_c}; your limit is {limit_c}."),
             _t("Let it cool, covered, and measure before starter and culture go in. More cold "
                "water and less hot would shorten the wait."),
         ),
         "steep_cool": (
-            _t("{temperature_c} is cool for steeping."),
-            _t("Published guidance asks for water of at least {limit_c}: cooler water leaves more "
+            _t("{hot_c} is cool for steeping."),
+            _t("Published guidance asks for water of at least {least_c}: cooler water leaves more "
                "alive that came with the leaves."),
             _t("Use hotter water."),
         ),
         "hot_water_scald": (
-            _t("Water at {temperature_c} scalds."),
+            _t("Water at {hot_c} scalds."),
             _t("It also takes the longest to cool."),
             _t("Pour slowly, into a vessel that stands heat: thick glass can crack."),
         ),
@@ -270,6 +279,68 @@ def _ph() -> dict[str, Parts]:
     }  # fmt: skip
 
 
+def _recipe() -> dict[str, Parts]:
+    measure = _t("Measure the pH after mixing.")
+    return {
+        "starter_low": (
+            _t("{share} starter is little."),
+            _t("Published guidance uses about {least}. With less, the liquid stays sweet and "
+               "unprotected for longer."),
+            _t("Use more starter. ") + measure,
+        ),
+        "starter_high": (
+            _t("{share} starter is a lot."),
+            _t("Above {most} it does no harm, but it sours fast and leaves less sweet tea to "
+               "ferment."),
+            _t("Taste early."),
+        ),
+        "starter_odd": (
+            _t("pH {ph} and {ta_g_per_l} of acid do not go together in a usual starter."),
+            _t("One of the two readings may be off, and then so is the reckoned start."),
+            _t("Measure both again. ") + measure,
+        ),
+        "cannot_reach_target": (
+            _t("With {share} starter it will start at about pH {ph}, not {target}."),
+            _t("This starter, as far as it is known, is not sour enough for the pH you asked for."),
+            _t("Use sourer starter, or more of it. ") + measure,
+        ),
+        "fill_over_working": (
+            _t("{fill_l} is more than the {working_l} you usually fill in."),
+            _t("The culture needs air above it, and room to rise."),
+            _t("Make less, or choose a larger vessel."),
+        ),
+        "sugar_low": (
+            _t("{g_per_l} of sugar is little."),
+            _t("Usual recipes have {low} to {high}. The sugar feeds the culture; with too little "
+               "it sours weakly."),
+            _t("Use more sugar unless you know this recipe."),
+        ),
+        "sugar_high": (
+            _t("{g_per_l} of sugar is a lot."),
+            _t("Usual recipes have {low} to {high}. More of it stays in the drink, and more "
+               "alcohol can form."),
+            _t("Use less sugar unless you know this recipe."),
+        ),
+        "tea_low": (
+            _t("{g_per_l} of tea is little."),
+            _t("Usual recipes have {low} to {high}. The culture also lives on what the leaves "
+               "give."),
+            _t("Use more tea unless you know this recipe."),
+        ),
+        "tea_high": (
+            _t("{g_per_l} of tea is a lot."),
+            _t("Usual recipes have {low} to {high}. Strong tea is bitter and sours more slowly."),
+            _t("Use less tea unless you know this recipe."),
+        ),
+        "tea_herbal": (
+            _t("Herbal tea may not feed the culture."),
+            _t("It lacks what tea leaves give, its sourness is less well known here, and some "
+               "herbs hinder the culture."),
+            _t("Keep a second culture on real tea, and measure the pH more often."),
+        ),
+    }  # fmt: skip
+
+
 def _care() -> dict[str, Parts]:
     rules = _t("Where your local rules ask for more, follow them.")
     return {
@@ -292,7 +363,7 @@ def _care() -> dict[str, Parts]:
             _t("Put the starter in as soon as it is cool enough."),
         ),
         "uncultured_too_long": (
-            _t("The sweet tea has stood for {hours} h without starter, longer than {limit_hours} h."),
+            _t("The sweet tea stood {hours} h without starter, longer than {limit_hours} h."),
             _t("Germs may have grown in it that souring does not undo."),
             _t("Discard it and brew it fresh. ") + rules,
         ),
@@ -308,7 +379,7 @@ def _care() -> dict[str, Parts]:
             _t("Do not drink it as it is; it makes strong starter. ") + rules,
         ),
         "vessel_proportions_unusual": (
-            _t("By these figures the vessel would be {height_cm} high and {inner_diameter_cm} wide."),
+            _t("By these figures it would be {height_cm} high and {inner_diameter_cm} wide."),
             _t("The height follows from the volume to the brim and the inner diameter; few "
                "vessels look like this."),
             _t("Please check both figures and their units."),
@@ -356,6 +427,7 @@ _GROUPS: tuple[Callable[[], dict[str, Parts]], ...] = (
     _materials,
     _temperatures,
     _ph,
+    _recipe,
     _care,
     _odd_readings,
 )
