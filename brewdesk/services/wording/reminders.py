@@ -36,7 +36,7 @@ def lateness_words(due_at: datetime, now: datetime, zone: tzinfo) -> str:
         return _t("Due {at}.").format(at=at)
     if late < timedelta(hours=1):
         return _t("Due now.")
-    return _t("Due since {at}, {span} ago.").format(at=at, span=span_words(late))
+    return _t("Was due {at}, {span} ago.").format(at=at, span=span_words(late))
 
 
 def summary_words(titles: Sequence[str], *, was_away: bool) -> tuple[str, str]:
