@@ -129,9 +129,13 @@ def test_facts_that_json_cannot_say_are_refused(store):
 def test_an_act_and_its_changes_are_written_together_or_not_at_all(store):
     before = dump(store.path)
 
-    with pytest.raises(RowRefused), store.write() as unit:
-        unit.places.add(PLACE)
-        unit.acts.add(kind="", facts={}, at=NOW, deltas=unit.deltas)
+    def change_and_fail_to_note_it():
+        with store.write() as unit:
+            unit.places.add(PLACE)
+            unit.acts.add(kind="", facts={}, at=NOW, deltas=unit.deltas)
+
+    with pytest.raises(RowRefused):
+        change_and_fail_to_note_it()
 
     assert dump(store.path) == before
     with store.read() as unit:

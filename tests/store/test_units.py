@@ -34,10 +34,14 @@ def in_thread(work):
 def test_a_unit_that_raises_leaves_nothing(store):
     before = dump(store.path)
 
-    with pytest.raises(KeyError), store.write() as unit:
-        unit.places.add(PLACE)
-        unit.settings.put("theme", "dark")
-        raise KeyError
+    def change_and_fail():
+        with store.write() as unit:
+            unit.places.add(PLACE)
+            unit.settings.put("theme", "dark")
+            raise KeyError
+
+    with pytest.raises(KeyError):
+        change_and_fail()
 
     assert dump(store.path) == before
 
@@ -91,9 +95,12 @@ def test_a_reader_does_not_take_the_write_lock(store):
 
 
 def test_a_writer_takes_the_write_lock_as_it_begins(store):
-    with store.write(), closing(sqlite3.connect(store.path, timeout=0)) as other:
-        with pytest.raises(sqlite3.OperationalError, match="locked"):
-            other.execute("BEGIN IMMEDIATE")
+    with (
+        store.write(),
+        closing(sqlite3.connect(store.path, timeout=0)) as other,
+        pytest.raises(sqlite3.OperationalError, match="locked"),
+    ):
+        other.execute("BEGIN IMMEDIATE")
 
 
 def test_threads_take_turns_and_lose_nothing(store):

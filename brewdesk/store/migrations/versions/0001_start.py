@@ -280,7 +280,7 @@ def upgrade() -> None:
         sa.Column("culture_id", sa.Integer(), nullable=False),
         sa.Column("parent_id", sa.Integer(), nullable=False),
         sa.CheckConstraint("culture_id <> parent_id", name="ck_culture_parent_not_itself"),
-        sa.UniqueConstraint("culture_id", "parent_id", name="None"),
+        sa.UniqueConstraint("culture_id", "parent_id", name="uq_culture_parent_pair"),
         sa.PrimaryKeyConstraint("id", name="pk_culture_parent"),
         sa.ForeignKeyConstraint(
             ["culture_id"], ["culture.id"], name="fk_culture_parent_culture_id"
@@ -388,7 +388,7 @@ def upgrade() -> None:
             "done_at LIKE '____-__-__T__:__:__.______Z'", name="ck_reminder_done_at"
         ),
         sa.CheckConstraint("length(text) BETWEEN 0 AND 20000", name="ck_reminder_text"),
-        sa.UniqueConstraint("batch_id", "kind", "occurrence", name="None"),
+        sa.UniqueConstraint("batch_id", "kind", "occurrence", name="uq_reminder_occurrence"),
         sa.PrimaryKeyConstraint("id", name="pk_reminder"),
         sa.ForeignKeyConstraint(
             ["batch_id"], ["batch.id"], name="fk_reminder_batch_id", ondelete="CASCADE"
