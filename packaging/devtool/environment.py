@@ -52,7 +52,7 @@ class Environment:
         """Make the environment match the lock; return at once if it already does."""
         if fresh and self.folder.exists():
             say(f"Removing {self.folder}")
-            shutil.rmtree(self.folder)
+            self._remove()
         if self.is_ready(lock):
             return
         started = time.monotonic()
@@ -79,14 +79,19 @@ class Environment:
         }
 
     def _make(self, *, install_system: bool) -> None:
-        if self.folder.exists():
-            shutil.rmtree(self.folder)
+        self._remove()
         say(f"Making {self.folder} with Python {sys.version.split()[0]}")
         if self.uv:
             _call([self.uv, "venv", "--quiet", "--python", sys.executable, str(self.folder)])
             return
         _require_venv_module(install_system=install_system)
         _call([sys.executable, "-m", "venv", str(self.folder)])
+
+    def _remove(self) -> None:
+        if self.folder.is_symlink():
+            self.folder.unlink()  # what it points at is not ours
+        elif self.folder.exists():
+            shutil.rmtree(self.folder)
 
     def _install(self, lock: Path) -> None:
         # The lock is complete and hashed: nothing is left for the installer to choose.
