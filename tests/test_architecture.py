@@ -97,6 +97,7 @@ LAYERS = (
             "brewdesk.printing",
             "brewdesk.services",
             "brewdesk.paths",
+            "brewdesk.__version__",
             "PySide6.QtCore",
             "PySide6.QtGui",
             "PySide6.QtWidgets",
@@ -348,3 +349,25 @@ def test_every_exemption_from_a_checker_names_its_rule():
     ]
 
     assert not found
+
+
+def test_no_module_is_a_drawer_for_odds_and_ends():
+    drawers = {"utils", "util", "helpers", "manager", "common", "misc"}
+
+    assert [path for path in source_files() if path.stem in drawers] == []
+
+
+def test_no_test_sleeps_skips_or_expects_to_fail():
+    shirking = re.compile(
+        r"time\.sleep|QTest\.qSleep|QThread\.(sleep|msleep)|qtbot\.wait"
+        r"|pytest\.(skip|xfail|importorskip)|pytest\.mark\.(skip|skipif|xfail)"
+    )
+
+    found = [
+        f"{path.relative_to(ROOT)}:{node.lineno} {ast.unparse(node)}"
+        for path in sorted(ROOT.glob("tests/**/*.py"))
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Attribute) and shirking.fullmatch(ast.unparse(node))
+    ]
+
+    assert not found, "\n".join(found)

@@ -18,6 +18,8 @@ from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 from PySide6.QtGui import QImage
 
+import brewdesk
+
 PROJECT = tomllib.loads((RUN_LOCK.parents[1] / "pyproject.toml").read_text(encoding="utf-8"))[
     "project"
 ]
@@ -63,6 +65,10 @@ def test_every_pin_carries_a_hash(lock):
 
     assert lines
     assert all("--hash=sha256:" in line for line in lines)
+
+
+def test_the_program_and_the_package_have_one_version():
+    assert PROJECT["version"] == brewdesk.__version__
 
 
 def test_the_qt_release_that_loses_references_is_not_pinned():
