@@ -13,6 +13,7 @@ from brewdesk.store.errors import StoreTrouble, told
 from brewdesk.store.schema import APPLICATION_ID, SCHEMA_NUMBER
 
 SIDE_FILES = ("-journal", "-wal", "-shm")
+_HEADER_BYTES = 100  # https://www.sqlite.org/fileformat.html, section 1.3
 
 
 class FileState(Enum):
@@ -53,6 +54,8 @@ def look(path: Path, *, known_schema: int = SCHEMA_NUMBER) -> Finding:
             raise StoreTrouble("not_a_store", "not a regular file")
         if status.st_size == 0:  # SQLite takes this for a database without tables
             raise StoreTrouble("empty_file")
+        if status.st_size < _HEADER_BYTES:
+            raise StoreTrouble("not_a_store", "shorter than the header of a database")
         application_id, number, tables = _header(path)
     if application_id != APPLICATION_ID:
         if application_id == 0 and tables == 0:
@@ -72,14 +75,16 @@ def side_file(path: Path, end: str) -> Path:
 
 
 def _header(path: Path) -> tuple[int, int, int]:
-    try:
+    if side_file(path, "-wal").exists():  # the numbers may be in there
         return _read_header(path, "ro")
-    except sqlite3.OperationalError as error:
-        # After a crash the journal must be played back first, which a reader may not do.
-        # Looking past it is safe here: these numbers change only in a copy of a store.
-        if error.sqlite_errorcode & 0xFF not in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
-            raise
+    try:
+        # Plain "ro" would leave side files, and refuse a file whose journal is to be played
+        # back. Looking past a journal is safe: these numbers change only in copies of a store.
         return _read_header(path, "ro&immutable=1")
+    except sqlite3.DatabaseError:
+        if not side_file(path, "-journal").exists():
+            raise
+        return _read_header(path, "rw")  # a page cut off half-written is mended by this
 
 
 def _read_header(path: Path, mode: str) -> tuple[int, int, int]:
