@@ -41,9 +41,10 @@ SAFE_PH = 4.2  # to be reached in the first days; common food-safety guidance fo
 SAFE_DEADLINE_DAYS = 7.0
 
 _FIRST_DRAWS = 20_000
-_FEWEST_DRAWS = 4_000
+_FEWEST_DRAWS = 3_000
 _WORK = 120_000  # draws times readings of one round; keeps a forecast within milliseconds
-_ENOUGH_EFFECTIVE = 800.0
+_BLOCK = 16_000  # draws times readings worked on at a time
+_ENOUGH_EFFECTIVE = 400.0
 _KEPT_DRAWS = 2_000  # equal draws from which bands and windows are read
 _JUDGING_DRAWS = 400  # equal draws by which readings are judged
 
@@ -51,7 +52,10 @@ _SUSPECT_AT = 3.5  # standardised distance from the jar's own curve
 _SUSPECT_SHARE = 0.5  # when more readings than this look wrong, it is the jar that is strange
 _FAR_FROM_PRIOR = 16.8  # 99 % point of chi-square with six degrees of freedom
 _POOR_FIT = 2.0  # typical standardised distance that marks a course of no known shape
+_LEAST_TEMPERING = 0.5  # of the readings' weight: below this no known jar explains them
 _NORMAL_MEDIAN = 0.6745  # median of the absolute value of a standard normal
+_FEW_READINGS = 7
+_HARDLY_EVER = 2.5  # standard deviations
 _LEAST_WIDENING = 2.0
 _MOST_WIDENING = 12.0
 _LONGEST_KNOWN_DAYS = 20.0  # the published courses end here
@@ -156,7 +160,9 @@ def forecast(
     acid = jars.acid(days[None, :])
     ph_shift = rng.standard_normal((len(chosen), 1)) * priors.PH_WOBBLE.spread * widening
     ta_factor = np.exp(rng.standard_normal((len(chosen), 1)) * priors.TA_WOBBLE.spread * widening)
-    ph = np.clip(jars.ph(acid) + ph_shift, souring.PH_FLOOR, souring.PH_CAP)
+    columns = max(_BLOCK // _KEPT_DRAWS, 1)
+    smooth = np.hstack([jars.ph(acid[:, at : at + columns]) for at in range(0, len(days), columns)])
+    ph = np.clip(smooth + ph_shift, souring.PH_FLOOR, souring.PH_CAP)
     safe_days = jars.day_of_ph(SAFE_PH - ph_shift)
     return Forecast(
         days=tuple(days.tolist()),
@@ -174,12 +180,22 @@ def forecast(
 
 def _weighted(conditions: Conditions, readings: Readings, rng: Generator) -> WeightedDraws:
     """Weigh draws of the prior by the readings."""
-    count = len(readings.values)
-    draws = max(_FEWEST_DRAWS, min(_FIRST_DRAWS, _WORK // max(count, 1)))
+    import numpy as np
+
+    count = max(len(readings.values), 1)
+    rows = max(_BLOCK // count, 1)
+
+    def log_likelihood(latents: Floats) -> Floats:
+        # In blocks that stay in the processor's cache: twice as fast as all at once.
+        blocks = [latents[at : at + rows] for at in range(0, len(latents), rows)]
+        return np.concatenate(
+            [readings.log_likelihood(possible_jars(conditions, block)) for block in blocks]
+        )
+
     return reweigh(
-        lambda latents: readings.log_likelihood(possible_jars(conditions, latents)),
+        log_likelihood,
         dimensions=LATENTS,
-        first_draws=draws,
+        first_draws=max(_FEWEST_DRAWS, min(_FIRST_DRAWS, _WORK // count)),
         further_draws=_FEWEST_DRAWS,
         enough_effective=_ENOUGH_EFFECTIVE,
         rng=rng,
@@ -207,13 +223,13 @@ def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -
     off = np.abs(readings.values - middle)
     distance = off / np.hypot(readings.scales, expected.std(axis=0))
     wrong = distance > _SUSPECT_AT
-    typical = float(np.median(off / readings.scales)) / _NORMAL_MEDIAN
+    typical = _typical_distance(off / readings.scales)
     from_prior = float(np.square(fitted.weights @ fitted.latents).sum())
     unlike = (
         from_prior > _FAR_FROM_PRIOR
         or typical > _POOR_FIT
         or float(wrong.mean()) > _SUSPECT_SHARE
-        or fitted.tempering < 1.0
+        or fitted.tempering < _LEAST_TEMPERING
     )
     widening = min(max(typical, _LEAST_WIDENING), _MOST_WIDENING) if unlike else 1.0
     return _Judged(
@@ -223,6 +239,19 @@ def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -
             sorted(i for i, bad in zip(readings.indexes, wrong, strict=True) if bad and i >= 0)
         ),
     )
+
+
+def _typical_distance(distances: Floats) -> float:
+    """Robust standard deviation of standardised distances; about 1 where all is well.
+
+    A few readings have no spread to speak of: there the farthest but one (which may be a
+    slip) counts, against the distance that a fitting reading hardly ever shows.
+    """
+    import numpy as np
+
+    if len(distances) < _FEW_READINGS:
+        return float(np.sort(distances)[-2:][0]) / _HARDLY_EVER
+    return float(np.median(distances)) / _NORMAL_MEDIAN
 
 
 def _curves(values: Floats) -> dict[float, tuple[float, ...]]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from typing import TYPE_CHECKING
 
 from culturecore import priors, souring
@@ -174,8 +175,7 @@ def possible_jars(conditions: Conditions, latents: Floats) -> PossibleJars:
     import numpy as np
 
     columns = latents.T[:, :, None]
-    herbal = conditions.tea_kind is TeaKind.HERBAL
-    ions = priors.HERBAL_STRONG_ION_EXCESS_SPREAD if herbal else priors.STRONG_ION_EXCESS_MEQ_PER_L
+    ions = _ion_prior(conditions)
     start, start_spread = _start_prior(conditions)
     log_rate, log_rate_sd = _log_rate_prior(conditions)
     start_acid = start * np.exp(start_spread * columns[0])
@@ -197,6 +197,12 @@ def possible_jars(conditions: Conditions, latents: Floats) -> PossibleJars:
         excess_meq_per_l=ions.centre * np.exp(math.log(ions.spread) * columns[3]),
         gluconic_share=share,
     )
+
+
+def _ion_prior(conditions: Conditions) -> priors.Prior:
+    if conditions.tea_kind is TeaKind.HERBAL:
+        return priors.HERBAL_STRONG_ION_EXCESS_SPREAD
+    return priors.STRONG_ION_EXCESS_MEQ_PER_L
 
 
 def _start_prior(conditions: Conditions) -> tuple[float, float]:
@@ -239,10 +245,17 @@ def _gluconic_share(latent: Floats) -> Floats:
     """Beta(2, 5) from a standard normal, by a table of both distribution functions."""
     import numpy as np
 
+    normal, table = _gluconic_table()
+    share: Floats = np.interp(latent, normal, table)
+    return share
+
+
+@cache
+def _gluconic_table() -> tuple[Floats, Floats]:
+    import numpy as np
+
     shares = np.linspace(0.0, 0.95, 96)
     below = 1.0 - (1.0 - shares) ** 5 * (1.0 + 5.0 * shares)
     normal = np.linspace(-4.5, 4.5, 181)
     cumulative = np.array([0.5 * math.erfc(-x / math.sqrt(2.0)) for x in normal])
-    table = np.interp(cumulative, below, shares)
-    share: Floats = np.interp(latent, normal, table)
-    return share
+    return normal, np.interp(cumulative, below, shares)

@@ -22,8 +22,9 @@ if TYPE_CHECKING:
     Floats: TypeAlias = NDArray[float64]
     Indexes: TypeAlias = NDArray[intp]
 
-_MAX_ROUNDS = 6
+_MAX_ROUNDS = 8
 _BISECTIONS = 12
+_STEP_EFFECTIVE = 100.0  # draws that must count before a new proposal is fitted to them
 _TAIL_FREEDOM = 6.0  # Student-t proposals: tails wider than the normal latents'
 _PROPOSAL_WIDTH = 1.1  # a little wider than the draws it was fitted to
 _PRIOR_SHARE = 0.1  # of each round comes from the prior, so that no corner is forgotten
@@ -57,20 +58,20 @@ def reweigh(
 
     Parameters: ``log_likelihood`` takes latents (draws by dimensions) and gives one finite
     number a draw. Further rounds of ``further_draws`` follow until the whole likelihood is
-    used and ``enough_effective`` draws count, at most six times.
+    used and ``enough_effective`` draws count, at most eight times.
 
     Notes: adaptive multiple importance sampling in the manner of Cappe et al. 2004 (J.
     Comput. Graph. Stat. 13:907, from memory); effective draws are ``1 / sum(weights^2)``.
     """
     latents = rng.standard_normal((first_draws, dimensions))
     log_weight_free, evidence = _zeros(first_draws), log_likelihood(latents)
-    tempering, weights = _temper(log_weight_free, evidence, enough_effective)
+    tempering, weights = _temper(log_weight_free, evidence, _STEP_EFFECTIVE)
     for _ in range(_MAX_ROUNDS):
         if tempering >= 1.0 and _effective(weights) >= enough_effective:
             break
         latents, log_weight_free = _propose(latents, weights, further_draws, rng)
         evidence = log_likelihood(latents)
-        tempering, weights = _temper(log_weight_free, evidence, enough_effective)
+        tempering, weights = _temper(log_weight_free, evidence, _STEP_EFFECTIVE)
     return WeightedDraws(
         latents=latents,
         weights=weights,
