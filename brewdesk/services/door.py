@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from typing import TYPE_CHECKING, TypeVar
+from contextlib import AbstractContextManager
+from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Changes, Topic
@@ -11,8 +12,7 @@ from brewdesk.services.clock import Clock
 from brewdesk.store.records import RowDelta
 
 if TYPE_CHECKING:
-    from brewdesk.store.store import Store
-    from brewdesk.store.unitofwork import UnitOfWork
+    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
 T = TypeVar("T")
 V = TypeVar("V")
@@ -29,10 +29,22 @@ _TOPIC_OF_TABLE = {
 }
 
 
+class Units(Protocol):
+    """What the services need of a store."""
+
+    def read(self) -> AbstractContextManager[ReadUnit]:
+        """Open a unit to read."""
+        ...
+
+    def write(self) -> AbstractContextManager[UnitOfWork]:
+        """Open a unit of work."""
+        ...
+
+
 class Door:
     """Every change goes through here, so that none lacks its act, and none goes unsaid."""
 
-    def __init__(self, store: Store, clock: Clock, changes: Changes) -> None:
+    def __init__(self, store: Units, clock: Clock, changes: Changes) -> None:
         self.store = store
         self.clock = clock
         self.changes = changes

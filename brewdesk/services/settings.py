@@ -18,7 +18,7 @@ from culturecore.errors import ImpossibleInput
 from culturecore.units import Kind, units_for
 
 if TYPE_CHECKING:
-    from brewdesk.store.store import Store
+    from brewdesk.services.door import Units
 
 T = TypeVar("T", bool, float, str, time)
 
@@ -114,7 +114,7 @@ class Settings:
 
     def __init__(
         self,
-        store: Store,
+        store: Units,
         changes: Changes,
         *,
         measurement: QLocale.MeasurementSystem = QLocale.MeasurementSystem.MetricSystem,

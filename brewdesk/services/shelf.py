@@ -258,7 +258,7 @@ def _latest(readings: list[Reading], quantity: Quantity) -> Reading | None:
 
 
 def _culture_of(vessel: Vessel, batch: Batch | None, rows: _Rows) -> Culture | None:
-    if batch is not None and batch.culture_id is not None:
+    if batch is not None and batch.stage.is_live and batch.culture_id is not None:
         return rows.cultures.get(batch.culture_id)
     return rows.resting_in.get(vessel.id)
 

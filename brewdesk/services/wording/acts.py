@@ -12,7 +12,7 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.acts import ActKind
-from brewdesk.services.wording.amounts import Show, plain
+from brewdesk.services.wording.amounts import Show, number_text, plain
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Act
 from culturecore.stages import CultureState, Quantity, StepKind, TasteMark
@@ -119,33 +119,33 @@ def _start_brew(facts: Facts, _show: Show) -> str:
 
 
 def _start_step(facts: Facts, _show: Show) -> str:
-    return _step(facts, _t("{step} begun for {name}"))
+    return _step(facts, _t("{name}: “{step}” begun"))
 
 
 def _pause_step(facts: Facts, _show: Show) -> str:
-    return _step(facts, _t("{step} paused for {name}"))
+    return _step(facts, _t("{name}: “{step}” paused"))
 
 
 def _resume_step(facts: Facts, _show: Show) -> str:
-    return _step(facts, _t("{step} goes on for {name}"))
+    return _step(facts, _t("{name}: “{step}” goes on"))
 
 
 def _extend_step(facts: Facts, show: Show) -> str:
     time = show(facts["seconds"], Kind.DURATION)
-    return _step(facts, _t("{step} given {time} more for {name}"), time=time)
+    return _step(facts, _t("{name}: “{step}” given {time} more"), time=time)
 
 
 def _finish_step(facts: Facts, show: Show) -> str:
     temperature_c, reason = facts["temperature_c"], facts["override_reason"]
     temperature = "" if temperature_c is None else show(temperature_c, Kind.TEMPERATURE)
     if reason and temperature:
-        template = _t("{step} done for {name} at {temperature}, in spite of the warning: {reason}")
+        template = _t("{name}: “{step}” done at {temperature}, in spite of the warning: {reason}")
     elif reason:
-        template = _t("{step} done for {name}, in spite of the warning: {reason}")
+        template = _t("{name}: “{step}” done, in spite of the warning: {reason}")
     elif temperature:
-        template = _t("{step} done for {name} at {temperature}")
+        template = _t("{name}: “{step}” done at {temperature}")
     else:
-        template = _t("{step} done for {name}")
+        template = _t("{name}: “{step}” done")
     return _step(facts, template, temperature=temperature, reason=reason)
 
 
@@ -223,15 +223,17 @@ def reading_text(fact: Facts, show: Show = plain) -> str:
         return _t("“{note}”").format(note=text)
     if quantity is Quantity.TASTE:
         return _t("Taste “{taste}”").format(taste=name_of(TasteMark(text)))
-    template, kind, factor = {
-        Quantity.PH: (_t("pH {amount}"), Kind.PH, 1.0),
-        Quantity.TEMPERATURE_C: ("{amount}", Kind.TEMPERATURE, 1.0),
-        Quantity.BRIX: ("{amount}", Kind.BRIX, 1.0),
-        Quantity.SPECIFIC_GRAVITY: (_t("SG {amount}"), Kind.GRAVITY, 1.0),
-        Quantity.TA_G_PER_L: (_t("Acidity {amount}"), Kind.ACIDITY, 1.0),
-        Quantity.PELLICLE_MM: (_t("Pellicle {amount}"), Kind.LENGTH, 0.1),  # mm to cm
+    if quantity is Quantity.PELLICLE_MM:
+        number = number_text(value, 0 if float(value).is_integer() else 1)
+        return _t("Pellicle {number} mm").format(number=number)
+    template, kind = {
+        Quantity.PH: (_t("pH {amount}"), Kind.PH),
+        Quantity.TEMPERATURE_C: ("{amount}", Kind.TEMPERATURE),
+        Quantity.BRIX: ("{amount}", Kind.BRIX),
+        Quantity.SPECIFIC_GRAVITY: (_t("SG {amount}"), Kind.GRAVITY),
+        Quantity.TA_G_PER_L: (_t("Acidity {amount}"), Kind.ACIDITY),
     }[quantity]
-    return template.format(amount=show(value * factor, kind))
+    return template.format(amount=show(value, kind))
 
 
 _WORDS: dict[ActKind, Words] = {
