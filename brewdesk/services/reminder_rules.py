@@ -12,13 +12,12 @@ from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta, tzinfo
 
 from brewdesk.store.records import Reminder, ReminderDraft
+from culturecore import safety
 from culturecore.stages import BatchStage, ReminderKind, ReminderState
 
-# Food Protection Trends, March/April 2025, p. 93, calls a pH below 4.2 the critical limit.
-SAFE_PH = 4.2
-# The seven days are Nummer 2013, J Environ Health 76(4):8-11, as reported second-hand;
-# a look two days before leaves time to act.
-PH_CHECK_DAYS = (5, 7)
+SAFE_PH = safety.limit("ph_finished_max")
+# A look before the deadline leaves time to act.
+PH_CHECK_DAYS = (int(safety.limit("ph_slow_days")), int(safety.limit("ph_deadline_days")))
 # Common practice, no source: a film is worth a look once it has begun to form, then twice a week.
 FIRST_MOLD_LOOK_DAY = 3
 MOLD_LOOK_EVERY_DAYS = 4
@@ -26,6 +25,7 @@ RENAG_AFTER = timedelta(days=1)
 USUAL_HOUR = time(9, 0)
 
 _OPEN = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
+_OPEN_END = ".."
 _ENDED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED, BatchStage.DISCARDED)
 
 
@@ -43,7 +43,8 @@ class TastingWindow:
     """When a batch is forecast to be worth tasting.
 
     ``opens_at`` is the median, ``opens_earliest`` to ``opens_latest`` the central
-    80 %. All are None if the window does not open within the forecast's horizon.
+    80 %; without a latest it may open at any time later. All are None if the window
+    does not open within the forecast's horizon.
     """
 
     opens_at: datetime | None = None
@@ -172,19 +173,26 @@ def effective_due(row: ReminderDraft) -> datetime:
     return row.due_at
 
 
-def span_text(earliest: datetime, latest: datetime) -> str:
-    """Write the span in which a window opens, to be kept with its reminder (ISO 8601)."""
-    return f"{earliest.astimezone(UTC).isoformat()}/{latest.astimezone(UTC).isoformat()}"
+def span_text(earliest: datetime, latest: datetime | None) -> str:
+    """Write the span in which a window opens, to be kept with its reminder (ISO 8601).
+
+    None for ``latest`` is an open end.
+    """
+    end = latest.astimezone(UTC).isoformat() if latest is not None else _OPEN_END
+    return f"{earliest.astimezone(UTC).isoformat()}/{end}"
 
 
-def read_span(text: str) -> tuple[datetime, datetime] | None:
+def read_span(text: str) -> tuple[datetime, datetime | None] | None:
     """Read what `span_text` wrote; None for anything else."""
-    earliest, _, latest = text.partition("/")
+    first, _, last = text.partition("/")
     try:
-        span = datetime.fromisoformat(earliest), datetime.fromisoformat(latest)
+        earliest = datetime.fromisoformat(first)
+        latest = None if last == _OPEN_END else datetime.fromisoformat(last)
     except ValueError:
         return None
-    return None if any(end.tzinfo is None for end in span) else span
+    if earliest.tzinfo is None or (latest is not None and latest.tzinfo is None):
+        return None
+    return earliest, latest
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,14 +229,20 @@ def _mold_look_days(start_day: date, now: datetime, hour: time, zone: tzinfo) ->
 def _tasting(window: TastingWindow | None, hour: time, zone: tzinfo) -> Wanted | None:
     if window is None or window.opens_at is None:
         return None
-    earliest = window.opens_earliest or window.opens_at
-    latest = window.opens_latest or window.opens_at
+    if window.opens_earliest is None:
+        text = ""
+    else:
+        latest = window.opens_latest
+        text = span_text(
+            _whole_hour(window.opens_earliest),
+            _whole_hour(latest) if latest is not None else None,
+        )
     return Wanted(
         kind=ReminderKind.TASTE,
         occurrence="window",
         due_at=wall_instant(window.opens_at.astimezone(zone).date(), hour, zone),
         window_end=_whole_hour(window.closes_at) if window.closes_at is not None else None,
-        text=span_text(_whole_hour(earliest), _whole_hour(latest)),
+        text=text,
     )
 
 

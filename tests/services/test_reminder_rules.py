@@ -282,6 +282,7 @@ def test_a_journey_moves_reminders_of_a_day_but_not_the_makers_own():
 def test_a_span_survives_being_written():
     earliest, latest = START, START + timedelta(days=2)
     assert read_span(span_text(earliest, latest)) == (earliest, latest)
+    assert read_span(span_text(earliest, None)) == (earliest, None)
     for nonsense in ("", "taste it", "2026-12-01/2026-12-04", "/"):
         assert read_span(nonsense) is None
 

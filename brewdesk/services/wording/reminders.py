@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta, tzinfo
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.notices.port import NoticeAction
-from brewdesk.services.reminder_rules import read_span
+from brewdesk.services.reminder_rules import PH_CHECK_DAYS, SAFE_PH, read_span
 from brewdesk.services.wording.moments import date_words, time_words
 from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderKind
@@ -113,20 +113,7 @@ def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[s
     sentences = []
     span = read_span(reminder.text)
     if span is not None:
-        earliest, latest = (date_words(end, zone) for end in span)
-        if earliest == latest:
-            sentences.append(
-                _t("The forecast puts the start of the tasting window on {day}.").format(
-                    day=earliest
-                )
-            )
-        else:
-            sentences.append(
-                _t(
-                    "The forecast puts the start of the tasting window "
-                    "between {earliest} and {latest}."
-                ).format(earliest=earliest, latest=latest)
-            )
+        sentences.append(_opening(*span, zone))
     end = reminder.window_end
     if end is not None and end < now:
         sentences.append(
@@ -144,12 +131,26 @@ def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[s
     return title, " ".join(sentences)
 
 
+def _opening(earliest: datetime, latest: datetime | None, zone: tzinfo) -> str:
+    first = date_words(earliest, zone)
+    if latest is None:
+        return _t(
+            "The forecast puts the start of the tasting window on {day}, or much later."
+        ).format(day=first)
+    last = date_words(latest, zone)
+    if first == last:
+        return _t("The forecast puts the start of the tasting window on {day}.").format(day=first)
+    return _t(
+        "The forecast puts the start of the tasting window between {first} and {last}."
+    ).format(first=first, last=last)
+
+
 def _ph_check(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
     title = _t("Measure the pH of {jar}").format(jar=jar)
     body = _t(
-        "It should be at 4.2 or below within seven days of the start, and no reading shows it yet. "
+        "It should be at {ph} or below by day {day}, and no reading shows it yet. "
         "If it is not, follow your local food safety advice; when in doubt, throw it out."
-    )
+    ).format(ph=QLocale().toString(SAFE_PH, "f", 1), day=PH_CHECK_DAYS[-1])
     return title, body
 
 

@@ -1,0 +1,162 @@
+"""What the forecast of a batch says in sentences; the same facts as its picture."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta, tzinfo
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, QLocale
+
+from brewdesk.services.wording.moments import date_words, time_words
+from brewdesk.services.wording.stages import name_of
+from brewdesk.store.records import Reading
+from culturecore.outcome import Caveat, Estimate
+from culturecore.stages import Quantity
+
+if TYPE_CHECKING:
+    from culturecore.forecast import Forecast
+
+# A share of draws is not known to the percent, and never a promise.
+_LEAST_PERCENT, _MOST_PERCENT, _PERCENT_STEP = 5, 95, 5
+
+
+def _t(text: str) -> str:
+    return QCoreApplication.translate("Forecasts", text)
+
+
+def point_words(reading: Reading, zone: tzinfo) -> str:
+    """Say one measured point: "pH 3.42 ± 0.05 (meter), Thu 3 Dec at 09:10"."""
+    is_ph = reading.quantity is Quantity.PH
+    digits = 2 if is_ph else 1
+    value = _number(reading.value if reading.value is not None else 0.0, digits)
+    if reading.sd is not None:
+        value = _t("{value} ± {sd}").format(value=value, sd=_number(reading.sd, digits))
+    amount = (
+        _t("pH {value}").format(value=value)
+        if is_ph
+        else _t("{value} g/L acidity").format(value=value)
+    )
+    return _t("{amount} ({method}), {day} at {time}").format(
+        amount=amount,
+        method=name_of(reading.method).lower(),
+        day=date_words(reading.at, zone),
+        time=time_words(reading.at, zone),
+    )
+
+
+def waiting_words() -> str:
+    """Say that there is no forecast yet."""
+    return _t("The forecast is being worked out.")
+
+
+def no_forecast_words() -> str:
+    """Say that the readings or the vessel allow no forecast."""
+    return _t(
+        "No forecast can be made from this batch's amounts and readings. "
+        "Please look whether one of them was mistyped."
+    )
+
+
+def summary_words(
+    forecast: Forecast,
+    *,
+    started_at: datetime,
+    now_day: float,
+    deadline_day: float,
+    safe_ph: float,
+    is_known_safe: bool,
+    zone: tzinfo,
+) -> str:
+    """Say what a forecast expects, how sure it is, and what it rests on."""
+    horizon = forecast.days[-1]
+    sentences = [_opening(forecast.window_opens_day, started_at, now_day, horizon, zone)]
+    if forecast.window_opens_day is not None:
+        sentences.append(_closing(forecast.window_closes_day, started_at, now_day, horizon, zone))
+    if not is_known_safe and now_day <= deadline_day:
+        sentences.append(_safety(forecast.probability_safe_by_deadline, deadline_day, safe_ph))
+    if forecast.suspects:
+        sentences.append(_t("Some readings do not fit the others; please measure again."))
+    sentences += [_CAVEATS[caveat]() for caveat in forecast.caveats if caveat in _CAVEATS]
+    return " ".join(sentence for sentence in sentences if sentence)
+
+
+def _opening(
+    opens: Estimate | None, started_at: datetime, now_day: float, horizon: float, zone: tzinfo
+) -> str:
+    if opens is None:
+        return _t("It will probably not be sour enough for you within {days} days.").format(
+            days=f"{horizon:.0f}"
+        )
+    middle, low, high = _dates(opens, started_at, zone)
+    if opens.value <= now_day:
+        return _t(
+            "The tasting window has probably been open since {day} "
+            "(4 in 5 chance that it opened between {low} and {high})."
+        ).format(day=middle, low=low, high=high)
+    if opens.high >= horizon:
+        return _t("Worth tasting from about {day}; it may begin on {low}, or much later.").format(
+            day=middle, low=low
+        )
+    return _t(
+        "Worth tasting from about {day} (4 in 5 chance that it begins between {low} and {high})."
+    ).format(day=middle, low=low, high=high)
+
+
+def _closing(
+    closes: Estimate | None, started_at: datetime, now_day: float, horizon: float, zone: tzinfo
+) -> str:
+    if closes is None:
+        return ""
+    middle, low, high = _dates(closes, started_at, zone)
+    if closes.value <= now_day:
+        return _t("It has probably been too sour for you since {day}.").format(day=middle)
+    if closes.high >= horizon:
+        return _t(
+            "It will probably be too sour for you after {day}, perhaps from {low} on."
+        ).format(day=middle, low=low)
+    return _t(
+        "It will probably be too sour for you after {day} (between {low} and {high})."
+    ).format(day=middle, low=low, high=high)
+
+
+def _safety(probability: float, deadline_day: float, safe_ph: float) -> str:
+    percent = round(probability * 100 / _PERCENT_STEP) * _PERCENT_STEP
+    day, ph = f"{deadline_day:.0f}", _number(safe_ph, 1)
+    if percent > _MOST_PERCENT:
+        chance = _t("very likely")
+    elif percent < _LEAST_PERCENT:
+        chance = _t("very unlikely")
+    else:
+        return _t(
+            "The chance that pH {ph} is reached by day {day} is about {percent} %; "
+            "only a reading shows whether it was."
+        ).format(ph=ph, day=day, percent=percent)
+    return _t(
+        "It is {chance} that pH {ph} is reached by day {day}; only a reading shows whether it was."
+    ).format(chance=chance, ph=ph, day=day)
+
+
+def _dates(estimate: Estimate, started_at: datetime, zone: tzinfo) -> tuple[str, str, str]:
+    middle, low, high = (
+        date_words(started_at + timedelta(days=day), zone)
+        for day in (estimate.value, estimate.low, estimate.high)
+    )
+    return middle, low, high
+
+
+def _number(value: float, digits: int) -> str:
+    return QLocale().toString(value, "f", digits)
+
+
+_CAVEATS = {
+    Caveat.RECIPE_ONLY: lambda: _t("It rests on the recipe alone until there is a reading."),
+    Caveat.STARTER_ACID_ASSUMED: lambda: _t(
+        "How much acid the starter holds is assumed; a reading makes this sharper."
+    ),
+    Caveat.EXTRAPOLATED: lambda: _t(
+        "Its temperature, vessel or age lies beyond the published courses, so trust it less."
+    ),
+    Caveat.UNLIKE_KNOWN: lambda: _t(
+        "The readings are like no known course, so the bands are wide."
+    ),
+}
