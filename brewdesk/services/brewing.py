@@ -88,6 +88,17 @@ class Brewing:
         with self._door.store.read() as unit:
             return unit.steps.where(batch_id=batch_id, order_by="position")
 
+    def step(self, step_id: int) -> Step:
+        """Return one step.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is no step with this id.
+        """
+        with self._door.store.read() as unit:
+            return unit.steps.get(step_id)
+
     def running_steps(self) -> tuple[Step, ...]:
         """Return the steps of all batches whose timer runs, the next to end first."""
         with self._door.store.read() as unit:

@@ -1,0 +1,182 @@
+"""The desk: every service of one open pantry, joined and handed to the window as one bundle."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import timedelta
+from pathlib import Path
+
+from PySide6.QtCore import QLocale
+
+from brewdesk.services.batches import Batches
+from brewdesk.services.brewing import Brewing
+from brewdesk.services.changes import Changes
+from brewdesk.services.clock import Clock
+from brewdesk.services.cultures import Cultures
+from brewdesk.services.door import Door
+from brewdesk.services.forecasts import Forecasts, TasteBand
+from brewdesk.services.history import History
+from brewdesk.services.jobs import JobRunner
+from brewdesk.services.journal import Journal
+from brewdesk.services.notices.port import Notifier
+from brewdesk.services.quantities import Quantities
+from brewdesk.services.readings import Readings
+from brewdesk.services.reminder_clock import ReminderClock
+from brewdesk.services.reminder_rules import QuietHours
+from brewdesk.services.reminders import Reminders
+from brewdesk.services.settings import (
+    FIRST_TASTE_PH,
+    QUIET_FROM,
+    QUIET_TO,
+    SOUND_ON,
+    TOO_SOUR_PH,
+    Settings,
+)
+from brewdesk.services.shelf import Shelf
+from brewdesk.services.sound import Sound
+from brewdesk.services.timers import Timers
+from brewdesk.services.vessels import Vessels
+from brewdesk.store.store import Store
+
+BACKUP_EVERY = timedelta(days=1)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Desk:
+    """The services of one open pantry."""
+
+    store: Store
+    clock: Clock
+    jobs: JobRunner
+    notifier: Notifier
+    changes: Changes
+    door: Door
+    history: History
+    settings: Settings
+    quantities: Quantities
+    vessels: Vessels
+    cultures: Cultures
+    batches: Batches
+    brewing: Brewing
+    timers: Timers
+    readings: Readings
+    journal: Journal
+    forecasts: Forecasts
+    reminders: Reminders
+    reminder_clock: ReminderClock
+    shelf: Shelf
+    sound: Sound
+
+    @property
+    def store_path(self) -> Path:
+        """The pantry's file."""
+        return self.store.path
+
+    def back_up(self) -> Path:
+        """Make a backup because the maker wants one, and return its path. Slow: run it as a job.
+
+        Raises
+        ------
+        StoreTrouble
+            If no sound copy could be made; the older backups stay.
+        """
+        return self.store.backup("manual", now=self.clock.now())
+
+    def back_up_if_changed(self) -> Path | None:
+        """Make the day's backup, if something was done since the last one. Slow: run it as a job.
+
+        Returns
+        -------
+        Path or None
+            The new backup; None if the last one is less than a day old or still the same.
+
+        Raises
+        ------
+        StoreTrouble
+            As `back_up`.
+        """
+        now = self.clock.now()
+        made = self.store.backups()
+        if made and now - made[0].made_at < BACKUP_EVERY:
+            return None
+        with self.store.read() as unit:
+            act = unit.acts.last_done()
+        if act is None or (made and act.at <= made[0].made_at):
+            return None
+        return self.store.backup("daily", now=now)
+
+
+def build_desk(
+    store: Store,
+    clock: Clock,
+    *,
+    jobs: JobRunner,
+    notifier: Notifier,
+    measurement: QLocale.MeasurementSystem = QLocale.MeasurementSystem.MetricSystem,
+    sounds: Path | None = None,
+) -> Desk:
+    """Join the services of ``store``. Nothing is started: no timer runs, nothing is shown.
+
+    Parameters
+    ----------
+    store
+        The open pantry.
+    clock
+        Where the time comes from.
+    jobs
+        Runs slow work off the window's thread.
+    notifier
+        Shows notices outside the window.
+    measurement
+        The locale's measurement system, for the units offered first.
+    sounds
+        The folder of the chime; None for the program's own.
+    """
+    changes = Changes()
+    door = Door(store, clock, changes)
+    settings = Settings(store, changes, measurement=measurement)
+    quantities = Quantities(settings)
+    forecasts = Forecasts(door, jobs, band=lambda: taste_band(settings))
+    reminders = Reminders(door, window_of=forecasts.window_of)
+    sound = Sound(sounds or _own_sounds(), is_on=lambda: settings.get(SOUND_ON))
+    return Desk(
+        store=store,
+        clock=clock,
+        jobs=jobs,
+        notifier=notifier,
+        changes=changes,
+        door=door,
+        history=History(door),
+        settings=settings,
+        quantities=quantities,
+        vessels=Vessels(door),
+        cultures=Cultures(door),
+        batches=Batches(door, settings),
+        brewing=Brewing(door),
+        timers=Timers(door),
+        readings=Readings(door, quantities),
+        journal=Journal(door, quantities),
+        forecasts=forecasts,
+        reminders=reminders,
+        reminder_clock=ReminderClock(
+            door, reminders, notifier, quiet_hours=lambda: quiet_hours(settings), chime=sound.chime
+        ),
+        shelf=Shelf(door, settings, window_of=forecasts.window_of),
+        sound=sound,
+    )
+
+
+def taste_band(settings: Settings) -> TasteBand:
+    """Return the pH band in which the maker likes the drink."""
+    return TasteBand(
+        first_taste_ph=settings.get(FIRST_TASTE_PH), too_sour_ph=settings.get(TOO_SOUR_PH)
+    )
+
+
+def quiet_hours(settings: Settings) -> QuietHours:
+    """Return the hours in which the maker wants no notices."""
+    return QuietHours(settings.get(QUIET_FROM), settings.get(QUIET_TO))
+
+
+def _own_sounds() -> Path:
+    return Path(__file__).resolve().parents[2] / "resources" / "sounds"
