@@ -1,0 +1,257 @@
+"""How sour a batch is and will be: readings, forecast bands, tasting window, limits.
+
+Draws a `CurveView` and knows no chemistry. The plotting library is loaded when the
+first curve is shown, not at the program's start. The words under the picture carry
+the same facts for those who cannot see it.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from enum import Enum, auto
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QDate, QLocale, QSize, Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QPushButton,
+    QSizePolicy,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.forecasts import CurveView
+from brewdesk.widgets.chartlegend import ChartLegend
+from brewdesk.widgets.choicebar import ChoiceBar
+from brewdesk.widgets.curvespec import acid_spec, legend_of, ph_spec
+from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.plotspec import PlotPoint, PlotSpec
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE, theme, tokens
+
+if TYPE_CHECKING:
+    from brewdesk.widgets.acidplot import CurvePlot
+
+_LEAST_PLOT_PX = 240
+
+
+class Scale(Enum):
+    """Which of the two curves is shown."""
+
+    PH = auto()
+    ACID = auto()
+
+
+class AcidChart(QWidget):
+    """The acidity of one batch over its days."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("acid_chart")
+        self._view: CurveView | None = None
+        self._scale = Scale.PH
+        self._plot: CurvePlot | None = None
+        self._spec: PlotSpec | None = None
+        self._is_stale = False
+        self._is_moved = False
+        self._build()
+        self._connect()
+        self._tell()
+
+    # what it shows
+
+    def set_view(self, view: CurveView | None) -> None:
+        """Show ``view``; None or a view without a curve shows what to do to get one."""
+        is_other = view is None or self._view is None or view.batch_id != self._view.batch_id
+        self._view = view
+        if is_other and self._plot is not None:
+            self._plot.forget_view()
+        self._refresh()
+
+    def view(self) -> CurveView | None:
+        """Return what is shown."""
+        return self._view
+
+    def scale(self) -> Scale:
+        """Return which curve is shown."""
+        return self._scale
+
+    def set_scale(self, scale: Scale) -> None:
+        """Show the pH or the titratable acidity."""
+        self.scale_bar.set_value(scale)
+        if scale is not self._scale:
+            self._scale = scale
+            if self._plot is not None:
+                self._plot.forget_view()
+            self._refresh()
+
+    def spec(self) -> PlotSpec | None:
+        """Return what the plot draws now, or None while there is nothing to draw."""
+        return self._spec
+
+    def sizeHint(self) -> QSize:
+        """Ask for a comfortable picture."""
+        return QSize(520, 460)
+
+    # building
+
+    def _build(self) -> None:
+        self.scale_bar = ChoiceBar(
+            ((Scale.PH, self.tr("pH")), (Scale.ACID, self.tr("Acidity"))), self.tr("Show")
+        )
+        self.scale_bar.setObjectName("chart_scale")
+        self.scale_bar.button(Scale.ACID).setToolTip(
+            self.tr("Titratable acidity, counted as acetic acid")
+        )
+        self.whole_button = QPushButton(self.tr("Show all days"))
+        self.whole_button.setObjectName("chart_whole")
+        set_role(self.whole_button, "quiet")
+
+        self.readout = plain_label("", "muted")
+        self.readout.setObjectName("chart_readout")
+        self.readout.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+
+        head = QHBoxLayout()
+        head.setSpacing(SPACE)
+        head.addWidget(self.scale_bar)
+        head.addSpacing(SPACE)
+        head.addWidget(self.readout, 1)
+        head.addWidget(self.whole_button)
+
+        self._stack = QStackedWidget()
+        self._stack.setMinimumHeight(_LEAST_PLOT_PX)
+        self.empty = plain_label("", "muted", wraps=True)
+        self.empty.setObjectName("chart_empty")
+        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.empty.setMargin(4 * SPACE)
+        self._stack.addWidget(self.empty)
+
+        self.legend = ChartLegend()
+        self.summary = plain_label("", "", wraps=True)
+        self.summary.setObjectName("chart_summary")
+        self.summary.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse
+            | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        self.summary.setAccessibleName(self.tr("The curve in words"))
+
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE)
+        layout.addLayout(head)
+        layout.addWidget(self._stack, 1)
+        layout.addWidget(self.legend)
+        layout.addWidget(self.summary)
+
+    def _connect(self) -> None:
+        self.scale_bar.chosen.connect(self.set_scale)
+        self.whole_button.clicked.connect(self._on_whole)
+        worn = theme()
+        if worn is not None:
+            worn.changed.connect(self._refresh)
+
+    # keeping up
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Draw what came while the chart was hidden."""
+        super().showEvent(event)
+        if self._is_stale:
+            self._refresh()
+
+    def _refresh(self) -> None:
+        self._tell()
+        self._is_stale = not self.isVisible()
+        if self._is_stale or self._spec is None:
+            return
+        plot = self._plot if self._plot is not None else self._make_plot()
+        plot.draw(self._spec, tokens())
+        self._stack.setCurrentWidget(plot)
+
+    def _tell(self) -> None:
+        """Bring words, legend and buttons up to date; the picture waits until it is seen."""
+        view = self._view
+        self._spec = None
+        if view is not None:
+            self._spec = ph_spec(view) if self._scale is Scale.PH else acid_spec(view)
+        has_curve = self._spec is not None
+        self.legend.set_entries(legend_of(self._spec) if self._spec is not None else ())
+        self.legend.setVisible(has_curve)
+        self.whole_button.setVisible(has_curve and self._is_moved)
+        self.summary.setText(view.text_summary if view is not None else "")
+        self.summary.setVisible(bool(self.summary.text()))
+        self.readout.setText(self._resting_text())
+        self.empty.setText(self._empty_text())
+        if not has_curve:
+            self._stack.setCurrentWidget(self.empty)
+
+    def _empty_text(self) -> str:
+        if self._view is None or self._scale is Scale.PH:
+            return self.tr(
+                "No curve yet. It begins when the starter is in. Take a first pH then, and the "
+                "forecast will show when to taste."
+            )
+        return self.tr(
+            "No titratable acidity measured or forecast yet. Enter one with the next reading."
+        )
+
+    def _make_plot(self) -> CurvePlot:
+        from brewdesk.widgets.acidplot import CurvePlot
+
+        self._plot = CurvePlot(self._date_text, self)
+        self._plot.setObjectName("chart_plot")
+        self._plot.setAccessibleName(self.tr("Acidity over the days of the batch"))
+        self._plot.setAccessibleDescription(
+            self.tr("The same is said in words below and in the table of readings.")
+        )
+        self._plot.hovered.connect(self._on_hovered)
+        self._plot.moved.connect(self._on_moved)
+        self._stack.addWidget(self._plot)
+        return self._plot
+
+    # pointing
+
+    def _on_whole(self) -> None:
+        if self._plot is not None:
+            self._plot.reset_view()
+
+    def _on_moved(self, is_moved: bool) -> None:
+        self._is_moved = is_moved
+        self.whole_button.setVisible(is_moved and self._spec is not None)
+
+    def _on_hovered(self, found: object) -> None:
+        if isinstance(found, PlotPoint):
+            self.readout.setText(
+                self.tr("Day {day} · {what}").format(day=_number(found.day, 1), what=found.text)
+            )
+        elif isinstance(found, float) and self._spec is not None:
+            self.readout.setText(self._forecast_text(found))
+        else:
+            self.readout.setText(self._resting_text())
+
+    def _forecast_text(self, day: float) -> str:
+        assert self._spec is not None
+        place = self.tr("Day {day}, {date}").format(day=_number(day, 1), date=self._date_text(day))
+        expected = self._spec.forecast_at(day)
+        if expected is None:
+            return place
+        low, mid, high = (_number(value, self._spec.value_digits) for value in expected)
+        return self.tr("{place} · expected {mid} ({low} to {high})").format(
+            place=place, mid=mid, low=low, high=high
+        )
+
+    def _resting_text(self) -> str:
+        if self._spec is None:
+            return ""
+        return self._spec.unit_text
+
+    def _date_text(self, day: float) -> str:
+        if self._view is None:
+            return ""
+        date = (self._view.started_at + timedelta(days=day)).date()
+        return QLocale().toString(QDate(date.year, date.month, date.day), self.tr("d MMM"))
+
+
+def _number(value: float, digits: int) -> str:
+    return QLocale().toString(value, "f", digits)

@@ -1,0 +1,155 @@
+"""A row of buttons of which one is chosen: worked with fingers, arrows or digits."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable, Sequence
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
+
+from brewdesk.widgets.theme import RADIUS, TOUCH, Tokens, theme, tokens
+
+
+class ChoiceBar(QWidget):
+    """Choose one of a few. One stop for Tab; arrows walk, digits choose directly.
+
+    Parameters
+    ----------
+    choices
+        What each button stands for, and its words.
+    may_be_none
+        Whether pressing the chosen button again takes the choice back.
+    """
+
+    chosen = Signal(object)  # what was chosen, or None
+    submitted = Signal()  # Enter was pressed: on to the next field
+
+    def __init__(
+        self,
+        choices: Sequence[tuple[Hashable, str]],
+        name: str,
+        parent: QWidget | None = None,
+        *,
+        may_be_none: bool = False,
+        submits: bool = False,
+    ) -> None:
+        super().__init__(parent)
+        self._may_be_none = may_be_none
+        self._submits = submits
+        self._value: Hashable | None = None
+        self._buttons: dict[Hashable, QPushButton] = {}
+        self.setAccessibleName(name)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        for number, (value, text) in enumerate(choices):
+            button = self._make_button(text, name, number, len(choices))
+            self._buttons[value] = button
+            layout.addWidget(button, 1)
+        if not may_be_none and choices:
+            self._value = choices[0][0]
+        self._dress()
+        self._show_value()
+        worn = theme()
+        if worn is not None:
+            worn.changed.connect(self._dress)
+
+    def value(self) -> Hashable | None:
+        """Return what is chosen."""
+        return self._value
+
+    def set_value(self, value: Hashable | None) -> None:
+        """Choose without a signal; what is not offered chooses nothing."""
+        self._value = value if value in self._buttons else None
+        self._show_value()
+
+    def button(self, value: Hashable) -> QPushButton:
+        """Return the button that stands for ``value``."""
+        return self._buttons[value]
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Walk with the arrows, choose with digits, go on with Enter."""
+        if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
+            return self._on_key(watched, event)
+        return super().eventFilter(watched, event)
+
+    def _make_button(self, text: str, name: str, number: int, count: int) -> QPushButton:
+        button = QPushButton(text, self)
+        button.setCheckable(True)
+        button.setProperty("end", _end_of(number, count))
+        button.setAccessibleName(
+            self.tr("{name}: {choice}").format(name=name, choice=text.replace("\n", " "))
+        )
+        button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        button.installEventFilter(self)
+        button.clicked.connect(self._on_clicked)
+        return button
+
+    def _on_clicked(self) -> None:
+        pressed = self.sender()
+        value = next(value for value, button in self._buttons.items() if button is pressed)
+        self._choose(None if value == self._value and self._may_be_none else value)
+
+    def _choose(self, value: Hashable | None) -> None:
+        changed = value != self._value
+        self._value = value
+        self._show_value()
+        if changed:
+            self.chosen.emit(value)
+
+    def _on_key(self, watched: QObject, event: QKeyEvent) -> bool:
+        buttons = list(self._buttons.values())
+        here = next((n for n, button in enumerate(buttons) if button is watched), 0)
+        steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+        plain = not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
+        if plain and event.key() in steps:
+            there = here + steps[Qt.Key(event.key())]
+            if 0 <= there < len(buttons):
+                buttons[there].setFocus(Qt.FocusReason.OtherFocusReason)
+            return True
+        digit = event.key() - Qt.Key.Key_1
+        if plain and 0 <= digit < len(buttons):
+            buttons[digit].setFocus(Qt.FocusReason.OtherFocusReason)
+            buttons[digit].click()
+            return True
+        if plain and self._submits and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.submitted.emit()
+            return True
+        return False
+
+    def _show_value(self) -> None:
+        first = True
+        for value, button in self._buttons.items():
+            is_chosen = value == self._value
+            button.setChecked(is_chosen)
+            takes_tab = is_chosen or (self._value is None and first)
+            policy = Qt.FocusPolicy.StrongFocus if takes_tab else Qt.FocusPolicy.ClickFocus
+            button.setFocusPolicy(policy)
+            if takes_tab:
+                self.setFocusProxy(button)
+            first = False
+
+    def _dress(self) -> None:
+        self.setStyleSheet(_sheet(tokens()))
+
+
+def _end_of(number: int, count: int) -> str:
+    if count == 1:
+        return "both"
+    return "first" if number == 0 else "last" if number == count - 1 else "middle"
+
+
+def _sheet(t: Tokens) -> str:
+    r = RADIUS - 2
+    return f"""
+QPushButton {{ border-radius: 0; border: 1px solid {t.edge}; border-left-width: 0;
+  padding: 0 8px; min-height: {TOUCH - 2}px; }}
+QPushButton[end="first"] {{ border-left-width: 1px; border-top-left-radius: {r}px;
+  border-bottom-left-radius: {r}px; }}
+QPushButton[end="last"] {{ border-top-right-radius: {r}px; border-bottom-right-radius: {r}px; }}
+QPushButton[end="both"] {{ border-left-width: 1px; border-radius: {r}px; }}
+QPushButton:checked {{ background: {t.accent}; color: {t.on_accent}; font-weight: 600; }}
+QPushButton:focus {{ border: 2px solid {t.focus}; padding: 0 7px; }}
+QPushButton:checked:focus {{ border: 3px double {t.on_accent}; padding: 0 6px; }}
+"""

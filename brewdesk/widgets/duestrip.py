@@ -1,0 +1,115 @@
+"""The nearest reminders on one line at the foot of the window."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QFontMetrics, QHideEvent, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
+
+from brewdesk.services.changes import Change, Topic
+from brewdesk.services.desk import Desk
+from brewdesk.services.reminders import DueItem
+from brewdesk.services.wording.moments import day_words
+from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE, TOUCH
+
+MINUTE_MS = 30_000
+_SHOWN = 3
+_WIDEST_PX = 288
+_LEAST_PX = 96
+_TOPICS = Topic.REMINDERS | Topic.BATCHES | Topic.VESSELS
+
+
+class DueStrip(QWidget):
+    """Up to three reminders, nearest first. A click opens the due list."""
+
+    open_due = Signal()
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("due_strip")
+        self._desk = desk
+        self._minute = QTimer(self)
+        self._minute.setObjectName("due_strip_minute")
+        self._minute.setInterval(MINUTE_MS)
+        self.lines = [_StripLine(n, self) for n in range(_SHOWN)]
+        self.empty = plain_label(self.tr("Nothing is due."), "muted")
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE // 2)
+        layout.addWidget(self.empty)
+        for line in self.lines:
+            layout.addWidget(line)
+            line.clicked.connect(self.open_due)
+        self._minute.timeout.connect(self.refresh)
+        desk.changes.changed.connect(self._on_changed)
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Read the due list anew."""
+        now, zone = self._desk.clock.now(), self._desk.clock.zone()
+        items = self._desk.reminders.listed(now)[:_SHOWN]
+        self.empty.setVisible(not items)
+        for line, item in zip(self.lines, [*items, None, None, None], strict=False):
+            line.setVisible(item is not None)
+            if item is not None:
+                when = self.tr("now") if item.is_due else day_words(item.due_at, now, zone)
+                line.show_item(item, when)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Keep the words true while they can be seen."""
+        super().showEvent(event)
+        self.refresh()
+        self._minute.start()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Rest while nobody looks."""
+        super().hideEvent(event)
+        self._minute.stop()
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(_TOPICS):
+            self.refresh()
+
+
+class _StripLine(QPushButton):
+    """One reminder in one line that gives way when room is short."""
+
+    def __init__(self, number: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._whole = ""
+        self.setObjectName(f"due_line_{number}")
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        set_role(self, "quiet")
+
+    def show_item(self, item: DueItem, when: str) -> None:
+        """Show what is due and when."""
+        self._whole = self.tr("{title} · {when}").format(title=item.title, when=when)
+        self.setToolTip(item.body)
+        self.setAccessibleName(
+            self.tr("{title}, {when}. Opens the due list.").format(title=item.title, when=when)
+        )
+        set_role(self, "" if item.is_due else "quiet")
+        self._fit()
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        """Ask for the whole line, within reason."""
+        wide = QFontMetrics(self.font()).horizontalAdvance(self._whole) + 4 * SPACE
+        return QSize(min(wide, _WIDEST_PX), max(TOUCH, super().sizeHint().height()))
+
+    def minimumSizeHint(self) -> QSize:
+        """Make do with the beginning."""
+        return QSize(_LEAST_PX, self.sizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Cut the words to the room there is."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        room = max(self.width(), _LEAST_PX) - 4 * SPACE
+        metrics = QFontMetrics(self.font())
+        cut = metrics.elidedText(self._whole, Qt.TextElideMode.ElideRight, room)
+        self.setText(cut.replace("&", "&&"))  # a name's own ampersand is no shortcut

@@ -1,0 +1,222 @@
+"""Editors for declared settings, chosen by type; each applies its value at once."""
+
+from __future__ import annotations
+
+from datetime import time
+
+from PySide6.QtCore import QTime, Signal
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QLineEdit,
+    QTimeEdit,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.quantities import Quantities
+from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, StoreTrouble
+from brewdesk.services.settings import Option, Settings
+from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
+from brewdesk.widgets.fields import FieldRow
+
+# What a number means decides how it is read; everything else follows from the type.
+_KINDS = {
+    "culture_limit_c": Kind.TEMPERATURE,
+    "first_taste_ph": Kind.PH,
+    "too_sour_ph": Kind.PH,
+}
+_SCALES = (0.9, 1.0, 1.15, 1.3, 1.5, 2.0, 2.5, 3.0)
+
+
+class SettingEditor(QWidget):
+    """One setting with its label and message. ``applied`` carries its key."""
+
+    applied = Signal(str)
+
+    def __init__(
+        self,
+        option: Option,  # type: ignore[type-arg]  # any of the declared types
+        settings: Settings,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.option = option
+        self._settings = settings
+        self.setObjectName(f"setting_{option.key}")
+        self.row: FieldRow | None = None
+        self._is_showing = False
+
+    def show_value(self) -> None:
+        """Show what is in force."""
+        self._is_showing = True
+        self._show(self._settings.get(self.option.key))
+        self._is_showing = False
+
+    def _show(self, value: object) -> None:
+        raise LookupError(f"no editor shows {value!r}")
+
+    def _hold(self, control: QWidget, *, with_label: bool = True) -> None:
+        control.setObjectName(f"{self.objectName()}_control")
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        if with_label:
+            self.row = FieldRow(self.option.label, control, lines=1)
+            layout.addWidget(self.row)
+        else:
+            control.setAccessibleName(self.option.label)
+            layout.addWidget(control)
+
+    def _put(self, value: bool | float | str | time) -> None:
+        if self._is_showing or value == self._settings.get(self.option.key):
+            self._say("")
+            return
+        try:
+            self._settings.put(self.option.key, value)
+        except ImpossibleInput as fault:
+            self._say(impossible_words(fault))
+        except StoreTrouble as trouble:
+            self._say(trouble_words(trouble))
+        else:
+            self._say("")
+            self.applied.emit(self.option.key)
+
+    def _say(self, problem: str) -> None:
+        if self.row is not None:
+            self.row.set_problem(problem)
+
+
+class SwitchEditor(SettingEditor):
+    """Yes or no."""
+
+    def __init__(self, option: Option[bool], settings: Settings) -> None:
+        super().__init__(option, settings)
+        self.box = QCheckBox(option.label)
+        self._hold(self.box, with_label=False)
+        self.box.toggled.connect(self._put)
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        self.box.setChecked(bool(value))
+
+
+class TimeEditor(SettingEditor):
+    """A time of day."""
+
+    def __init__(self, option: Option[time], settings: Settings) -> None:
+        super().__init__(option, settings)
+        self.edit = QTimeEdit()
+        self.edit.setDisplayFormat("HH:mm")
+        self.edit.setButtonSymbols(QTimeEdit.ButtonSymbols.NoButtons)
+        self._hold(self.edit)
+        self.edit.editingFinished.connect(self._on_finished)
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        if isinstance(value, time):
+            self.edit.setTime(QTime(value.hour, value.minute))
+
+    def _on_finished(self) -> None:
+        typed = self.edit.time()
+        self._put(time(typed.hour(), typed.minute()))
+
+
+class ChoiceEditor(SettingEditor):
+    """One of a few, each with its words."""
+
+    def __init__(
+        self, option: Option[str] | Option[float], settings: Settings, words: dict[object, str]
+    ) -> None:
+        super().__init__(option, settings)
+        self.combo = QComboBox()
+        for value, text in words.items():
+            self.combo.addItem(text, value)
+        self._hold(self.combo)
+        self.combo.currentIndexChanged.connect(self._on_chosen)
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        found = self.combo.findData(value)
+        if found < 0:  # set elsewhere to something that is not offered here
+            self.combo.addItem(str(value), value)
+            found = self.combo.count() - 1
+        self.combo.setCurrentIndex(found)
+
+    def _on_chosen(self) -> None:
+        self._put(self.combo.currentData())
+
+
+class TextEditor(SettingEditor):
+    """Free text that the setting itself judges."""
+
+    def __init__(self, option: Option[str], settings: Settings, placeholder: str) -> None:
+        super().__init__(option, settings)
+        self.line = QLineEdit()
+        self.line.setPlaceholderText(placeholder)
+        self._hold(self.line)
+        self.line.editingFinished.connect(self._on_finished)
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        self.line.setText(str(value))
+
+    def _on_finished(self) -> None:
+        self._put(self.line.text().strip())
+
+
+class AmountEditor(SettingEditor):
+    """A number with a unit, read like every other amount in the program."""
+
+    def __init__(
+        self, option: Option[float], settings: Settings, quantities: Quantities, kind: Kind
+    ) -> None:
+        super().__init__(option, settings)
+        self._quantities = quantities
+        self._kind = kind
+        self.line = QLineEdit()
+        self._hold(self.line)
+        self.line.editingFinished.connect(self._on_finished)
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        if isinstance(value, float) and not self.line.hasFocus():
+            self.line.setText(self._quantities.show(value, self._kind))
+            self._say("")
+
+    def _on_finished(self) -> None:
+        try:
+            value = self._quantities.read(self.line.text(), self._kind)
+        except NotAQuantity as fault:
+            self._say(quantity_words(fault))
+            return
+        shown = self._quantities.show(self._settings.get(self.option.key), self._kind)
+        if self.line.text().strip() != shown:  # the rounding of the display is no change
+            self._put(value)
+        else:
+            self._say("")
+
+
+def make_editor(
+    option: Option,  # type: ignore[type-arg]  # any of the declared types
+    settings: Settings,
+    quantities: Quantities,
+    words: dict[str, dict[object, str]],
+) -> SettingEditor:
+    """Make the editor for ``option``; ``words`` holds the texts of choices by key."""
+    default = option.default
+    if isinstance(default, bool):
+        return SwitchEditor(option, settings)
+    if isinstance(default, time):
+        return TimeEditor(option, settings)
+    if option.key in words:
+        return ChoiceEditor(option, settings, words[option.key])
+    if isinstance(default, float):
+        return AmountEditor(option, settings, quantities, _KINDS[option.key])
+    if option.choices:
+        return ChoiceEditor(option, settings, {choice: choice for choice in option.choices})
+    return TextEditor(option, settings, words.get("", {}).get(option.key, ""))
+
+
+def scale_words() -> dict[object, str]:
+    """Return the text sizes offered, in percent."""
+    return {scale: f"{scale * 100:.0f} %" for scale in _SCALES}

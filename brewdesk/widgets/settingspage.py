@@ -1,0 +1,198 @@
+"""The settings, built from their declarations. Everything applies at once."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from brewdesk.services.changes import Change, Topic
+from brewdesk.services.desk import Desk
+from brewdesk.widgets.fields import card, plain_label
+from brewdesk.widgets.settingeditors import SettingEditor, SwitchEditor, make_editor, scale_words
+from brewdesk.widgets.theme import SPACE
+
+_WIDEST_PX = 820
+
+
+class SettingsPage(QWidget):
+    """Units, look, reminders, brewing, and where the data lie.
+
+    ``test_notice_wanted`` asks for one reminder now, to see whether they reach the desktop.
+    """
+
+    test_notice_wanted = Signal()
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("settings_page")
+        self._desk = desk
+        self._editors: dict[str, SettingEditor] = {}
+        self._build()
+        desk.changes.changed.connect(self._on_changed)
+
+    def editor(self, key: str) -> SettingEditor:
+        """Return the editor of one setting.
+
+        Raises
+        ------
+        KeyError
+            For a key that is not declared.
+        """
+        return self._editors[key]
+
+    def keys(self) -> tuple[str, ...]:
+        """Return the keys of all settings shown."""
+        return tuple(self._editors)
+
+    def _build(self) -> None:
+        content = QWidget()
+        content.setMaximumWidth(_WIDEST_PX)
+        column = QVBoxLayout(content)
+        column.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 3 * SPACE)
+        column.setSpacing(2 * SPACE)
+        column.addWidget(plain_label(self.tr("Settings"), "title"))
+        for title, note, keys in self._sections():
+            column.addWidget(self._section(title, note, keys))
+        column.addWidget(self._data_card())
+        column.addStretch(1)
+        holder = QWidget()
+        row = QHBoxLayout(holder)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(content, 1)
+        row.addStretch(0)
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(holder)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(area)
+
+    def _sections(self) -> list[tuple[str, str, list[str]]]:
+        """Sort the declared settings into sections; one that is new lands in the last."""
+        declared = [option.key for option in self._desk.settings.options()]
+        sections = [
+            (
+                self.tr("Look"),
+                "",
+                [key for key in ("theme", "text_scale") if key in declared],
+            ),
+            (
+                self.tr("Units"),
+                self.tr(
+                    "Every entry takes other units as well: just write them behind the number."
+                ),
+                [key for key in declared if key.startswith("unit_")],
+            ),
+            (
+                self.tr("Your taste, and the culture's comfort"),
+                self.tr(
+                    "The tasting window is reckoned from these. Safety limits are not settings."
+                ),
+                [
+                    key
+                    for key in ("first_taste_ph", "too_sour_ph", "culture_limit_c")
+                    if key in declared
+                ],
+            ),
+        ]
+        placed = {key for _, _, keys in sections for key in keys}
+        rest = [key for key in declared if key not in placed]
+        sections.append(
+            (
+                self.tr("Reminders"),
+                self.tr("In quiet hours nothing pops up; the due list still shows everything."),
+                rest,
+            )
+        )
+        return sections
+
+    def _section(self, title: str, note: str, keys: list[str]) -> QFrame:
+        frame, column = card()
+        column.addWidget(plain_label(title, "heading"))
+        if note:
+            column.addWidget(plain_label(note, "muted", wraps=True))
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(3 * SPACE)
+        grid.setVerticalSpacing(0)
+        grid.setColumnStretch(0, 1)
+        grid.setColumnStretch(1, 1)
+        column.addLayout(grid)
+        options = {option.key: option for option in self._desk.settings.options()}
+        made = [
+            make_editor(options[key], self._desk.settings, self._desk.quantities, self._words())
+            for key in keys
+        ]
+        self._editors |= {editor.option.key: editor for editor in made}
+        fields = [editor for editor in made if not isinstance(editor, SwitchEditor)]
+        switches = [editor for editor in made if isinstance(editor, SwitchEditor)]
+        for number, editor in enumerate(fields):
+            grid.addWidget(editor, number // 2, number % 2)
+        first = (len(fields) + 1) // 2
+        for number, editor in enumerate(switches):
+            grid.addWidget(editor, first + number, 0, 1, 2)
+        if title == self.tr("Reminders"):
+            column.addLayout(self._test_line())
+        return frame
+
+    def _test_line(self) -> QHBoxLayout:
+        self.test_button = QPushButton(self.tr("Show me one reminder now"))
+        self.test_button.setObjectName("settings_test_notice")
+        self.test_button.clicked.connect(self.test_notice_wanted)
+        line = QHBoxLayout()
+        line.setSpacing(2 * SPACE)
+        line.addWidget(self.test_button)
+        line.addWidget(
+            plain_label(
+                self.tr("If none appears, your desktop keeps them back: look at the due list."),
+                "muted",
+                wraps=True,
+            ),
+            1,
+        )
+        return line
+
+    def _data_card(self) -> QFrame:
+        frame, column = card()
+        column.addWidget(plain_label(self.tr("Where your records are"), "heading"))
+        self.path = plain_label(str(self._desk.store_path), "", wraps=True)
+        self.path.setObjectName("settings_path")
+        self.path.setAccessibleName(self.tr("File with your records"))
+        self.path.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse
+            | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        column.addWidget(self.path)
+        column.addWidget(
+            plain_label(
+                self.tr("Nothing leaves this computer. Backups are kept beside this file."),
+                "muted",
+                wraps=True,
+            )
+        )
+        return frame
+
+    def _words(self) -> dict[str, dict[object, str]]:
+        return {
+            "theme": {
+                "system": self.tr("As the desktop"),
+                "light": self.tr("Light"),
+                "dark": self.tr("Dark"),
+            },
+            "text_scale": scale_words(),
+            "": {"zone": self.tr("The computer's own")},
+        }
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.SETTINGS):
+            for editor in self._editors.values():
+                editor.show_value()
