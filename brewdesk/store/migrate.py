@@ -17,7 +17,7 @@ from sqlalchemy import Connection, insert
 
 from brewdesk.store.checks import check_sound, row_counts
 from brewdesk.store.engine import connect, make_engine, opened
-from brewdesk.store.errors import StoreTrouble, told
+from brewdesk.store.errors import StoreTrouble, told, trouble_from
 from brewdesk.store.files import (
     copy_store,
     discard,
@@ -40,6 +40,7 @@ CURRENT = Migrations(Path(__file__).resolve().parent / "migrations", SCHEMA_NUMB
 
 # A copy, its journal, and room to rebuild the largest table.
 _ROOM_FACTOR = 3
+_OF_THE_DISK = frozenset({"disk_full", "io_error", "read_only"})
 
 
 def create_store(path: Path, *, now: datetime, is_demo: bool, migrations: Migrations) -> None:
@@ -125,15 +126,19 @@ def _run_alembic(connection: Connection, migrations: Migrations) -> None:
     try:
         command.upgrade(config, "head")
     except Exception as error:
-        # Whatever a revision raises, the store itself is untouched; only a full disk or the
-        # like has a better name.
-        with told():
-            raise StoreTrouble("migration_failed", repr(error)) from error
+        # Whatever a revision raises, the store itself is untouched.
+        trouble = trouble_from(error)
+        if trouble is not None and trouble.code in _OF_THE_DISK:
+            raise trouble from error
+        raise StoreTrouble("migration_failed", repr(error)) from error
 
 
 def _check_migrated(path: Path, before: dict[str, int], migrations: Migrations) -> None:
     with opened(path, "ro") as connection:
-        check_sound(connection, thorough=True)
+        try:
+            check_sound(connection, thorough=True)
+        except StoreTrouble as trouble:  # the copy is, not the store
+            raise StoreTrouble("migration_failed", trouble.detail) from trouble
         after = row_counts(connection)
         number = connection.execute("PRAGMA user_version").fetchone()[0]
     lost = {name: rows for name, rows in before.items() if after.get(name, 0) < rows}
