@@ -1,0 +1,116 @@
+"""Write down a store of the present schema, to be upgraded by all later programs.
+
+Run once for each released schema: ``python -m tests.upgrades.write``. The content is
+invented. A file here is never changed afterwards.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+import sys
+import tempfile
+from contextlib import closing
+from datetime import timedelta
+from pathlib import Path
+
+from brewdesk.store.records import CultureParentDraft, PlaceDraft
+from brewdesk.store.schema import SCHEMA_NUMBER
+from brewdesk.store.store import Store
+from culturecore.stages import (
+    BatchStage,
+    CultureOrigin,
+    Material,
+    Method,
+    Quantity,
+    ReminderKind,
+    StepKind,
+    StepState,
+    VesselShape,
+)
+from tests.store.drafts import (
+    NOW,
+    PLACE,
+    batch_draft,
+    culture_draft,
+    reading_draft,
+    reminder_draft,
+    step_draft,
+    vessel_draft,
+)
+
+FOLDER = Path(__file__).resolve().parent
+
+
+def fill(store: Store) -> None:
+    """Put an invented pantry on the shelf: some of everything, with a history."""
+    with store.write() as unit:
+        place = unit.places.add(PLACE)
+        cellar = unit.places.add(PlaceDraft(name="Invented cellar", temperature_c=16.0))
+        jar = unit.vessels.add(vessel_draft(place.id))
+        crock = unit.vessels.add(
+            vessel_draft(
+                cellar.id,
+                name="Invented crock “½”",
+                shape=VesselShape.TAPERED,
+                material=Material.CERAMIC_FOOD_SAFE,
+                retired_at=NOW,
+            )
+        )
+        mother = unit.cultures.add(culture_draft(vessel_id=jar.id, pellicle_mm=6.5))
+        daughter = unit.cultures.add(culture_draft(origin=CultureOrigin.SPLIT, note="thin"))
+        unit.culture_parents.add(CultureParentDraft(culture_id=daughter.id, parent_id=mother.id))
+        ended = unit.batches.add(
+            batch_draft(
+                crock.id,
+                daughter.id,
+                stage=BatchStage.DISCARDED,
+                ended_at=NOW,
+                end_reason="mold (invented)",
+            )
+        )
+        batch = unit.batches.add(
+            batch_draft(jar.id, mother.id, stage=BatchStage.SOURING, started_at=NOW)
+        )
+        unit.steps.add(step_draft(batch.id, state=StepState.DONE, finished_at=NOW))
+        unit.steps.add(step_draft(batch.id, position=2, kind=StepKind.COVER, planned_s=None))
+        unit.reminders.add(reminder_draft(batch.id))
+        unit.reminders.add(reminder_draft(None, kind=ReminderKind.OWN, text="buy tea"))
+        unit.settings.put("theme", "dark")
+        unit.acts.add(kind="start_souring", facts={"name": batch.name}, at=NOW, deltas=unit.deltas)
+    with store.write() as unit:
+        for day in range(5):
+            unit.readings.add(
+                reading_draft(batch.id, at=NOW + timedelta(days=day), value=4.1 - 0.2 * day)
+            )
+        unit.readings.add(
+            reading_draft(
+                batch.id, quantity=Quantity.TASTE, method=Method.TONGUE, value=None, text="right"
+            )
+        )
+        taken_back = unit.readings.add(reading_draft(ended.id))
+        unit.readings.remove(taken_back.id)
+        unit.acts.add(
+            kind="add_readings",
+            facts={"ph": 3.3},
+            at=NOW,
+            batch_id=batch.id,
+            deltas=unit.deltas,
+        )
+
+
+def main() -> None:
+    """Write NNNN.sqlite for the present schema."""
+    target = FOLDER / f"{SCHEMA_NUMBER:04d}.sqlite"
+    if target.exists():
+        sys.exit(f"{target.name} is there already; a released schema does not change")
+    with tempfile.TemporaryDirectory() as folder:
+        store = Store.open(Path(folder) / "pantry.sqlite", now=NOW)
+        fill(store)
+        store.close()
+        with closing(sqlite3.connect(store.path)) as connection:
+            connection.execute("VACUUM")
+        target.write_bytes(store.path.read_bytes())
+
+
+if __name__ == "__main__":
+    main()
