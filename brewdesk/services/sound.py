@@ -47,8 +47,7 @@ class Sound:
             process.setArguments([*options, str(self._file)])
             process.setStandardOutputFile(QProcess.nullDevice())
             process.setStandardErrorFile(QProcess.nullDevice())
-            if not process.startDetached()[0]:
-                _log.info("%s could not be started", program)
+            process.startDetached()  # if it cannot be started, there is silence
 
     def _chime_on_windows(self) -> None:
         if sys.platform == "win32":
