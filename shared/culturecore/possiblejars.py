@@ -232,8 +232,14 @@ def _log_rate_prior(conditions: Conditions) -> tuple[float, float]:
         + math.log(priors.Q10.centre) * warmth
         + priors.SURFACE_EXPONENT.centre * surface
     )
+    beyond = max(
+        souring.TESTED_LOW_C - conditions.temperature_c,
+        conditions.temperature_c - souring.TESTED_HIGH_C,
+        0.0,
+    )
     sd = math.hypot(
         math.log(rate.spread),
+        priors.RATE_BEYOND_TESTED_PER_10_C.spread * beyond / 10.0,
         math.log(priors.Q10.spread) * warmth,
         priors.SURFACE_EXPONENT.spread * surface,
         math.log(priors.TEA_FACTOR.spread),

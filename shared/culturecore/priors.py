@@ -86,6 +86,16 @@ Q10 = Prior(
     is_assumption=True,
 )
 
+RATE_BEYOND_TESTED_PER_10_C = Prior(
+    centre=0.0,
+    spread=0.7,
+    spread_kind=Spread.SD,
+    unit="log of the rate, per 10 degC below 18 or above 30 degC",
+    basis="Nothing published was found there; heat may also slow a culture. An assumption.",
+    confidence=Confidence.LOW,
+    is_assumption=True,
+)
+
 STRONG_ION_EXCESS_MEQ_PER_L = Prior(
     centre=4.0,
     spread=1.8,
