@@ -27,6 +27,7 @@ LINE = QColor("#8d8578")
 SHADE = QColor("#f1ede6")
 _MM_PER_INCH = 25.4
 _PT_PER_INCH = 72.0
+_LARGEST = 1.2  # a sheet with little on it may fill its page
 _SMALLEST = 0.5  # below this share of the usual type nobody could read it; stop shrinking
 _STEP = 0.04
 
@@ -55,6 +56,7 @@ class RunSheet:
     steps_title: str
     time_label: str
     steps: tuple[RunStep, ...]
+    closing: str  # the line to be filled in days later
     cautions_title: str
     cautions: tuple[str, ...]
     footer: str
@@ -80,7 +82,7 @@ def paint_run_sheet(
     if room is None:
         room = QRectF(0, 0, device.width(), device.height())
     family = family or QFont().family()
-    scale = 1.0
+    scale = _LARGEST
     page = _Page(painter, sheet, room, scale, family)
     while page.height() > room.height() and scale > _SMALLEST:
         scale -= _STEP
@@ -225,6 +227,7 @@ class _Page:
             if step.blank:
                 self._blank(step.blank)
             self._step(number, step, text_left, text_width, time_width)
+        self._blank(sheet.closing)
 
     def _step(
         self, number: int, step: RunStep, left: float, width: float, time_width: float
@@ -314,6 +317,9 @@ class _Page:
         font = QFont(self._family)
         font.setPixelSize(max(1, round(size * self._scale * self._dots_per_pt)))
         font.setWeight(QFont.Weight.DemiBold if bold else QFont.Weight.Normal)
+        # Local letter forms have no character of their own: a PDF made with them could not
+        # be searched or read aloud ("A" of the program's type was missing).
+        font.setFeature(QFont.Tag("locl"), 0)
         self._painter.setFont(font)
         option = QTextOption(align)
         option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)

@@ -6,7 +6,7 @@ The message line keeps its height while empty, so that nothing jumps when it spe
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFontMetrics
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFont, QFontMetrics
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -20,6 +20,8 @@ from PySide6.QtWidgets import (
 
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
+
+_TIGHT = SPACE // 4  # between a field and the words that belong to it
 
 
 def plain_label(
@@ -35,6 +37,13 @@ def plain_label(
     return label
 
 
+def make_strong(label: QWidget) -> None:
+    """Set a widget's words in the stronger of the program's two weights."""
+    font = label.font()
+    font.setWeight(QFont.Weight.DemiBold)  # the bold of most systems would be a smeared regular
+    label.setFont(font)
+
+
 def announce(widget: QWidget, text: str) -> None:
     """Let a screen reader say ``text`` without moving the focus."""
     if text and QAccessible.isActive():
@@ -42,7 +51,7 @@ def announce(widget: QWidget, text: str) -> None:
 
 
 class MessageLine(QLabel):
-    """One hint, warning or error in a space that is always kept for it."""
+    """One hint or error in a space that is always kept for it."""
 
     def __init__(self, parent: QWidget | None = None, *, lines: int = 2) -> None:
         super().__init__(parent)
@@ -59,8 +68,8 @@ class MessageLine(QLabel):
         """Whether what stands here is an error."""
         return bool(self.text()) and self.property("role") == "error"
 
-    def say(self, text: str, role: str = "muted") -> None:
-        """Show ``text`` as ``muted``, ``warn`` or ``error``; empty text clears the line."""
+    def say(self, text: str, role: str = "label") -> None:
+        """Show ``text`` as a quiet remark or as an ``error``; empty text clears the line."""
         if text == self.text() and role == self.property("role"):
             return
         set_role(self, role)
@@ -115,8 +124,9 @@ class FieldRow(QWidget):
 
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE // 2)
+        layout.setSpacing(0)
         layout.addWidget(self.label)
+        layout.addSpacing(_TIGHT)
         line = QHBoxLayout()
         line.setSpacing(SPACE)
         line.addWidget(editor, 1)
@@ -124,6 +134,7 @@ class FieldRow(QWidget):
             line.addWidget(beside, 0, Qt.AlignmentFlag.AlignTop)
         layout.addLayout(line)
         if own is not self.message and lines:
+            layout.addSpacing(_TIGHT)
             layout.addWidget(self.message)
         self.message.setVisible(bool(lines) or own is self.message)
         layout.addStretch(1)
@@ -134,14 +145,14 @@ class FieldRow(QWidget):
         if said is not None:
             said(text)
             return
-        self.message.say(text, "error" if text else "muted")
+        self.message.say(text, "error" if text else "label")
         self.focus_widget.setAccessibleDescription(text)
         _mark_invalid(self.focus_widget, bool(text))
 
     def set_hint(self, text: str) -> None:
         """Show a quiet remark below the field, unless an error stands there."""
         if not self.message.is_error:
-            self.message.say(text, "muted")
+            self.message.say(text)
             self.focus_widget.setAccessibleDescription(text)
 
 

@@ -6,13 +6,11 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from brewdesk.services.amounts import ph_marks
 from brewdesk.services.records import Estimate
 from brewdesk.widgets.theme import SPACE, tokens
 
 LOW_PH, HIGH_PH = 2.0, 5.6
-# Where the marks stand and what they mean is the safety table's business; these are the
-# same three figures, drawn: lowest to drink, highest by the deadline, highest to start at.
-SOUREST_PH, DEADLINE_PH, START_PH = 2.5, 4.2, 4.6
 _TRACK = 14
 
 
@@ -22,6 +20,7 @@ class PhScale(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._estimate: Estimate | None = None
+        self._marks = ph_marks()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("No start pH yet"))
 
@@ -51,11 +50,12 @@ class PhScale(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         top = 2.0 * SPACE
+        m = self._marks
         zones = (
-            (LOW_PH, SOUREST_PH, t.danger_soft),
-            (SOUREST_PH, DEADLINE_PH, t.good_soft),
-            (DEADLINE_PH, START_PH, t.warn_soft),
-            (START_PH, HIGH_PH, t.danger_soft),
+            (LOW_PH, m.least_to_drink, t.danger_soft),
+            (m.least_to_drink, m.most_by_deadline, t.good_soft),
+            (m.most_by_deadline, m.most_to_start, t.warn_soft),
+            (m.most_to_start, HIGH_PH, t.danger_soft),
         )
         painter.setPen(Qt.PenStyle.NoPen)
         for low, high, colour in zones:
@@ -73,10 +73,11 @@ class PhScale(QWidget):
         line = QFontMetrics(self.font()).lineSpacing()
         wide = self.width() >= 44 * SPACE
         locale = self.locale()
+        by_day = self.tr("by day {day}").format(day=self._marks.deadline_days)
         marks = (
-            (SOUREST_PH, self.tr("least to drink"), Qt.AlignmentFlag.AlignLeft),
-            (DEADLINE_PH, self.tr("by day 7"), Qt.AlignmentFlag.AlignRight),
-            (START_PH, self.tr("most to start at"), Qt.AlignmentFlag.AlignLeft),
+            (self._marks.least_to_drink, self.tr("least to drink"), Qt.AlignmentFlag.AlignLeft),
+            (self._marks.most_by_deadline, by_day, Qt.AlignmentFlag.AlignRight),
+            (self._marks.most_to_start, self.tr("most to start at"), Qt.AlignmentFlag.AlignLeft),
         )
         for ph, words, side in marks:
             x = self._x(ph)

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QGridLayout,
     QLineEdit,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
@@ -55,7 +54,6 @@ class PlanForm(QWidget):
     """Vessel, name and wish. ``changed`` fires after every change of any entry."""
 
     changed = Signal()
-    vessel_wanted = Signal()  # the maker asks for a new vessel
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -71,8 +69,6 @@ class PlanForm(QWidget):
 
     def _make_fields(self) -> None:
         self.vessel = _combo("plan_vessel", self)
-        self.add_vessel = QPushButton(self.tr("Add a vessel…"), self)
-        self.add_vessel.setObjectName("plan_add_vessel")
         self.name = QLineEdit(self)
         self.name.setObjectName("plan_name")
         self.name.setMaxLength(NAME_MAX)
@@ -105,21 +101,22 @@ class PlanForm(QWidget):
             edit = QuantityEdit(self._desk.quantities, kind, self, required=required)
             edit.line.setObjectName(f"plan_{field}")
             self._quantities[field] = edit
+        for field in ("starter_ph", "starter_ta_g_per_l"):
+            self._quantities[field].set_placeholder(self.tr("not known"))
+        self._quantities["starter_volume_l"].set_placeholder(self.tr("as reckoned"))
 
     def _lay_out(self) -> None:
         edits = self._quantities
         tr = self.tr
         self.rows = {
-            "vessel_id": FieldRow(
-                tr("&Vessel"), self.vessel, self, beside=self.add_vessel, lines=1
-            ),
+            "vessel_id": FieldRow(tr("&Vessel"), self.vessel, self),
             "name": FieldRow(tr("&Name of the batch"), self.name, self),
             "fill_volume_l": FieldRow(tr("&Fill"), edits["fill_volume_l"], self),
             "sugar_g_per_l": FieldRow(tr("&Sugar in the sweet tea"), edits["sugar_g_per_l"], self),
             "tea_g_per_l": FieldRow(tr("Tea st&rength"), self.tea, self),
             "tea_kind": FieldRow(tr("&Tea"), self.tea_kind, self),
             "target_start_ph": FieldRow(tr("p&H to start at"), edits["target_start_ph"], self),
-            "starter_taste": FieldRow(tr("It tastes"), self.taste, self),
+            "starter_taste": FieldRow(tr("Starter tastes"), self.taste, self),
             "starter_ph": FieldRow(tr("Its pH, if you know"), edits["starter_ph"], self),
             "starter_ta_g_per_l": FieldRow(
                 tr("Its acidity, if you know"), edits["starter_ta_g_per_l"], self
@@ -141,7 +138,7 @@ class PlanForm(QWidget):
         }
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(2 * SPACE)
+        column.setSpacing(SPACE)
         column.addWidget(self._batch_card())
         column.addWidget(self._starter_card())
         column.addWidget(self._exact_card())
@@ -150,25 +147,28 @@ class PlanForm(QWidget):
     def _batch_card(self) -> QWidget:
         frame, column = card(self)
         grid = _grid()
-        grid.addWidget(self.rows["vessel_id"], 0, 0, 1, 2)
-        grid.addWidget(self.rows["name"], 1, 0)
-        grid.addWidget(self.rows["fill_volume_l"], 1, 1)
+        grid.addWidget(self.rows["vessel_id"], 0, 0)
+        grid.addWidget(self.rows["name"], 0, 1)
+        grid.addWidget(self.rows["fill_volume_l"], 1, 0)
+        grid.addWidget(self.rows["sugar_g_per_l"], 1, 1)
         grid.addWidget(self.rows["tea_kind"], 2, 0)
         grid.addWidget(self.rows["tea_g_per_l"], 2, 1)
-        grid.addWidget(self.rows["sugar_g_per_l"], 3, 0)
-        grid.addWidget(self.rows["target_start_ph"], 3, 1)
         column.addLayout(grid)
+        _end_with_messages(column)
         return frame
 
     def _starter_card(self) -> QWidget:
         frame, column = card(self)
         column.addWidget(plain_label(self.tr("Culture and starter liquid"), "heading", self))
-        column.addWidget(self.culture)
         grid = _grid(3)
-        grid.addWidget(self.rows["starter_taste"], 0, 0)
-        grid.addWidget(self.rows["starter_ph"], 0, 1)
-        grid.addWidget(self.rows["starter_ta_g_per_l"], 0, 2)
+        grid.addWidget(self.culture, 0, 0, 1, 2)
+        grid.addWidget(self.rows["target_start_ph"], 0, 2)
+        grid.addWidget(self.culture.form, 1, 0, 1, 3)
+        grid.addWidget(self.rows["starter_taste"], 2, 0)
+        grid.addWidget(self.rows["starter_ph"], 2, 1)
+        grid.addWidget(self.rows["starter_ta_g_per_l"], 2, 2)
         column.addLayout(grid)
+        _end_with_messages(column)
         return frame
 
     def _exact_card(self) -> QWidget:
@@ -199,7 +199,6 @@ class PlanForm(QWidget):
         self.taste.currentIndexChanged.connect(self._on_entry)
         self.name.textChanged.connect(self._on_name)
         self.culture.changed.connect(self._on_entry)
-        self.add_vessel.clicked.connect(self.vessel_wanted)
         self._quantities["bag_g"].value_changed.connect(self._on_bag)
 
     # filling
@@ -430,6 +429,13 @@ _ALIASES = {
     "starter": "starter_ph",
     "working_volume_l": "fill_volume_l",
 }
+
+
+def _end_with_messages(column: QVBoxLayout) -> None:
+    """Let the space kept for messages serve as the card's lower margin."""
+    margins = column.contentsMargins()
+    margins.setBottom(0)
+    column.setContentsMargins(margins)
 
 
 def _combo(name: str, parent: QWidget) -> QComboBox:

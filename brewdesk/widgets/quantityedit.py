@@ -13,6 +13,8 @@ from brewdesk.services.wording.problems import quantity_words
 from brewdesk.widgets.fields import MessageLine
 from brewdesk.widgets.theme import SPACE
 
+_UNITS_NAMED = 4  # in an error: enough to see what is meant
+_USUAL_UNITS = ("L", "mL", "cup", "gal", "g", "kg", "oz", "lb")
 ERROR_DELAY_MS = 700  # "1 g" on the way to "1 gal" is not yet a mistake
 
 
@@ -23,11 +25,15 @@ class Reader(Protocol):
         """Return the symbol in which ``kind`` is shown."""
         ...
 
+    def units(self, kind: Kind) -> tuple[str, ...]:
+        """Return the units offered."""
+        ...
+
     def read(self, text: str, kind: Kind) -> float:
         """Read ``text``; raises NotAQuantity."""
         ...
 
-    def show(self, value: float, kind: Kind) -> str:
+    def show(self, value: float, kind: Kind, /) -> str:
         """Write ``value`` with its unit."""
         ...
 
@@ -75,11 +81,12 @@ class QuantityEdit(QWidget):
         self._is_setting = False
 
         self.line = QLineEdit(self)
-        self.line.setPlaceholderText(quantities.unit(kind))
+        self._placeholder = ""
+        self._show_placeholder()
         self.message = MessageLine(self, lines=lines)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE // 2)
+        layout.setSpacing(SPACE // 4)
         layout.addWidget(self.line)
         layout.addWidget(self.message)
         self.setFocusProxy(self.line)
@@ -132,6 +139,11 @@ class QuantityEdit(QWidget):
         """Return what stands in the field, exactly as typed."""
         return self.line.text()
 
+    def set_placeholder(self, text: str) -> None:
+        """Show ``text`` while the field is empty, instead of the unit."""
+        self._placeholder = text
+        self._show_placeholder()
+
     def set_problem(self, text: str) -> None:
         """Show a problem found elsewhere; it stands until the field is edited."""
         self._problem = text
@@ -147,7 +159,7 @@ class QuantityEdit(QWidget):
     def set_reader(self, quantities: Reader) -> None:
         """Read and show in another way; the amount stays, and so does unreadable text."""
         self._quantities = quantities
-        self.line.setPlaceholderText(quantities.unit(self._kind))
+        self._show_placeholder()
         if self._value is not None:
             was_touched = self._touched
             self.set_value(self._value)
@@ -159,7 +171,7 @@ class QuantityEdit(QWidget):
 
     def refresh_unit(self) -> None:
         """Show the value anew after the maker chose another unit; typed text stays."""
-        self.line.setPlaceholderText(self._quantities.unit(self._kind))
+        self._show_placeholder()
         if self._touched:
             self._tell(point_out=False)
         else:
@@ -194,6 +206,9 @@ class QuantityEdit(QWidget):
         if before != self._value:
             self.value_changed.emit(self._value)
 
+    def _show_placeholder(self) -> None:
+        self.line.setPlaceholderText(self._placeholder or self._quantities.unit(self._kind))
+
     def _read(self) -> None:
         text = self.line.text()
         self._fault = None
@@ -218,21 +233,31 @@ class QuantityEdit(QWidget):
         """Choose between problem, mistake, conversion and silence."""
         error = self._problem
         if not error and self._fault is not None and point_out:
-            error = quantity_words(self._fault)
+            error = self._fault_words(self._fault)
         text = error or self._conversion()
-        self.message.say(text, "error" if error else "muted")
+        self.message.say(text, "error" if error else "label")
         self.line.setAccessibleDescription(text)
         if bool(self.line.property("invalid")) != bool(error):
             self.line.setProperty("invalid", bool(error))
             self.line.style().unpolish(self.line)
             self.line.style().polish(self.line)
 
+    def _fault_words(self, fault: NotAQuantity) -> str:
+        words = quantity_words(fault)
+        if fault.reason in ("unknown_unit", "wrong_kind"):
+            offered = self._quantities.units(self._kind)
+            usual = [unit for unit in offered if unit in _USUAL_UNITS] or offered
+            units = ", ".join(usual[:_UNITS_NAMED])
+            words += " " + self.tr("Use {units}.").format(units=units)
+        return words
+
     def _conversion(self) -> str:
         if self._value is None or not self._touched:
             return ""
         shown = self._quantities.show(self._value, self._kind)
-        if _squeezed(shown) == _squeezed(self.line.text()):
-            return ""
+        typed, unit = _squeezed(self.line.text()), _squeezed(self._quantities.unit(self._kind))
+        if typed == _squeezed(shown) or typed.endswith(unit):
+            return ""  # it is in the maker's own unit as it stands
         return self.tr("= {amount}").format(amount=shown)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QHBoxLayout, QSizePolicy, QWidget
 
 from brewdesk.services.records import VesselShape
@@ -59,7 +59,7 @@ class ShapeButton(QAbstractButton):
         self._paint_outline(painter, QColor(t.ink if chosen else t.muted))
         words.setTop(words.bottom() - TOUCH)
         font = self.font()
-        font.setBold(chosen)
+        font.setWeight(QFont.Weight.DemiBold if chosen else QFont.Weight.Normal)
         painter.setFont(font)
         painter.setPen(QColor(t.ink if self.isEnabled() else t.muted))
         painter.drawText(words, Qt.AlignmentFlag.AlignCenter, self.text())

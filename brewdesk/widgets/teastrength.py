@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Kind
+from brewdesk.services.wording.amounts import number_text
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.theme import SPACE
@@ -27,6 +28,10 @@ class BagReader:
         """Return the unit's name."""
         return QCoreApplication.translate("BagReader", "bags/L")
 
+    def units(self, kind: Kind) -> tuple[str, ...]:
+        """Return what may be typed."""
+        return (self.unit(kind), *self._quantities.units(kind))
+
     def read(self, text: str, kind: Kind) -> float:
         """Read "2", "2 1/2 bags" or, with a unit of weight, grams per litre.
 
@@ -44,7 +49,7 @@ class BagReader:
         """Write grams per litre as bags per litre."""
         bags = value / self._bag_g
         decimals = 0 if abs(bags - round(bags)) < 0.005 else 2
-        return f"{self._quantities.number(bags, decimals)} {self.unit(kind)}"
+        return f"{number_text(bags, decimals)} {self.unit(kind)}"
 
 
 class TeaStrengthEdit(QWidget):

@@ -7,8 +7,9 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from brewdesk.services.records import Level, Verdict
+from brewdesk.services.wording.amounts import Show, plain
 from brewdesk.services.wording.verdicts import verdict_words
-from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.fields import make_strong, plain_label
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
 
@@ -63,10 +64,12 @@ class LevelSign(QWidget):
 class VerdictCard(QFrame):
     """Fact, reason and what to do of one verdict."""
 
-    def __init__(self, verdict: Verdict, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, verdict: Verdict, parent: QWidget | None = None, *, show: Show = plain
+    ) -> None:
         super().__init__(parent)
         self.verdict = verdict
-        words = verdict_words(verdict)
+        words = verdict_words(verdict, show)
         set_role(self, _ROLE[verdict.level])
         row = QHBoxLayout(self)
         row.setContentsMargins(2 * SPACE, SPACE + 4, 2 * SPACE, SPACE + 4)
@@ -75,9 +78,7 @@ class VerdictCard(QFrame):
         column = QVBoxLayout()
         column.setSpacing(SPACE // 2)
         fact = plain_label(f"{self._level_word()}: {words.fact}", parent=self, wraps=True)
-        font = fact.font()
-        font.setBold(True)
-        fact.setFont(font)
+        make_strong(fact)
         column.addWidget(fact)
         for text in (words.why, words.what_to_do):
             if text:
@@ -92,3 +93,21 @@ class VerdictCard(QFrame):
             Level.WARN: self.tr("Careful"),
             Level.STOP: self.tr("Stop"),
         }[self.verdict.level]
+
+
+class VerdictLine(QWidget):
+    """A remark that needs no card: small sign, fact, and what to do, in quiet type."""
+
+    def __init__(
+        self, verdict: Verdict, parent: QWidget | None = None, *, show: Show = plain
+    ) -> None:
+        super().__init__(parent)
+        self.verdict = verdict
+        words = verdict_words(verdict, show)
+        self.text = " ".join(part for part in (words.fact, words.what_to_do) if part)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        row.addWidget(LevelSign(verdict.level, self), 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(plain_label(self.text, "muted", self, wraps=True), 1)
+        self.setAccessibleName(self.text)

@@ -31,7 +31,7 @@ from brewdesk.services.records import (
 from brewdesk.services.wording.problems import impossible_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import FieldRow, choose, plain_label
-from brewdesk.widgets.jarlook import OPAQUE
+from brewdesk.widgets.jarlook import WALLS
 from brewdesk.widgets.jarpainter import JarLook
 from brewdesk.widgets.jarpreview import JarPreview, filled_height_cm
 from brewdesk.widgets.quantityedit import QuantityEdit
@@ -44,6 +44,7 @@ from brewdesk.widgets.verdictcard import VerdictCard
 TYPICAL_HEIGHT_OVER_DIAMETER = 1.4
 WORKING_SHARE = 0.9  # room for a pellicle and for carrying without spilling
 NAME_MAX = 60
+_VERDICT_LINES = 4
 
 
 def guessed_diameter_cm(brim_volume_l: float) -> float:
@@ -144,8 +145,15 @@ class VesselDialog(QDialog):
         columns.addLayout(grid, 3)
         columns.addLayout(side, 2)
 
+        # Kept at the height of the longest verdict, so that nothing moves when it changes.
+        verdicts = QWidget(self)
+        verdicts.setMinimumHeight(_VERDICT_LINES * self.fontMetrics().lineSpacing() + 4 * SPACE)
+        holder = QVBoxLayout(verdicts)
+        holder.setContentsMargins(0, 0, 0, 0)
         self._verdict_column = QVBoxLayout()
-        self._verdict_column.setContentsMargins(0, 0, 0, 0)
+        self._verdict_column.setSpacing(SPACE)
+        holder.addLayout(self._verdict_column)
+        holder.addStretch(1)
         self.trouble = plain_label(role="error", parent=self, wraps=True)
         self.trouble.setVisible(False)
         title = plain_label(self.windowTitle(), "title", self)
@@ -154,10 +162,10 @@ class VesselDialog(QDialog):
         outer.setSpacing(2 * SPACE)
         outer.addWidget(title)
         outer.addLayout(columns, 1)
-        outer.addLayout(self._verdict_column)
+        outer.addWidget(verdicts)
         outer.addWidget(self.trouble)
         outer.addWidget(self._make_buttons())
-        self.resize(95 * SPACE, 80 * SPACE)
+        self.resize(98 * SPACE, 86 * SPACE)
 
     def _make_buttons(self) -> QDialogButtonBox:
         self.buttons = QDialogButtonBox(self)
@@ -253,32 +261,33 @@ class VesselDialog(QDialog):
 
     def _preview(self) -> None:
         """Draw the vessel as the figures say, or leave the board empty."""
-        draft = self._draft()
-        if draft is None:
-            self.preview.show_look(None, self.tr("No drawing yet"))
-            self.measures.setText(self.tr("Give a volume, and the vessel is drawn here."))
+        brim, diameter, working = self.brim.value(), self.diameter.value(), self.working.value()
+        if brim is None or diameter is None:
+            self._preview_nothing(self.tr("Give a volume, and the vessel is drawn here."))
             return
         try:
-            profile = self._desk.vessels.profile(
-                draft.shape, draft.inner_diameter_cm, draft.brim_volume_l
-            )
+            profile = self._desk.vessels.profile(self.shape.value(), diameter, brim)
         except ImpossibleInput:
-            self.preview.show_look(None, self.tr("No drawing: these figures fit no vessel"))
-            self.measures.setText(self.tr("These figures fit no vessel of this shape."))
+            self._preview_nothing(self.tr("These figures fit no vessel of this shape."))
             return
+        level_cm = filled_height_cm(profile, min(working, brim)) if working else 0.0
         look = JarLook(
             profile=profile,
-            planned_height_cm=filled_height_cm(profile, draft.working_volume_l),
-            opaque=draft.material in OPAQUE,
+            planned_height_cm=level_cm,
+            wall=WALLS.get(self._material(), ""),
         )
         show = self._desk.quantities.show
-        words = self.tr("{height} high inside, {width} at the widest").format(
+        words = self.tr("{height} high inside, {width} at the widest.").format(
             height=show(profile[-1][0], Kind.LENGTH),
             width=show(2.0 * max(radius for _, radius in profile), Kind.LENGTH),
         )
         if self._is_guess(self.diameter):
-            words += self.tr(" – the diameter is a guess; measure it when you can.")
+            words += " " + self.tr("The diameter is a guess: measure it when you can.")
         self.preview.show_look(look, words)
+        self.measures.setText(words)
+
+    def _preview_nothing(self, words: str) -> None:
+        self.preview.show_look(None, words)
         self.measures.setText(words)
 
     def _show_verdict(self) -> None:
@@ -287,7 +296,10 @@ class VesselDialog(QDialog):
             if taken is not None:
                 taken.hide()
                 taken.deleteLater()
-        self.cards = [VerdictCard(verdict, self) for verdict in self._verdicts()]
+        self.cards = [
+            VerdictCard(verdict, self, show=self._desk.quantities.show)
+            for verdict in self._verdicts()
+        ]
         for made in self.cards:
             self._verdict_column.addWidget(made)
 

@@ -1,4 +1,4 @@
-"""Kitchen measures in words: "1½ cups + 2 tablespoons", "8 bags"."""
+"""A plan's amounts in words: "1½ cups + 2 tablespoons", "8 bags", "1250"."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
+from brewdesk.services.amounts import AmountRow, Part
+from brewdesk.services.wording.amounts import number_text
 from culturecore.kitchen import Measure
 
 
@@ -31,3 +33,27 @@ def _units() -> dict[str, tuple[str, str]]:
         "teaspoon": (_t("{number} teaspoon"), _t("{number} teaspoons")),
         "bag": (_t("{number} bag"), _t("{number} bags")),
     }
+
+
+def part_name(part: Part) -> str:
+    """Name a row of the amounts."""
+    return {
+        Part.HOT_WATER: _t("Hot water"),
+        Part.TEA: _t("Tea leaves"),
+        Part.SUGAR: _t("Sugar"),
+        Part.COLD_WATER: _t("Cold water"),
+        Part.WET_LEAVES: _t("Wet leaves, lifted out"),
+        Part.STARTER: _t("Starter liquid"),
+        Part.TOTAL: _t("In the vessel"),
+    }[part]
+
+
+def mass_words(row: AmountRow) -> str:
+    """Write a row's grams: whole, but tea to a tenth; a true minus where it goes out."""
+    decimals = 1 if row.part in (Part.TEA, Part.WET_LEAVES) else 0
+    return number_text(row.mass_g, decimals).replace("-", "−")
+
+
+def volume_words(row: AmountRow) -> str:
+    """Write a row's millilitres; "" where a volume means nothing."""
+    return "" if row.volume_ml is None else number_text(row.volume_ml, 0).replace("-", "−")

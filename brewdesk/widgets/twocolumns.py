@@ -1,0 +1,92 @@
+"""Two columns that scroll apart while there is room, and become one when there is not."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from brewdesk.widgets.theme import SPACE
+
+WIDE_PX = 116 * SPACE  # both columns at their least readable width, and the gap
+
+
+class TwoColumns(QWidget):
+    """Shows ``left`` and ``right`` side by side, each in its own scroll area, or stacked."""
+
+    def __init__(
+        self,
+        left: QWidget,
+        right: QWidget,
+        parent: QWidget | None = None,
+        *,
+        wide_px: int = WIDE_PX,
+    ) -> None:
+        super().__init__(parent)
+        self._left, self._right = left, right
+        self._wide_px = wide_px
+        self._is_wide: bool | None = None
+        self._areas = (_area(self), _area(self))
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(SPACE)
+        self._row.addWidget(self._areas[0], 11)
+        self._row.addWidget(self._areas[1], 10)
+        self._arrange(is_wide=True)
+
+    @property
+    def is_wide(self) -> bool:
+        """Whether the columns stand side by side."""
+        return bool(self._is_wide)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Choose the arrangement that fits."""
+        super().resizeEvent(event)
+        self._arrange(is_wide=event.size().width() >= self._wide_px)
+
+    def show_left(self, widget: QWidget) -> None:
+        """Scroll so that ``widget`` of the left column can be seen."""
+        self._areas[0].ensureWidgetVisible(widget)
+
+    def _arrange(self, *, is_wide: bool) -> None:
+        if is_wide == self._is_wide:
+            return
+        self._is_wide = is_wide
+        focus = QApplication.focusWidget()
+        had_focus = focus is not None and self.isAncestorOf(focus)
+        for column in (self._left, self._right):
+            column.setParent(None)
+        for area, columns in zip(
+            self._areas,
+            ((self._left,), (self._right,)) if is_wide else ((self._left, self._right), ()),
+            strict=True,
+        ):
+            old = area.takeWidget()
+            if old is not None:
+                old.deleteLater()
+            if columns:
+                area.setWidget(_stack(columns))
+            area.setVisible(bool(columns))
+        if had_focus and focus is not None:
+            focus.setFocus()  # moving a widget to another parent takes its focus away
+
+
+def _area(parent: QWidget) -> QScrollArea:
+    area = QScrollArea(parent)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    return area
+
+
+def _stack(columns: tuple[QWidget, ...]) -> QWidget:
+    holder = QWidget()
+    layout = QVBoxLayout(holder)
+    layout.setContentsMargins(0, 0, SPACE, 0)
+    layout.setSpacing(2 * SPACE)
+    for column in columns:
+        layout.addWidget(column)
+        column.show()
+    layout.addStretch(1)
+    return holder
