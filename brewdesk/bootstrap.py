@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import logging
-from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QLocale, QObject, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
+from brewdesk.paths import resource
 from brewdesk.services.clock import Clock, SystemClock
 from brewdesk.services.desk import Desk, build_desk
 from brewdesk.services.jobs import JobRunner, Jobs
@@ -22,15 +22,6 @@ from brewdesk.widgets.tray import Tray
 log = logging.getLogger(__name__)
 
 BACKUP_EVERY_MS = 30 * 60_000
-
-
-@dataclass(frozen=True, slots=True)
-class Outside:
-    """What the program takes from the world around it; tests hand in their own."""
-
-    clock: Clock
-    jobs: JobRunner
-    notifier: Notifier
 
 
 def desktop_notifier(tray: Tray) -> Notifier:
@@ -75,6 +66,7 @@ class Program(QObject):
             jobs=self.jobs,
             notifier=self.notifier,
             measurement=QLocale().measurementSystem(),
+            sounds=resource("sounds"),
         )
         if is_demo:
             from brewdesk.services import demo

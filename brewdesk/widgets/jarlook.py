@@ -8,15 +8,13 @@ from brewdesk.widgets.jarpainter import JarLook
 
 SWEET_TEA_PH = 5.0  # for the tint only: sweet tea before any starter is the dark end of the ramp
 
-OPAQUE = frozenset(
-    {
-        Material.STAINLESS_STEEL,
-        Material.CERAMIC_FOOD_SAFE,
-        Material.CERAMIC_UNKNOWN_GLAZE,
-        Material.REACTIVE_METAL,
-        Material.WOOD,
-    }
-)
+WALLS = {
+    Material.STAINLESS_STEEL: "#aeb6b8",
+    Material.CERAMIC_FOOD_SAFE: "#c3a07a",
+    Material.CERAMIC_UNKNOWN_GLAZE: "#b58e6c",
+    Material.REACTIVE_METAL: "#b87f4d",
+    Material.WOOD: "#a97d52",
+}
 
 
 def look_of(jar: JarView) -> JarLook:
@@ -31,5 +29,5 @@ def look_of(jar: JarView) -> JarLook:
         pellicle_cm=(jar.pellicle_mm or 0.0) / 10.0 if souring else 0.0,
         covered=souring,
         steaming=jar.stage_code == "brewing",
-        opaque=jar.vessel.material in OPAQUE,
+        wall=WALLS.get(jar.vessel.material, ""),
     )

@@ -41,7 +41,7 @@ class JarLook:
     pellicle_cm: float = 0.0
     covered: bool = False
     steaming: bool = False
-    opaque: bool = False  # crock or steel: the wall hides the drink, so it is drawn cut open
+    wall: str = ""  # colour of a wall that hides the drink (crock, steel): drawn cut open
 
 
 def brim_height_cm(look: JarLook) -> float:
@@ -109,11 +109,11 @@ def paint_jar(
     inner = _outline(look.profile, 0.0, scale)
     outer = _outline(look.profile, WALL_CM, scale)
     _paint_shadow(painter, look, scale)
-    wall = QColor(tokens.pellicle_edge if look.opaque else tokens.glass_fill)
-    wall.setAlpha(235 if look.opaque else 120)
+    wall = QColor(look.wall or tokens.glass_fill)
+    wall.setAlpha(255 if look.wall else 120)
     painter.fillPath(outer, wall)
-    if look.opaque:
-        painter.fillPath(inner, QColor(tokens.surface))
+    if look.wall:
+        painter.fillPath(inner, QColor(look.wall).darker(135))
     painter.save()
     painter.setClipPath(inner)
     _paint_liquid(painter, look, scale, tokens)
@@ -123,7 +123,7 @@ def paint_jar(
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     painter.strokePath(outer, pen)
     _paint_rim(painter, look, scale, tokens)
-    if not look.opaque:
+    if not look.wall:
         _paint_shine(painter, outer, look, scale)
     if look.covered:
         _paint_cover(painter, look, scale, tokens)

@@ -63,6 +63,7 @@ class MainWindow(QMainWindow):
         self._connect()
         self.show_page("shelf")
         self.resize(1280, 800)
+        self.shelf.view.setFocus()
         self._minute = QTimer(self)
         self._minute.setObjectName("minute")
         self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
@@ -213,7 +214,6 @@ class MainWindow(QMainWindow):
         made = PlanPage(self._desk)
         made.planned.connect(self._on_planned)
         made.start_wanted.connect(self.start_brewing)
-        made.add_vessel_wanted.connect(self.add_vessel)
         return made
 
     def _make_due(self) -> QWidget:
@@ -406,10 +406,8 @@ class MainWindow(QMainWindow):
         self.open_batch(batch_id)
 
     def _on_vessel_saved(self, vessel_id: int) -> None:
-        if self.stack.currentWidget() is self.pages.get("plan"):
-            self.page("plan").begin(vessel_id)
-        else:
-            self.shelf.choose_vessel(vessel_id)
+        self.show_page("shelf")
+        self.shelf.choose_vessel(vessel_id)
 
     def _on_open_asked(self, batch_id: int | None) -> None:
         self.bring_forward()

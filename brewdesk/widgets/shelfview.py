@@ -213,22 +213,37 @@ class ShelfView(QListView):
         if not jars:
             return
         tallest = self._tallest_cm()
-        room_w = max(200, self.viewport().width() - 2)
-        room_h = max(200, self.viewport().height())
-        best = LEAST_JAR_PX / tallest
-        for rows in range(1, 6):
-            height = room_h / rows - HEADROOM_PX - BOARD_PX - SPACE - self.text_height()
-            height = min(MOST_JAR_PX, height)
-            if height < LEAST_JAR_PX:
-                break
-            scale = height / tallest
-            if self._rows_needed(jars, scale, room_w) <= rows:
-                best = scale
-                break
+        fitting = self._fitting_scale(jars, tallest)
+        # With a scroll bar "as needed" Qt keeps its width free even when it is not needed.
+        self.setVerticalScrollBarPolicy(
+            Qt.ScrollBarPolicy.ScrollBarAsNeeded
+            if fitting is None
+            else Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+        )
+        best = LEAST_JAR_PX / tallest if fitting is None else fitting
         if abs(best - self.scale_px_per_cm) > 0.01:
             self.scale_px_per_cm = best
             self.scheduleDelayedItemsLayout()
             self.viewport().update()
+
+    def _fitting_scale(self, jars: list[JarView], tallest: float) -> float | None:
+        """Largest scale at which all boards are seen at once; None if there is none."""
+        room_w = max(200, self.width() - 2 * self.frameWidth())
+        room_h = max(200, self.height() - 2 * self.frameWidth())
+        around = HEADROOM_PX + BOARD_PX + SPACE + self.text_height()
+        best: float | None = None
+        for rows in range(1, len(jars) + 1):
+            height = min(MOST_JAR_PX, room_h / rows - around - 1)
+            if height < LEAST_JAR_PX:
+                break
+            # Fewer, wider jars on a board may force a smaller scale than its height allows.
+            scale = height / tallest
+            least = LEAST_JAR_PX / tallest
+            while scale >= least and self._rows_needed(jars, scale, room_w) > rows:
+                scale *= 0.97
+            if scale >= least and (best is None or scale > best):
+                best = scale
+        return best
 
     def _rows_needed(self, jars: list[JarView], scale: float, room_w: int) -> int:
         rows, used = 1, 0

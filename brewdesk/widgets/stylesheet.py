@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QWidget
 
+from brewdesk.paths import resource
 from brewdesk.widgets.theme import RADIUS, TOUCH, Tokens
 
 
@@ -26,19 +27,12 @@ def style_sheet(t: Tokens, scale: float = 1.0) -> str:
         return f"{size * scale:.1f}pt"
 
     field_height = TOUCH - 10
+    # A style sheet takes pictures from files only, and tints none: one arrow a scheme.
+    arrow = resource("icons", f"arrow-down-{t.name}.svg").as_posix()
     return f"""
 QWidget {{ color: {t.ink}; }}
 QMainWindow, QDialog {{ background: {t.ground}; }}
 QToolTip {{ background: {t.surface}; color: {t.ink}; border: 1px solid {t.edge}; padding: 4px; }}
-
-QLabel[role="title"] {{ font-size: {pt(19)}; font-weight: 600; }}
-QLabel[role="heading"] {{ font-size: {pt(13.5)}; font-weight: 600; }}
-QLabel[role="figure"] {{ font-size: {pt(17)}; font-weight: 600; }}
-QLabel[role="label"] {{ color: {t.muted}; font-size: {pt(10)}; }}
-QLabel[role="muted"] {{ color: {t.muted}; }}
-QLabel[role="error"] {{ color: {t.danger}; font-size: {pt(10)}; }}
-QLabel[role="warn"] {{ color: {t.warn}; }}
-QLabel[role="good"] {{ color: {t.good}; }}
 
 QFrame[role="card"] {{ background: {t.surface}; border: 1px solid {t.line};
   border-radius: {RADIUS}px; }}
@@ -53,6 +47,16 @@ QFrame[role="good"] {{ background: {t.good_soft}; border: 1px solid {t.good};
   border-radius: {RADIUS}px; }}
 QFrame[role="inform"] {{ background: {t.accent_soft}; border: 1px solid {t.accent};
   border-radius: {RADIUS}px; }}
+
+QLabel {{ background: transparent; border: none; }}
+QLabel[role="title"] {{ font-size: {pt(19)}; font-weight: 600; }}
+QLabel[role="heading"] {{ font-size: {pt(13.5)}; font-weight: 600; }}
+QLabel[role="figure"] {{ font-size: {pt(17)}; font-weight: 600; }}
+QLabel[role="label"] {{ color: {t.muted}; font-size: {pt(10)}; }}
+QLabel[role="muted"] {{ color: {t.muted}; }}
+QLabel[role="error"] {{ background: transparent; border: none; color: {t.danger}; font-size: {pt(10)}; }}
+QLabel[role="warn"] {{ color: {t.warn}; background: transparent; border: none; }}
+QLabel[role="good"] {{ color: {t.good}; background: transparent; border: none; }}
 
 QPushButton, QToolButton {{ background: {t.surface}; color: {t.ink}; border: 1px solid {t.edge};
   border-radius: {RADIUS - 2}px; padding: 0 14px; min-height: {TOUCH - 2}px; }}
@@ -90,8 +94,10 @@ QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QSpinBox:focus, QDoubleSp
 QPlainTextEdit:focus, QTextEdit:focus {{ border: 2px solid {t.focus}; padding: 3px 7px; }}
 QLineEdit[invalid="true"] {{ border: 2px solid {t.danger}; padding: 3px 7px; }}
 QComboBox::drop-down {{ border: none; width: 26px; }}
-QComboBox::down-arrow {{ image: none; width: 0; height: 0; border-left: 5px solid transparent;
-  border-right: 5px solid transparent; border-top: 6px solid {t.muted}; margin-right: 8px; }}
+QComboBox::down-arrow {{ image: url("{arrow}"); width: 12px; height: 12px; margin-right: 8px; }}
+QDateEdit::drop-down, QDateTimeEdit::drop-down {{ border: none; width: 26px; }}
+QDateEdit::down-arrow, QDateTimeEdit::down-arrow {{ image: url("{arrow}"); width: 12px;
+  height: 12px; margin-right: 8px; }}
 QComboBox QAbstractItemView {{ background: {t.surface}; color: {t.ink};
   border: 1px solid {t.edge}; selection-background-color: {t.accent};
   selection-color: {t.on_accent}; }}
@@ -116,6 +122,7 @@ QTableView, QTreeView, QListView {{ background: {t.surface}; color: {t.ink};
   selection-background-color: {t.accent_soft}; selection-color: {t.ink};
   alternate-background-color: {t.ground}; outline: none; }}
 QTableView:focus, QTreeView:focus, QListView:focus {{ border: 2px solid {t.focus}; }}
+QTreeView::item {{ min-height: {TOUCH - 4}px; padding: 0 8px; }}
 QHeaderView::section {{ background: {t.surface}; color: {t.muted}; border: none;
   border-bottom: 1px solid {t.line}; padding: 6px 8px; font-weight: 600; }}
 QScrollArea {{ background: transparent; border: none; }}

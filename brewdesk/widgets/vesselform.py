@@ -50,7 +50,7 @@ _VERDICT_LINES = 4
 def guessed_diameter_cm(brim_volume_l: float) -> float:
     """Inner diameter of a straight jar of common proportions that holds this much."""
     volume_cm3 = brim_volume_l * 1000.0
-    return (4.0 * volume_cm3 / (math.pi * TYPICAL_HEIGHT_OVER_DIAMETER)) ** (1.0 / 3.0)
+    return math.cbrt(4.0 * volume_cm3 / (math.pi * TYPICAL_HEIGHT_OVER_DIAMETER))
 
 
 class VesselDialog(QDialog):
@@ -291,8 +291,8 @@ class VesselDialog(QDialog):
         self.measures.setText(words)
 
     def _show_verdict(self) -> None:
-        while self._verdict_column.count():
-            taken = self._verdict_column.takeAt(0).widget()
+        while (item := self._verdict_column.takeAt(0)) is not None:
+            taken = item.widget()
             if taken is not None:
                 taken.hide()
                 taken.deleteLater()

@@ -91,7 +91,7 @@ def test_every_shape_and_state_can_be_drawn(qapp, profile):
             pellicle_cm=0.4,
             covered=True,
             steaming=True,
-            opaque=True,
+            wall="#aeb6b8",
         )
         image = drawn(look)
         assert not is_ground(image, 300, FOOT.y() - 5 * SCALE)

@@ -8,7 +8,7 @@ from datetime import datetime, tzinfo
 from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.shelf import JarView
-from brewdesk.services.wording.moments import day_words
+from brewdesk.services.wording.moments import day_words, time_words
 
 
 def _tr(text: str) -> str:
@@ -60,6 +60,10 @@ def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
     text = texts.get(jar.next_code or "", "")
     if not text or jar.next_at is None:
         return text
+    if jar.next_code == "finish_run_sheet":
+        if jar.next_at <= now:
+            return _tr("The timer has ended")
+        return _tr("Timer until {time}").format(time=time_words(jar.next_at, zone))
     if jar.next_at <= now:
         return _tr("{what} now").format(what=text)
     return _tr("{what} {when}").format(what=text, when=day_words(jar.next_at, now, zone))
