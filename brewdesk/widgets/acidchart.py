@@ -26,7 +26,7 @@ from brewdesk.services.forecasts import CurveView
 from brewdesk.widgets.chartlegend import ChartLegend
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.curvespec import acid_spec, legend_of, ph_spec
-from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.plotspec import PlotPoint, PlotSpec
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, theme, tokens
@@ -138,10 +138,13 @@ class AcidChart(QWidget):
         self.summary.setAccessibleName(self.tr("The curve in words"))
 
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setContentsMargins(0, SPACE, 0, 0)
         layout.setSpacing(SPACE)
         layout.addLayout(head)
-        layout.addWidget(self._stack, 1)
+        frame, inside = card()
+        inside.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE // 2)
+        inside.addWidget(self._stack)
+        layout.addWidget(frame, 1)
         layout.addWidget(self.legend)
         layout.addWidget(self.summary)
 

@@ -187,7 +187,7 @@ class CurvePlot(pg.PlotWidget):
         )
         self._add(stripe, -28)
         self._add_text(
-            spec.band_label, 0.0, spec.band[1], colours.good, colours.surface, anchor=(0.0, 0.0)
+            spec.band_label, 0.0, spec.band[0], colours.good, colours.surface, anchor=(0.0, 1.0)
         )
 
     def _draw_forecast(self, spec: PlotSpec, colours: Tokens) -> None:

@@ -20,6 +20,10 @@ class ChoiceBar(QWidget):
         What each button stands for, and its words.
     may_be_none
         Whether pressing the chosen button again takes the choice back.
+    submits
+        Whether Enter leads on to the next field instead of pressing the button.
+    height_px
+        Height of all buttons, so that one- and two-line words stand level.
     """
 
     chosen = Signal(object)  # what was chosen, or None
@@ -33,10 +37,12 @@ class ChoiceBar(QWidget):
         *,
         may_be_none: bool = False,
         submits: bool = False,
+        height_px: int = TOUCH,
     ) -> None:
         super().__init__(parent)
         self._may_be_none = may_be_none
         self._submits = submits
+        self._height_px = height_px
         self._value: Hashable | None = None
         self._buttons: dict[Hashable, QPushButton] = {}
         self.setAccessibleName(name)
@@ -131,7 +137,7 @@ class ChoiceBar(QWidget):
             first = False
 
     def _dress(self) -> None:
-        self.setStyleSheet(_sheet(tokens()))
+        self.setStyleSheet(_sheet(tokens(), self._height_px))
 
 
 def _end_of(number: int, count: int) -> str:
@@ -140,16 +146,18 @@ def _end_of(number: int, count: int) -> str:
     return "first" if number == 0 else "last" if number == count - 1 else "middle"
 
 
-def _sheet(t: Tokens) -> str:
+def _sheet(t: Tokens, height_px: int) -> str:
     r = RADIUS - 2
     return f"""
 QPushButton {{ border-radius: 0; border: 1px solid {t.edge}; border-left-width: 0;
-  padding: 0 8px; min-height: {TOUCH - 2}px; }}
+  padding: 0 8px; min-height: {height_px - 2}px; max-height: {height_px - 2}px; }}
 QPushButton[end="first"] {{ border-left-width: 1px; border-top-left-radius: {r}px;
   border-bottom-left-radius: {r}px; }}
 QPushButton[end="last"] {{ border-top-right-radius: {r}px; border-bottom-right-radius: {r}px; }}
 QPushButton[end="both"] {{ border-left-width: 1px; border-radius: {r}px; }}
 QPushButton:checked {{ background: {t.accent}; color: {t.on_accent}; font-weight: 600; }}
-QPushButton:focus {{ border: 2px solid {t.focus}; padding: 0 7px; }}
-QPushButton:checked:focus {{ border: 3px double {t.on_accent}; padding: 0 6px; }}
+QPushButton:focus {{ border: 2px solid {t.focus}; padding: 0 7px;
+  min-height: {height_px - 4}px; max-height: {height_px - 4}px; }}
+QPushButton:checked:focus {{ border: 3px double {t.on_accent}; padding: 0 6px;
+  min-height: {height_px - 6}px; max-height: {height_px - 6}px; }}
 """

@@ -13,6 +13,7 @@ from brewdesk.services.reminders import DueItem
 from brewdesk.services.wording.moments import time_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.plainlabels import frameless
 from brewdesk.widgets.stepwords import countdown_words, time_up_words
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
@@ -56,7 +57,8 @@ class DueCard(QFrame):
         self.item, self._now, self._zone = item, now, zone
         place = place_of(item)
         self.place.setText(place)
-        self.place.setVisible(bool(place))
+        is_named = item.vessel is not None and item.vessel.name in item.title
+        self.place.setVisible(bool(place) and not is_named)
         self.title.setText(item.title)
         self.body.setText(item.body)
         self.when.setText(item.when_text)
@@ -91,9 +93,9 @@ class DueCard(QFrame):
     def _build(self) -> None:
         self.place = plain_label("", "label")
         self.title = plain_label("", "heading", wraps=True)
-        self.when = plain_label("", "muted", wraps=True)
+        self.when = frameless(plain_label("", "muted", wraps=True))
         self.body = plain_label("", "", wraps=True)
-        self.warning = plain_label("", "warn", wraps=True)
+        self.warning = frameless(plain_label("", "warn", wraps=True))
         self.done_button = QPushButton(self.tr("Done"))
         self.done_button.setObjectName("due_done")
         self.snooze_button = QPushButton(self.tr("Later  ▾"))

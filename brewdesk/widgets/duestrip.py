@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics, QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.records import ReminderKind
 from brewdesk.services.reminders import DueItem
 from brewdesk.services.wording.moments import day_words
 from brewdesk.widgets.fields import plain_label
@@ -54,7 +55,8 @@ class DueStrip(QWidget):
         for line, item in zip(self.lines, [*items, None, None, None], strict=False):
             line.setVisible(item is not None)
             if item is not None:
-                when = self.tr("now") if item.is_due else day_words(item.due_at, now, zone)
+                when = self.tr("Now") if item.is_due else day_words(item.due_at, now, zone)
+                when = when[:1].upper() + when[1:]
                 line.show_item(item, when)
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -73,6 +75,18 @@ class DueStrip(QWidget):
             self.refresh()
 
 
+def _short(item: DueItem) -> str:
+    """Say what is due with the vessel's name alone; the list says the rest."""
+    if item.vessel is None or item.reminder.kind is ReminderKind.OWN:
+        return item.title
+    words = {
+        ReminderKind.TASTE: QCoreApplication.translate("DueStrip", "taste {jar}"),
+        ReminderKind.PH_CHECK: QCoreApplication.translate("DueStrip", "pH of {jar}"),
+        ReminderKind.MOLD_LOOK: QCoreApplication.translate("DueStrip", "look for mold on {jar}"),
+    }[item.reminder.kind]
+    return words.format(jar=item.vessel.name)
+
+
 class _StripLine(QPushButton):
     """One reminder in one line that gives way when room is short."""
 
@@ -85,7 +99,7 @@ class _StripLine(QPushButton):
 
     def show_item(self, item: DueItem, when: str) -> None:
         """Show what is due and when."""
-        self._whole = self.tr("{title} · {when}").format(title=item.title, when=when)
+        self._whole = self.tr("{when}: {what}").format(when=when, what=_short(item))
         self.setToolTip(item.body)
         self.setAccessibleName(
             self.tr("{title}, {when}. Opens the due list.").format(title=item.title, when=when)

@@ -23,6 +23,7 @@ class PlainTable(QTableView):
         stretched: int,
         wraps: bool = False,
     ) -> None:
+        self._wraps = wraps  # Qt speaks of style changes before this constructor is through
         super().__init__(parent)
         self.setModel(model)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -30,6 +31,7 @@ class PlainTable(QTableView):
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
+        self.setStyleSheet(f"QTableView::item {{ padding: {SPACE - 2}px {SPACE}px; }}")
         self.setWordWrap(wraps)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -39,7 +41,6 @@ class PlainTable(QTableView):
         header.setSectionsClickable(False)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(stretched, QHeaderView.ResizeMode.Stretch)
-        self._wraps = wraps
         self._size_rows()
         self.doubleClicked.connect(self._on_double_clicked)
 

@@ -33,14 +33,18 @@ from brewdesk.services.records import (
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.verdicts import verdict_words
+from brewdesk.widgets.bigtype import BigType
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import FieldRow, announce, card, plain_label
+from brewdesk.widgets.plainlabels import frameless
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import WhenEdit
 
 NOTICE_MS = 8_000
 _BIG_PX = 56
+_BIG_SCALE = 1.7
+_TASTE_PX = 48  # two lines of words
 
 # In the order in which Enter walks through them.
 _NUMBERS = (
@@ -134,6 +138,7 @@ class ReadingForm(QWidget):
         self.method = ChoiceBar(
             [(method, name_of(method)) for method in self._desk.readings.methods(Quantity.PH)],
             self.tr("pH taken with"),
+            height_px=_BIG_PX,
         )
         self.method.setObjectName("reading_method")
         self.sugar_scale = ChoiceBar(
@@ -143,12 +148,11 @@ class ReadingForm(QWidget):
         self.sugar_scale.setObjectName("reading_sugar_scale")
         grid = QGridLayout()
         grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(SPACE // 2)
+        grid.setVerticalSpacing(0)
         grid.setColumnStretch(0, 1)
         grid.setColumnStretch(1, 1)
         grid.addWidget(self._number_row(Quantity.PH, self.tr("p&H"), big=True), 0, 0)
         method_row = FieldRow(self.tr("pH taken with"), self.method, lines=0)
-        self.method.setMinimumHeight(_BIG_PX)
         grid.addWidget(method_row, 0, 1)
         grid.addWidget(self._number_row(Quantity.TEMPERATURE_C, self.tr("Temperature")), 1, 0)
         grid.addWidget(
@@ -175,11 +179,7 @@ class ReadingForm(QWidget):
         line.setObjectName(f"reading_{quantity.value}")
         line.setInputMethodHints(Qt.InputMethodHint.ImhFormattedNumbersOnly)
         if big:
-            line.setMinimumHeight(_BIG_PX)
-            font = line.font()
-            font.setPointSizeF(font.pointSizeF() * 1.7)
-            line.setFont(font)
-            line.setStyleSheet("font-size: 1.7em;")
+            BigType(line, _BIG_SCALE, f"min-height: {_BIG_PX - 10}px;")
         row = FieldRow(label, line, beside=beside, lines=1)
         self._lines[quantity] = line
         self._rows[quantity] = row
@@ -191,15 +191,19 @@ class ReadingForm(QWidget):
             self.tr("Taste"),
             may_be_none=True,
             submits=True,
+            height_px=_TASTE_PX,
         )
         self.taste.setObjectName("reading_taste")
-        return FieldRow(self.tr("Taste"), self.taste, lines=0)
+        row = FieldRow(self.tr("Taste"), self.taste, lines=0)
+        row.setContentsMargins(0, 0, 0, SPACE)
+        return row
 
     def _note_row(self) -> FieldRow:
         line = QLineEdit()
         line.setObjectName("reading_note")
         line.setPlaceholderText(self.tr("What you saw, smelled or did"))
         row = FieldRow(self.tr("Note"), line, lines=0)
+        row.setContentsMargins(0, 0, 0, SPACE)
         self._lines[Quantity.NOTE] = line
         self._rows[Quantity.NOTE] = row
         return row
@@ -228,17 +232,16 @@ class ReadingForm(QWidget):
         self.when_row = FieldRow(self.tr("When"), self.when, lines=1)
         self.save_button = QPushButton(self.tr("Save"))
         self.save_button.setObjectName("reading_save")
-        self.save_button.setMinimumWidth(14 * SPACE)
         self.save_button.setToolTip(self.tr("Ctrl+Enter saves from any field"))
         set_role(self.save_button, "primary")
-        self.notice = plain_label("", "good", wraps=True)
+        self.notice = frameless(plain_label("", "good", wraps=True))
         self.notice.setObjectName("reading_notice_text")
         self.notice.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        label_px = self.when_row.label.sizeHint().height() + SPACE // 2
+        level = FieldRow(" ", self.save_button, lines=0)  # stands level with the field beside it
+        self.save_button.setAccessibleName(self.tr("Save the readings"))
         beside = QVBoxLayout()
         beside.setSpacing(SPACE // 2)
-        beside.addSpacing(label_px)
-        beside.addWidget(self.save_button, 0, Qt.AlignmentFlag.AlignRight)
+        beside.addWidget(level)
         beside.addWidget(self.notice)
         beside.addStretch(1)
         foot = QHBoxLayout()

@@ -19,6 +19,7 @@ from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, Store
 from brewdesk.services.settings import Option, Settings
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.widgets.fields import FieldRow
+from brewdesk.widgets.whenedit import bare
 
 # What a number means decides how it is read; everything else follows from the type.
 _KINDS = {
@@ -107,7 +108,7 @@ class TimeEditor(SettingEditor):
         super().__init__(option, settings)
         self.edit = QTimeEdit()
         self.edit.setDisplayFormat("HH:mm")
-        self.edit.setButtonSymbols(QTimeEdit.ButtonSymbols.NoButtons)
+        bare(self.edit)
         self._hold(self.edit)
         self.edit.editingFinished.connect(self._on_finished)
         self.show_value()

@@ -13,6 +13,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Batch, Kind, Step, StepKind, StepState, Verdict
 from brewdesk.services.wording.moments import time_words
 from brewdesk.services.wording.stages import name_of
+from brewdesk.widgets.bigtype import BigType
 from brewdesk.widgets.fields import FieldRow, announce, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stepgate import StepGate
@@ -144,7 +145,6 @@ class StepRow(QFrame):
         words.addWidget(self.sentence)
         words.addWidget(self._build_controls())
         row = QHBoxLayout(self)
-        row.setContentsMargins(SPACE + 4, SPACE + 2, 2 * SPACE, SPACE + 2)
         row.setSpacing(SPACE + 4)
         row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
         row.addLayout(words, 1)
@@ -157,10 +157,7 @@ class StepRow(QFrame):
         self.countdown = plain_label("", "countdown")
         self.countdown.setObjectName("step_countdown")
         self.countdown.setAccessibleDescription(self.tr("Time left"))
-        font = self.countdown.font()
-        self.countdown.setStyleSheet(
-            f"font-size: {font.pointSizeF() * _COUNTDOWN_SCALE:.1f}pt; font-weight: 600;"
-        )
+        BigType(self.countdown, _COUNTDOWN_SCALE, "font-weight: 600;")
         self.alarm = plain_label("", "heading", wraps=True)
         self.alarm.setObjectName("step_alarm")
         self.alarm.hide()
@@ -262,6 +259,8 @@ class StepRow(QFrame):
         return ""
 
     def _dress(self) -> None:
+        above = SPACE + 4 if self.turn is Turn.PRESENT else SPACE // 2
+        self.layout().setContentsMargins(SPACE + 4, above, 2 * SPACE, above)
         if self.turn is not Turn.PRESENT:
             set_role(self, "")
         else:

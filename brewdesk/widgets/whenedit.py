@@ -6,11 +6,26 @@ from datetime import UTC, datetime
 
 from PySide6.QtCore import QDate, QDateTime, QEvent, QObject, Qt, QTime, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QKeyEvent, QShowEvent
-from PySide6.QtWidgets import QDateTimeEdit, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QDateTimeEdit, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from brewdesk.services.clock import Clock
 from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.theme import SPACE, TOUCH
+
+
+def bare(edit: QDateTimeEdit) -> None:
+    """Take the arrows off, and keep the line inside from drawing a second frame."""
+    # With ButtonSymbols.NoButtons a styled edit gives its line no width at all.
+    edit.setStyleSheet(
+        "QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { width: 0; border: none; }"
+        "QAbstractSpinBox::up-arrow, QAbstractSpinBox::down-arrow { image: none; width: 0; }"
+        "QLineEdit { border: none; padding: 0; min-height: 0; background: transparent; }"
+    )
+    line = edit.findChild(QLineEdit)
+    if line is not None:  # the line ignores a padding from the sheet
+        line.setTextMargins(SPACE, 0, SPACE, 0)
+    edit.setFixedHeight(TOUCH)
+
 
 FOLLOW_MS = 10_000  # a minute is shown, so a sixth of one is near enough
 
@@ -42,7 +57,7 @@ class WhenEdit(QWidget):
         self._follows = follows
         self._is_setting = False
         self.line = QDateTimeEdit(self)
-        self.line.setButtonSymbols(QDateTimeEdit.ButtonSymbols.NoButtons)
+        bare(self.line)
         self.line.setDisplayFormat(self.tr("ddd d MMM yyyy, HH:mm"))
         self.line.installEventFilter(self)
         self.now_button = QPushButton(self.tr("Now"), self)
