@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import queue
 import shutil
+import signal
 import subprocess
 import threading
 from dataclasses import dataclass, field
@@ -66,6 +67,15 @@ class PrivateBus:
         self.address = self._process.stdout.readline().strip()
         assert self.address, "dbus-daemon told no address"
         return self.address
+
+    def freeze(self) -> None:
+        """Let the bus stand still, as an overloaded machine does."""
+        assert self._process is not None
+        self._process.send_signal(signal.SIGSTOP)
+
+    def thaw(self) -> None:
+        assert self._process is not None
+        self._process.send_signal(signal.SIGCONT)
 
     def stop(self) -> None:
         if self._process is not None:

@@ -164,6 +164,56 @@ def test_without_a_bus_nothing_is_raised_and_nothing_waits(make_notifier, monkey
         assert not notifier.is_available()
 
 
+def test_the_bus_is_looked_for_where_the_desktop_says(
+    bus, start_daemon, make_notifier, qtbot, monkeypatch
+):
+    daemon = start_daemon()
+    monkeypatch.setenv(session_bus.ADDRESS_VARIABLE, bus.address)
+    make_notifier("").show(NOTICE)
+    qtbot.waitUntil(lambda: len(daemon.shown) == 1)
+    monkeypatch.delenv(session_bus.ADDRESS_VARIABLE)
+    socket_path = bus.address.partition("unix:path=")[2].partition(",")[0]
+    monkeypatch.setenv(session_bus.FOLDER_VARIABLE, str(Path(socket_path).parent))
+    make_notifier("").show(NOTICE)
+    qtbot.waitUntil(lambda: len(daemon.shown) == 2)
+
+
+def test_a_bus_that_stands_still_is_given_up_and_holds_nothing(
+    bus, start_daemon, make_notifier, qtbot
+):
+    daemon = start_daemon()
+    notifier = make_notifier(bus.address)
+    with qtbot.waitSignal(notifier.availability_changed):
+        notifier.start()
+    bus.freeze()
+    clock = QElapsedTimer()
+    longest_ms = 0
+    with qtbot.waitSignal(notifier.availability_changed) as changed:
+        for number in range(5_000):
+            clock.start()
+            notifier.show(Notice(f"reminder-{number}", "Taste Amber", "x" * BODY_LIMIT))
+            longest_ms = max(longest_ms, clock.elapsed())
+    assert changed.args == [False]
+    assert longest_ms < 250
+    bus.thaw()
+    qtbot.waitUntil(lambda: len(daemon.shown) > 0)
+
+
+def test_a_bus_that_was_slow_gets_all_that_was_sent(bus, start_daemon, make_notifier, qtbot):
+    daemon = start_daemon()
+    notifier = make_notifier(bus.address)
+    with qtbot.waitSignal(notifier.availability_changed):
+        notifier.start()
+    notifier._bus._socket.setsockopt(socket.SOL_SOCKET, socket.SO_SNDBUF, 4096)
+    bus.freeze()
+    for number in range(100):  # a bus lets nobody wait for more than 128 answers
+        notifier.show(Notice(f"reminder-{number}", "Taste Amber", "x" * BODY_LIMIT))
+    assert notifier._bus._writing.isEnabled(), "the socket was to be full"
+    bus.thaw()
+    qtbot.waitUntil(lambda: len(daemon.shown) == 100)
+    assert notifier.is_available()
+
+
 def test_a_bus_that_comes_later_is_found_by_the_next_notice(tmp_path, make_notifier, qtbot):
     late_bus = PrivateBus(tmp_path)
     notifier = make_notifier(f"unix:path={tmp_path / 'bus'}")

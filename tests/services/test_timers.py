@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from brewdesk.services.timers import LONGEST_WAIT_MS
+from brewdesk.store.errors import StoreTrouble
 from culturecore.stages import BatchStage, StepState
 from tests.helpers.fakes import FakeClock
 from tests.helpers.watched_pantry import WatchedPantry
@@ -170,3 +171,21 @@ def test_nothing_rings_before_the_watch_begins_or_after_it_ends(pantry, batch):
     pantry.timers.stop()
     look(pantry, minutes=11)
     assert second not in pantry.rung
+
+
+def test_a_store_that_cannot_be_read_is_tried_again_and_nothing_is_missed(
+    pantry, batch, monkeypatch
+):
+    pantry.timers.start()
+    step = pantry.run_step(batch, 1, minutes=10)
+
+    def refuse():
+        raise StoreTrouble("io_error")
+
+    with monkeypatch.context() as broken:
+        broken.setattr(pantry.store, "read", refuse)
+        look(pantry, minutes=11)
+        assert pantry.timers.wait_ms() == LONGEST_WAIT_MS
+    assert pantry.rung == []
+    pantry.timers.evaluate()
+    assert pantry.rung == [step]

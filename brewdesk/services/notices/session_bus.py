@@ -21,11 +21,19 @@ from PySide6.QtCore import QObject, QSocketNotifier, QTimer, Signal
 _log = logging.getLogger(__name__)
 
 ADDRESS_VARIABLE = "DBUS_SESSION_BUS_ADDRESS"
+FOLDER_VARIABLE = "XDG_RUNTIME_DIR"
 LOG_IN_TIMEOUT_MS = 3_000
 _READ_BYTES = 65_536
 _UNSENT_LIMIT_BYTES = 1_000_000
 
 Answer = Callable[[Message], None]
+
+
+def usual_address() -> str:
+    """Return the session bus's address as libdbus finds it, "" if there is none."""
+    told = os.environ.get(ADDRESS_VARIABLE, "")
+    folder = os.environ.get(FOLDER_VARIABLE, "")
+    return told or (f"unix:path={folder}/bus" if folder else "")
 
 
 class SessionBus(QObject):
@@ -57,7 +65,7 @@ class SessionBus(QObject):
 
     def open(self) -> None:
         """Begin to connect; ``ready`` or ``lost`` follows, perhaps before this returns."""
-        address = self._address or os.environ.get(ADDRESS_VARIABLE, "")
+        address = self._address or usual_address()
         try:
             path = next(get_connectable_addresses(address))
             self._socket = socket.socket(socket.AF_UNIX, socket.SOCK_STREAM)
