@@ -90,6 +90,7 @@ class Program(QObject):
         self._backup.setObjectName("backup_tick")
         self._backup.setInterval(BACKUP_EVERY_MS)
         self._backup.timeout.connect(self._on_backup_tick)
+        self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False
 
     def start(self) -> None:
@@ -104,6 +105,7 @@ class Program(QObject):
         self.desk.reminder_clock.start()
         self.desk.forecasts.request_all_live()
         self._backup.start()
+        self.is_running = True
 
     def leave(self) -> None:
         """Close everything in order. Doing it twice is doing it once."""

@@ -113,7 +113,7 @@ def paint_jar(
     wall.setAlpha(255 if look.wall else 120)
     painter.fillPath(outer, wall)
     if look.wall:
-        painter.fillPath(inner, QColor(look.wall).darker(135))
+        painter.fillPath(inner, QColor(look.wall).darker(118))
     painter.save()
     painter.setClipPath(inner)
     _paint_liquid(painter, look, scale, tokens)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QShowEvent
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
@@ -25,7 +25,9 @@ from brewdesk.widgets.icons import icon
 from brewdesk.widgets.jarsheet import JarSheet
 from brewdesk.widgets.shelfview import ShelfView
 from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.theme import SPACE, tokens
+
+SHEET_SHARE = 0.47
 
 SHELF_TOPICS = (
     Topic.VESSELS
@@ -73,8 +75,9 @@ class ShelfPage(QWidget):
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(left)
         self.splitter.addWidget(self.sheet)
-        self.splitter.setStretchFactor(0, 11)
-        self.splitter.setStretchFactor(1, 10)
+        self.splitter.setStretchFactor(0, 1)
+        self.splitter.setStretchFactor(1, 1)
+        self._is_split = False  # until the maker has a sheet to look at
         left.setMinimumWidth(400)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -118,6 +121,13 @@ class ShelfPage(QWidget):
 
     def _words(self, jar: JarView) -> JarWords:
         return jar_words(jar, self._desk.clock.now(), self._desk.clock.zone())
+
+    def _split(self) -> None:
+        """Share the width between shelf and sheet, once; from then on it is the maker's."""
+        if not self._is_split and self.width() > 0 and self.isVisible():
+            self._is_split = True
+            sheet = round(self.width() * SHEET_SHARE)
+            self.splitter.setSizes([self.width() - sheet, sheet])
 
     # --- refreshing ------------------------------------------------------------------
 
@@ -179,6 +189,7 @@ class ShelfPage(QWidget):
         row = self.view.currentIndex().row()
         if 0 <= row < len(jars):
             self.sheet.show_jar(jars[row])
+            self._split()
 
     # --- choosing --------------------------------------------------------------------
 
@@ -199,6 +210,7 @@ class ShelfPage(QWidget):
         for jar in self._desk.shelf.jars():
             if jar.vessel.id == vessel_id:
                 self.sheet.show_jar(jar)
+                self._split()
                 return
 
     def _on_opened(self, vessel_id: int) -> None:
@@ -211,10 +223,6 @@ class ShelfPage(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Give the sheet's side the surface colour, wall colour the other."""
-        from PySide6.QtGui import QColor
-
-        from brewdesk.widgets.theme import tokens
-
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(tokens().surface))
         left = self.splitter.widget(0).geometry()
