@@ -8,7 +8,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from culturecore.acidbase import HIGHEST_PH, LOWEST_PH
+from culturecore.acidbase import HIGHEST_PH, LOWEST_PH, MAX_STRONG
 from culturecore.acidconstants import ACIDS, AcidConstants, constants_at
 from culturecore.constants import LN_10
 from culturecore.errors import ImpossibleInput
@@ -35,19 +35,19 @@ def ph_of_many(
     Returns
     -------
     array (n,)
-        pH; NaN where no pH between 0 and 14 balances.
+        pH.
 
     Raises
     ------
     ImpossibleInput
-        For negative or non-finite amounts.
+        For amounts that a single blend may not have either.
     """
     totals = np.atleast_2d(np.asarray(acids_mol_per_kg, dtype=float))
     excess = np.broadcast_to(np.asarray(strong_ion_excess_eq_per_kg, float), totals.shape[:1])
     salt = np.broadcast_to(np.asarray(inert_salt_mol_per_kg, float), totals.shape[:1])
     if totals.shape[1] != len(ACIDS) or not np.all(np.isfinite(totals) & (totals >= 0.0)):
         raise ImpossibleInput("acids_mol_per_kg", acids_mol_per_kg, low=0.0, unit="mol/kg")
-    if not (np.all(np.isfinite(excess)) and np.all(np.isfinite(salt) & (salt >= 0.0))):
+    if not (np.all(np.abs(excess) <= MAX_STRONG) and np.all((salt >= 0) & (salt <= MAX_STRONG))):
         raise ImpossibleInput("strong_ion_excess_eq_per_kg", excess, unit="eq/kg")
     constants = constants_at(temperature_c)
     low = np.full(len(totals), LOWEST_PH)
@@ -57,14 +57,14 @@ def ph_of_many(
         middle = (low + high) / 2.0
         too_acid = _imbalance_of_many(totals, excess, salt, middle, ionic, constants)[0] > 0.0
         low, high = np.where(too_acid, middle, low), np.where(too_acid, high, middle)
-    ph = (low + high) / 2.0
+    ph: NDArray[np.float64] = (low + high) / 2.0
     for _ in range(60):
         over, buffer, ionic = _imbalance_of_many(totals, excess, salt, ph, ionic, constants)
         step = np.clip(over / buffer, -0.5, 0.5)
         ph = ph + step
         if np.all(np.abs(step) < 1e-9):
             break
-    return np.where((ph > LOWEST_PH) & (ph < HIGHEST_PH), ph, np.nan)
+    return ph
 
 
 def _imbalance_of_many(

@@ -41,8 +41,9 @@ _GLUCONIC_ENDS = (0.09, 0.51)  # Beta(2, 5), 10 and 90 %
 _ALKALINITY_FACTOR, _ALKALINITY_STEP_MEQ = 0.25, 0.4
 _TEA_BUFFER_FACTOR = 2.0
 _TEA_PH_DOUBT = 0.3
-_HERBAL_PH_DOUBT = 1.0
-# pH in pure water; black: simpson_2001, the others from memory
+_HERBAL_PH_DOUBT = 1.5  # from fruit and hibiscus to mint
+# pH in pure water; black: simpson_2001, the others from memory. In hard water teas reach 7 to 8
+# (lunkes_2014), which the water's alkalinity accounts for.
 _TEA_PH: Final[dict[TeaKind, float]] = {
     TeaKind.BLACK: acidbase.TEA_PH_IN_PURE_WATER,
     TeaKind.OOLONG: 5.3,

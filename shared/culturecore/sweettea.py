@@ -41,6 +41,7 @@ _USUAL_SUGAR_G_PER_L = (40.0, 100.0)
 _USUAL_TEA_G_PER_L = (2.0, 10.0)
 # Strong-ion excess that tea and water can give a starter; outside, pH and acidity disagree.
 _LIKELY_EXCESS_EQ_PER_KG = (-0.003, 0.025)
+_IMPOSSIBLE_EXCESS_EQ_PER_KG = 0.2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,7 +116,7 @@ WISH_RANGES: Final[dict[str, tuple[float, float, str]]] = {
     "place_temperature_c": (0.0, 45.0, "°C"),
 }
 STARTER_RANGES: Final[dict[str, tuple[float, float, str]]] = {
-    "starter_ph": (2.0, 5.0, "pH"),
+    "starter_ph": (2.0, 4.6, "pH"),
     "starter_ta_g_per_l": (0.2, 40.0, "g/L"),
 }
 
@@ -127,7 +128,8 @@ def plan(wish: Wish) -> Plan:
     ------
     ImpossibleInput
         With the field's name as in :class:`Wish`; a starter's own fields are named
-        ``starter_ph`` and ``starter_ta_g_per_l``.
+        ``starter_ph`` and ``starter_ta_g_per_l`` (``reason`` "contradicts_ph" when no
+        drink of that pH can hold so much acid).
 
     Notes
     -----
@@ -146,6 +148,7 @@ def plan(wish: Wish) -> Plan:
         tea_g_per_l=wish.tea_g_per_l,
         water_alkalinity_meq_per_l=wish.water_alkalinity_meq_per_l,
     )
+    _check_starter_agrees(wish.starter, inputs)
     tea_kg_per_l = sugar.density_kg_per_l(sugar.brix_from_g_per_l(wish.sugar_g_per_l))
     starter_share = _starter_share(wish, inputs, tea_kg_per_l)
     starter_volume_l = wish.starter_volume_l
@@ -196,6 +199,14 @@ def _check_wish(wish: Wish) -> None:
     if wish.hot_water_c <= wish.cold_water_c:
         raise ImpossibleInput(
             "hot_water_c", wish.hot_water_c, low=wish.cold_water_c, high=100.0, unit="°C"
+        )
+
+
+def _check_starter_agrees(starter: Starter, inputs: startacid.AcidInputs) -> None:
+    made_up, _tea = startacid.starter_and_tea(inputs)
+    if made_up.strong_ion_excess_eq_per_kg > _IMPOSSIBLE_EXCESS_EQ_PER_KG:
+        raise ImpossibleInput(
+            "starter_ta_g_per_l", starter.ta_g_per_l, unit="g/L", reason="contradicts_ph"
         )
 
 

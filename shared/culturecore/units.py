@@ -120,8 +120,8 @@ _UNITS: dict[Kind, tuple[_Unit, ...]] = {
     ),
 }
 
-# International inch and pound (1959, from memory); US gallon 231 in³ (26 USC 5052(b)); imperial
-# gallon (UK Weights and Measures Act 1985, Sch. 1); meq of CaCO3 = 50.04 mg.
+# Inch and pound: international_yard_pound; US gallon of 231 in³: usc_26_5052; imperial gallon:
+# uk_weights_1985; meq of CaCO3 = 50.04 mg (half of 100.09 g/mol).
 _DEFINITIONS = (
     "metre = [length]",
     "gram = [mass]",
@@ -173,7 +173,8 @@ _VULGAR_SET = "".join(_VULGAR)
 
 _NOT_FINITE_WORD = re.compile(r"[+-]?(?:nan|inf|infinity)\b|[+-]?∞", re.IGNORECASE)
 _GROUPED = re.compile(r"[0-9][_'’‘`][0-9]")
-_EXPONENT = re.compile(r"(?:[0-9]+[.,]?[0-9]*|[.,][0-9]+)[eE][+-]?[0-9]+")
+# tried once per run of digits, and never twice in it: pasted pages must not take minutes
+_EXPONENT = re.compile(r"(?<![0-9.,])[0-9.,]++[eE][+-]?[0-9]+")
 _SLASH_FRACTION = re.compile(
     r"(?:(?P<whole>[0-9]{1,4})\s+)?(?P<top>[0-9]{1,4})\s*[/⁄]\s*(?P<bottom>[0-9]{1,4})"
     rf"(?![0-9.,/⁄{_VULGAR_SET}])"
@@ -285,9 +286,15 @@ def _refuse_odd_signs(rest: str, text: str) -> None:
     if grouped := _GROUPED.search(rest):
         raise NotAQuantity("ambiguous_number", text, grouped.group())
     if exponent := _EXPONENT.search(rest):
-        value = float(exponent.group().replace(",", "."))
-        reason = "ambiguous_number" if math.isfinite(value) else "not_finite"
+        # pasted from a calculator; too large to be a number at all is worth its own reason
+        power = exponent.group().lower().partition("e")[2]
+        reason = "not_finite" if _is_huge(power) else "ambiguous_number"
         raise NotAQuantity(reason, text, exponent.group())
+
+
+def _is_huge(power: str) -> bool:
+    digits = power.lstrip("+-0")
+    return not power.startswith("-") and (len(digits) > 3 or int(digits or "0") > 300)
 
 
 def _read_steps(rest: str, kind: Kind, text: str) -> list[tuple[float, str]]:

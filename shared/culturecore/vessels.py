@@ -14,7 +14,7 @@ from culturecore.errors import ImpossibleInput
 from culturecore.stages import VesselShape
 
 # Outlines from foot to rim as (share of the brim height, share of the widest radius).
-# The proportions are drawn from ordinary jars; assumption, no source.
+# vessel_proportions: drawn from ordinary jars; assumption, no source.
 _OUTLINES: dict[VesselShape, tuple[tuple[float, float], ...]] = {
     VesselShape.CYLINDER: ((0.0, 1.0), (1.0, 1.0)),
     VesselShape.SHOULDERED: ((0.0, 1.0), (0.70, 1.0), (0.88, 0.5), (1.0, 0.5)),
@@ -31,7 +31,7 @@ def profile(
     """Return the inner outline from foot to rim as (height_cm, radius_cm) points.
 
     Straight lines between the points; turned about the upright axis they enclose
-    exactly ``brim_volume_l``.
+    exactly ``brim_volume_l`` (geometry: stacked frusta).
 
     Parameters
     ----------
@@ -129,13 +129,17 @@ def _level(
     if not 0.0 <= volume_l <= brim_volume_l:
         raise ImpossibleInput("volume_l", volume_l, low=0.0, high=brim_volume_l, unit="L")
     left_cm3 = volume_l * _CM3_PER_L
-    for (h0, r0), (h1, r1) in _pairs(outline):
+    sections = _pairs(outline)
+    for (h0, r0), (h1, r1) in sections[:-1]:
         section_cm3 = _frustum(h1 - h0, r0, r1)
         if left_cm3 <= section_cm3:
-            rise_cm = min(_rise(left_cm3, r0, (r1 - r0) / (h1 - h0)), h1 - h0)
-            return h0 + rise_cm, r0 + (r1 - r0) * rise_cm / (h1 - h0)
+            break
         left_cm3 -= section_cm3
-    return outline[-1]  # full to the brim, but for rounding
+    else:
+        (h0, r0), (h1, r1) = sections[-1]
+    # rounding may leave a hair more than the section holds
+    rise_cm = min(_rise(left_cm3, r0, (r1 - r0) / (h1 - h0)), h1 - h0)
+    return h0 + rise_cm, r0 + (r1 - r0) * rise_cm / (h1 - h0)
 
 
 def _rise(volume_cm3: float, radius_cm: float, slope: float) -> float:
