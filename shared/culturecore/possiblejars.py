@@ -201,7 +201,7 @@ def possible_jars(conditions: Conditions, latents: Floats) -> PossibleJars:
 
 def _ion_prior(conditions: Conditions) -> priors.Prior:
     if conditions.tea_kind is TeaKind.HERBAL:
-        return priors.HERBAL_STRONG_ION_EXCESS_SPREAD
+        return priors.HERBAL_STRONG_ION_EXCESS_MEQ_PER_L
     return priors.STRONG_ION_EXCESS_MEQ_PER_L
 
 

@@ -9,6 +9,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
+from typing import Final
+
+from culturecore.sources import Source, Standing
 
 
 class Spread(Enum):
@@ -16,7 +19,6 @@ class Spread(Enum):
 
     GEOMETRIC_SD = "geometric_sd"  # lognormal around the centre; the spread is a factor
     SD = "sd"  # normal around the centre; the spread is in the prior's unit
-    RANGE = "range"  # the centre's likely range, told by ``low`` and ``high``
 
 
 class Confidence(Enum):
@@ -31,7 +33,8 @@ class Prior:
     """One belief: its centre, its spread, and where both come from.
 
     ``centre`` and ``spread`` are in ``unit``, except that a geometric standard deviation
-    is a plain factor. ``low`` and ``high`` are 10 % and 90 % bounds where the spread is a range.
+    is a plain factor. ``low`` and ``high``, where given, are its usual range;
+    ``sources`` are keys of :data:`SOURING_SOURCES`.
     """
 
     centre: float
@@ -43,6 +46,86 @@ class Prior:
     is_assumption: bool = False
     low: float | None = None
     high: float | None = None
+    sources: tuple[str, ...] = ()
+
+
+SOURING_SOURCES: Final[dict[str, Source]] = {
+    source.key: source
+    for source in (
+        Source(
+            "kustyawati_ramli",
+            "Kustyawati & Ramli, rosella and black tea kombucha, Univ. Lampung (about 2008): day "
+            "15 at 32 degC (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "chen_liu_2000",
+            "Chen & Liu 2000, J. Appl. Microbiol. 89:834-839, mean of nine cultures: rates from "
+            "the abstract, points read off a figure in Sheffar & Ma 2022",
+            Standing.SECOND_HAND,
+        ),
+        Source(
+            "sievers_1995",
+            "Sievers et al. 1995, Syst. Appl. Microbiol. 18:590-594, stirred: points read off a "
+            "figure in Sheffar & Ma 2022",
+            Standing.SECOND_HAND,
+        ),
+        Source(
+            "kjfp_2024",
+            "Korean J. Food Preserv. 2024, 31(4):673, table 2: acetic acid on days 0, 7, 14",
+            Standing.READ,
+        ),
+        Source(
+            "processes_2024",
+            "Processes 2024, 12(7):1301: pH, film and acetic acid with three teas (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "jayabalan_2007",
+            "Jayabalan, Marimuthu & Swaminathan 2007, Food Chem. 102:392-398 (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "velicanski_2013",
+            "Velicanski, Cvetkovic & Markov 2013, Rom. Biotechnol. Lett. 18(1):8035 (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "cvetkovic_2008",
+            "Cvetkovic et al. 2008, J. Food Eng. 85:387-392: surface to volume as the key "
+            "variable (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "cohen_2023", "Cohen et al. 2023: warmer is faster, two temperatures", Standing.READ
+        ),
+        Source(
+            "dusgun_2024",
+            "Dusgun 2024, Biotechnol. J. Int. 28(5):1-7: 24 to 28 degC best (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "hafsari_2021",
+            "Hafsari et al. 2021, Gunung Djati Conf. Ser. 6: pH on days 0 to 15 (abstract)",
+            Standing.READ,
+        ),
+        Source(
+            "huang_2022",
+            "Huang, Xin & Lu 2022, eLife 11:76401: four cultures, one recipe, day 14",
+            Standing.READ,
+        ),
+        Source(
+            "sogin_worobo_2024",
+            "Sogin & Worobo 2024, data repository: 47 bottled kombuchas",
+            Standing.READ,
+        ),
+        Source(
+            "souring_assumption",
+            "Chosen for the souring forecast where nothing published was found",
+            Standing.ASSUMPTION,
+        ),
+    )
+}
 
 
 RATE_MEQ_PER_L_DAY = Prior(
@@ -59,6 +142,14 @@ RATE_MEQ_PER_L_DAY = Prior(
         "comes out near the published pH 3.0 to 3.2."
     ),
     confidence=Confidence.MEDIUM,
+    sources=(
+        "kustyawati_ramli",
+        "chen_liu_2000",
+        "sievers_1995",
+        "kjfp_2024",
+        "processes_2024",
+        "jayabalan_2007",
+    ),
 )
 
 CURVATURE = Prior(
@@ -71,6 +162,10 @@ CURVATURE = Prior(
         "both read off figures in Sheffar & Ma 2022."
     ),
     confidence=Confidence.LOW,
+    sources=(
+        "chen_liu_2000",
+        "sievers_1995",
+    ),
 )
 
 Q10 = Prior(
@@ -83,6 +178,11 @@ Q10 = Prior(
         "(Cohen et al. 2023), best growth at 24 to 28 degC (Dusgun 2024)."
     ),
     confidence=Confidence.LOW,
+    sources=(
+        "cohen_2023",
+        "dusgun_2024",
+        "souring_assumption",
+    ),
     is_assumption=True,
 )
 
@@ -93,6 +193,7 @@ RATE_BEYOND_TESTED_PER_10_C = Prior(
     unit="log of the rate, per 10 degC below 18 or above 30 degC",
     basis="Nothing published was found there; heat may also slow a culture. An assumption.",
     confidence=Confidence.LOW,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -106,9 +207,13 @@ STRONG_ION_EXCESS_MEQ_PER_L = Prior(
         "imply about 0 (black tea) to 38 meq/L (coffee-cherry husk)."
     ),
     confidence=Confidence.LOW,
+    sources=(
+        "kustyawati_ramli",
+        "souring_assumption",
+    ),
 )
 
-HERBAL_STRONG_ION_EXCESS_SPREAD = Prior(
+HERBAL_STRONG_ION_EXCESS_MEQ_PER_L = Prior(
     centre=4.0,
     spread=2.5,
     spread_kind=Spread.GEOMETRIC_SD,
@@ -118,6 +223,7 @@ HERBAL_STRONG_ION_EXCESS_SPREAD = Prior(
         "given acidity far more than tea does; the factor is judgement."
     ),
     confidence=Confidence.LOW,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -131,6 +237,11 @@ GLUCONIC_SHARE = Prior(
         "of the titratable acidity in Velicanski et al. 2013 (Rom. Biotechnol. Lett. 18:8035)."
     ),
     confidence=Confidence.MEDIUM,
+    sources=(
+        "chen_liu_2000",
+        "sievers_1995",
+        "velicanski_2013",
+    ),
 )
 
 STARTER_ACID_MEQ_PER_L = Prior(
@@ -140,6 +251,7 @@ STARTER_ACID_MEQ_PER_L = Prior(
     unit="meq per litre of starter whose acidity was not measured",
     basis="A ripe starter of about 6 g/L acidity as acetic acid; common practice, no source.",
     confidence=Confidence.LOW,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -150,6 +262,7 @@ MEASURED_STARTER_SPREAD = Prior(
     unit="factor on the acid a measured starter brings",
     basis="Titration at home, uneven starter (top and bottom differ), volume by eye; judgement.",
     confidence=Confidence.MEDIUM,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -163,6 +276,10 @@ SURFACE_EXPONENT = Prior(
         "oxygen alone limits, 0 if the yeast does; the number between is an assumption."
     ),
     confidence=Confidence.LOW,
+    sources=(
+        "cvetkovic_2008",
+        "souring_assumption",
+    ),
     is_assumption=True,
 )
 
@@ -176,6 +293,7 @@ REFERENCE_SURFACE_PER_CM = Prior(
         "beakers and household jars. No source."
     ),
     confidence=Confidence.LOW,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -189,6 +307,10 @@ TEA_FACTOR = Prior(
         "by 4 %, in Processes 2024 12(7):1301. So no tea is taken to be faster."
     ),
     confidence=Confidence.LOW,
+    sources=(
+        "jayabalan_2007",
+        "processes_2024",
+    ),
 )
 
 LAG_DAYS = Prior(
@@ -201,6 +323,10 @@ LAG_DAYS = Prior(
         "then 3.24, 3.09. How common such a wait is, is an assumption."
     ),
     confidence=Confidence.LOW,
+    sources=(
+        "hafsari_2021",
+        "souring_assumption",
+    ),
     is_assumption=True,
 )
 
@@ -214,6 +340,7 @@ PH_WOBBLE = Prior(
         "a hand meter's 0.05 it makes 0.08; an assumption."
     ),
     confidence=Confidence.MEDIUM,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -224,6 +351,7 @@ TA_WOBBLE = Prior(
     unit="share of the titratable acidity",
     basis="Burette, sample volume and colour change at home; an assumption.",
     confidence=Confidence.MEDIUM,
+    sources=("souring_assumption",),
     is_assumption=True,
 )
 
@@ -236,6 +364,10 @@ SUCROSE_LOSS_PER_DAY = Prior(
     high=0.15,
     basis="0.032 in Chen & Liu 2000 (standing), 0.13 in Sievers et al. 1995 (stirred).",
     confidence=Confidence.LOW,
+    sources=(
+        "chen_liu_2000",
+        "sievers_1995",
+    ),
 )
 
 ETHANOL_PLATEAU_PERCENT = Prior(
@@ -248,4 +380,10 @@ ETHANOL_PLATEAU_PERCENT = Prior(
         "1.79 in Kustyawati & Ramli; median 0.40 of 47 bottled drinks (Sogin & Worobo 2024)."
     ),
     confidence=Confidence.MEDIUM,
+    sources=(
+        "chen_liu_2000",
+        "huang_2022",
+        "kustyawati_ramli",
+        "sogin_worobo_2024",
+    ),
 )

@@ -13,6 +13,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from culturecore.constants import ACETIC_ACID_G_PER_MOL, LN_10
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate
 from culturecore.priors import (
@@ -33,10 +34,9 @@ if TYPE_CHECKING:
 ACETIC_PK = (
     4.756  # NIST Critically Selected Stability Constants 46, as in minteq.v4 (4.757), 25 degC
 )
-GLUCONIC_PK = 3.70  # 25 degC; published 3.30 (Zhang 2007), 3.74 (Huang 2017), 3.92 (Zubiaur 1998)
-DAVIES_A = 0.5092  # (L/mol)^0.5 at 25 degC, Davies 1962
-ACETIC_G_PER_MEQ = 0.06005  # molar mass 60.05 g/mol
-GLUCONIC_G_PER_MEQ = 0.19616  # molar mass 196.16 g/mol
+GLUCONIC_PK = 3.70  # 25 degC; zubiaur_1998: published values run from 3.30 to 3.92
+DAVIES_A = 0.5092  # (L/mol)^0.5 at 25 degC; davies_1962
+ACETIC_G_PER_MEQ = ACETIC_ACID_G_PER_MOL / 1000.0
 
 PH_FLOOR = 2.5  # no published kombucha of tea went lower, and pH stalls while acid goes on
 PH_CAP = 5.5  # sweet tea without starter begins near 5.0; above this the balance has no meaning
@@ -51,7 +51,6 @@ SUCROSE_G_PER_MEQ_GLUCONIC = 342.30 / 2.0 / 1000.0  # 1 sucrose -> 2 hexoses -> 
 ETHANOL_RISE_DAYS = 14.0  # Chen & Liu 2000: rises to day 14, the same on day 20
 
 _Z80 = 1.2815515655446004  # standard normal quantile of 0.9: half of a central 80 % interval
-_LN10 = math.log(10.0)
 _NEWTON_STEPS = 3
 _ACTIVITY_ROUNDS = 3
 _SMALLEST_H_EQ_PER_L = 1e-7
@@ -159,7 +158,7 @@ def acid_of_ph(
     """
     import numpy as np
 
-    activity = np.exp(-_LN10 * np.asarray(ph, dtype=float))
+    activity = np.exp(-LN_10 * np.asarray(ph, dtype=float))
     excess = np.asarray(strong_ion_excess_meq_per_l, dtype=float) / 1000.0
     gamma = _activity_coefficient(excess + activity)
     gamma = _activity_coefficient(excess + activity / gamma)
@@ -178,7 +177,7 @@ def strong_ion_excess_meq_per_l(
     """
     import numpy as np
 
-    activity = np.exp(-_LN10 * np.asarray(ph, dtype=float))
+    activity = np.exp(-LN_10 * np.asarray(ph, dtype=float))
     gamma = _activity_coefficient(activity)
     excess = np.asarray(0.0)
     for _ in range(_ACTIVITY_ROUNDS):
@@ -212,7 +211,7 @@ def ph_of_acid(
     gamma = _activity_coefficient(excess + 6e-4)
     # A single acid of in-between strength gives the start; it is within 0.1 pH.
     blend_pk = ACETIC_PK + share * (GLUCONIC_PK - ACETIC_PK)
-    constant = np.exp(-_LN10 * blend_pk) / (gamma * gamma)
+    constant = np.exp(-LN_10 * blend_pk) / (gamma * gamma)
     middle = excess + constant
     root = np.maximum(middle * middle + 4.0 * constant * (acid - excess), 0.0)
     hydrogen = np.maximum(0.5 * (np.sqrt(root) - middle), _SMALLEST_H_EQ_PER_L)
@@ -259,7 +258,7 @@ def sucrose_left_g_per_l(*, day: float, sugar_g_per_l: float, temperature_c: flo
         low=sugar_g_per_l * math.exp(-middle * factor * day),
         high=sugar_g_per_l * math.exp(-middle / factor * day),
         caveats=_temperature_caveats(temperature_c),
-        sources=("Chen & Liu 2000", "Sievers et al. 1995"),
+        sources=SUCROSE_LOSS_PER_DAY.sources,
     )
 
 
@@ -282,7 +281,7 @@ def ethanol_percent(*, day: float, temperature_c: float) -> Estimate:
         low=middle / factor,
         high=middle * factor,
         caveats=_temperature_caveats(temperature_c),
-        sources=("Chen & Liu 2000", "Huang et al. 2022", "Sogin & Worobo 2024"),
+        sources=ETHANOL_PLATEAU_PERCENT.sources,
     )
 
 
@@ -302,7 +301,7 @@ def _activity_coefficient(ionic_strength_mol_per_l: Floats) -> Floats:
 
     root = np.sqrt(np.maximum(ionic_strength_mol_per_l, 0.0))
     log10_gamma = -DAVIES_A * (root / (1.0 + root) - 0.3 * ionic_strength_mol_per_l)
-    gamma: Floats = np.exp(_LN10 * log10_gamma)
+    gamma: Floats = np.exp(LN_10 * log10_gamma)
     return gamma
 
 

@@ -427,6 +427,10 @@ def test_every_prior_tells_its_basis():
     for prior in told:
         assert len(prior.basis) > 20
         assert prior.unit
+        assert prior.sources
+        assert set(prior.sources) <= set(priors.SOURING_SOURCES)
+        if prior.is_assumption:
+            assert "souring_assumption" in prior.sources
         assert math.isfinite(prior.centre)
         if prior.spread_kind is priors.Spread.GEOMETRIC_SD:
             assert prior.spread > 1.0

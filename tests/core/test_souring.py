@@ -180,7 +180,7 @@ def test_a_wide_shallow_jar_sours_faster_than_a_tall_one():
 
 def test_titratable_acidity_is_what_is_not_neutralised():
     # 40 meq/L less 4 neutralised, 60.05 g/mol
-    assert float(souring.ta_g_per_l(40.0, 4.0)) == pytest.approx(36.0 * 0.06005)
+    assert float(souring.ta_g_per_l(40.0, 4.0)) == pytest.approx(36.0 * 0.06005, rel=1e-4)
     assert float(souring.ta_g_per_l(2.0, 4.0)) == 0.0
 
 
