@@ -101,7 +101,7 @@ class Desk:
             return None
         with self.store.read() as unit:
             act = unit.acts.last_done()
-        if act is None or (made and act.at <= made[0].made_at):
+        if act is None or (made and act.at < made[0].made_at):
             return None
         return self.store.backup("daily", now=now)
 

@@ -8,7 +8,7 @@ from datetime import timedelta
 import pytest
 
 from brewdesk.services.acts import ActKind
-from brewdesk.services.changes import Change, Changes, Topic
+from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.history import History
 from brewdesk.services.reminders import Reminders

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 
 import pytest
@@ -135,7 +136,7 @@ def test_the_outline_of_a_vessel_encloses_its_volume(kit, shape):
     # Frustum formula, sum over the sections (any geometry text).
     volume_cm3 = sum(
         math.pi * (h1 - h0) * (r0 * r0 + r0 * r1 + r1 * r1) / 3.0
-        for (h0, r0), (h1, r1) in zip(outline, outline[1:], strict=False)
+        for (h0, r0), (h1, r1) in itertools.pairwise(outline)
     )
     assert volume_cm3 == pytest.approx(4500.0)
     assert max(radius for _, radius in outline) == pytest.approx(7.5)
