@@ -146,14 +146,14 @@ class _Page:
 
     def _amounts_and_facts(self) -> None:
         top, gap = self.bottom, self._mm(7)
-        left_width = (self._room.width() - gap) * 0.64
+        left_width = (self._room.width() - gap) * 0.70
         facts_left = self._room.left() + left_width + gap
         bottom = self._amounts(top, left_width)
         facts_bottom = self._facts(top, facts_left, self._room.right() - facts_left)
         self.bottom = max(bottom, facts_bottom) + self._mm(5)
 
     def _amounts(self, top: float, width: float) -> float:
-        shares = (0.34, 0.16, 0.17, 0.33)
+        shares = (0.33, 0.12, 0.13, 0.42)
         sheet = self._sheet
         y = top + self._row(sheet.headers, shares, top, width, 9.0, MUTED, bold=True)
         self._rule(y + self._mm(0.6), 0.25, LINE, width)

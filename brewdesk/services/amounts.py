@@ -14,6 +14,7 @@ from culturecore.kitchen import Measure
 from culturecore.startacid import STARTER_KG_PER_L
 from culturecore.sweettea import Plan, Wish
 
+_FINE_BELOW_G = 100.0  # leaf is weighed to a tenth of a gram up to here
 _REFERENCE_C = 20.0  # volumes are those at 20 degC, as in the plan
 
 
@@ -33,7 +34,7 @@ class Part(Enum):
 class AmountRow:
     """One row: grams and millilitres as shown (negative: taken out), and kitchen measures.
 
-    ``mass_g`` of tea and wet leaves is to a tenth of a gram, everything else whole.
+    ``mass_g`` of a little tea, and of its wet leaves, is to a tenth of a gram, else whole.
     ``volume_ml`` is None where a volume means nothing.
     """
 
@@ -50,7 +51,7 @@ def amount_rows(plan: Plan, wish: Wish) -> tuple[AmountRow, ...]:
     def water_ml(mass_g: float) -> float:
         return mass_g / water_kg_per_l
 
-    tea_g = round(plan.tea_g, 1)
+    tea_g = round(plan.tea_g, 1 if plan.tea_g < _FINE_BELOW_G else 0)
     hot_g, sugar_g, leaf_g = round(plan.hot_water_g), round(plan.sugar_g), round(plan.leaf_water_g)
     starter_g = round(plan.starter_volume_l * STARTER_KG_PER_L * 1000.0)
     total_g = round(plan.blend_mass_g)

@@ -32,6 +32,7 @@ from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
 from brewdesk.widgets.verdictcard import VerdictCard, VerdictLine
 
+_SAID_BY_THE_SCALE = "start_ph_good"
 _NUMBERS = (1, 2)  # columns that are read by their last digit
 
 
@@ -259,17 +260,17 @@ class AmountsPanel(QWidget):
         self.remarks = [
             VerdictLine(verdict, self, show=show)
             for verdict in self._verdicts
-            if verdict.level is Level.INFORM
+            if verdict.level is Level.INFORM and verdict.code != _SAID_BY_THE_SCALE
         ]
-        for made in self.cards:
-            self._cards.addWidget(made)
-        for made in self.remarks:
-            self._remarks.addWidget(made)
+        for warning in self.cards:
+            self._cards.addWidget(warning)
+        for remark in self.remarks:
+            self._remarks.addWidget(remark)
 
 
 def _empty(layout: QLayout) -> None:
-    while layout.count():
-        widget = layout.takeAt(0).widget()
+    while (item := layout.takeAt(0)) is not None:
+        widget = item.widget()
         if widget is not None:
             widget.hide()
             widget.deleteLater()

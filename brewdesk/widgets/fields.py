@@ -58,7 +58,9 @@ class MessageLine(QLabel):
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setWordWrap(True)
         self.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+        policy = QSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
         self._lines = lines
         set_role(self, "error")  # its type size decides the height that is kept
         self._keep_height()
@@ -78,9 +80,8 @@ class MessageLine(QLabel):
             announce(self, text)
 
     def sizeHint(self) -> QSize:
-        """Keep the reserved height even when the text is short."""
-        hint = super().sizeHint()
-        return QSize(hint.width(), max(hint.height(), self.minimumHeight()))
+        """Ask for the height that is kept; only a text too long for its width asks for more."""
+        return QSize(super().sizeHint().width(), self.minimumHeight())
 
     def changeEvent(self, event: QEvent) -> None:
         """Follow the type size."""

@@ -6,6 +6,8 @@ Holds entries only. What a wish amounts to is reckoned by the page.
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
+from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
@@ -47,6 +49,16 @@ _CARRIED = (
     "water_alkalinity_meq_per_l",
     "hot_water_c",
     "cold_water_c",
+)
+
+_EXACT = (
+    "water_alkalinity_meq_per_l",
+    "hot_water_c",
+    "cold_water_c",
+    "culture_limit_c",
+    "place_temperature_c",
+    "starter_volume_l",
+    "bag_g",
 )
 
 
@@ -124,14 +136,14 @@ class PlanForm(QWidget):
             "water_alkalinity_meq_per_l": FieldRow(
                 tr("Water alkalinity"), edits["water_alkalinity_meq_per_l"], self
             ),
-            "hot_water_c": FieldRow(tr("Hot water"), edits["hot_water_c"], self),
-            "cold_water_c": FieldRow(tr("Cold water"), edits["cold_water_c"], self),
+            "hot_water_c": FieldRow(tr("Hot water at"), edits["hot_water_c"], self),
+            "cold_water_c": FieldRow(tr("Cold water at"), edits["cold_water_c"], self),
             "culture_limit_c": FieldRow(
                 tr("Warmest for the culture"), edits["culture_limit_c"], self
             ),
             "starter_volume_l": FieldRow(tr("Amount of starter"), edits["starter_volume_l"], self),
             "place_temperature_c": FieldRow(
-                tr("Where it will stand"), edits["place_temperature_c"], self
+                tr("Temperature of the place"), edits["place_temperature_c"], self
             ),
             "bag_g": FieldRow(tr("Tea in one bag"), edits["bag_g"], self),
             "culture_id": self.culture.row,
@@ -143,6 +155,7 @@ class PlanForm(QWidget):
         column.addWidget(self._starter_card())
         column.addWidget(self._exact_card())
         column.addStretch(1)
+        self._order_tabs()
 
     def _batch_card(self) -> QWidget:
         frame, column = card(self)
@@ -175,24 +188,41 @@ class PlanForm(QWidget):
         self.exact = Disclosure(self.tr("Exact: water, temperatures, own amounts"), self)
         self.exact.button.setObjectName("plan_exact")
         grid = _grid(3)
-        for index, field in enumerate(
-            (
-                "water_alkalinity_meq_per_l",
-                "hot_water_c",
-                "cold_water_c",
-                "culture_limit_c",
-                "place_temperature_c",
-                "starter_volume_l",
-                "bag_g",
-            )
-        ):
+        for index, field in enumerate(_EXACT):
             grid.addWidget(self.rows[field], index // 3, index % 3)
         self.exact.body.setLayout(grid)
         grid.setContentsMargins(SPACE, 0, SPACE, 0)
         return self.exact
 
+    def _order_tabs(self) -> None:
+        """Let Tab walk as the eye does."""
+        edits = self._quantities
+        walk: list[QWidget] = [
+            self.vessel,
+            self.name,
+            edits["fill_volume_l"].line,
+            edits["sugar_g_per_l"].line,
+            self.tea_kind,
+            self.tea.line,
+            self.tea.units.button(False),
+            self.tea.units.button(True),
+            self.culture.combo,
+            self.culture.new,
+            edits["target_start_ph"].line,
+            self.culture.name,
+            self.culture.origin,
+            self.culture.keep,
+            self.taste,
+            edits["starter_ph"].line,
+            edits["starter_ta_g_per_l"].line,
+            self.exact.button,
+            *(edits[field].line for field in _EXACT),
+        ]
+        for before, after in pairwise(walk):
+            QWidget.setTabOrder(before, after)
+
     def _connect(self) -> None:
-        for edit in (*self._quantities.values(), self.tea):
+        for edit in self._edits():
             edit.value_changed.connect(self._on_entry)
         self.vessel.currentIndexChanged.connect(self._on_vessel)
         self.tea_kind.currentIndexChanged.connect(self._on_tea_kind)
@@ -245,7 +275,6 @@ class PlanForm(QWidget):
         self._is_filling = False
         self._forget_typing()
         self._fill(wish)
-        self._name_given = ""
         self.name.setText(batch.name)
         self.culture.choose(batch.culture_id)
 
@@ -255,9 +284,12 @@ class PlanForm(QWidget):
         choose(self.vessel, vessel_id)
 
     def _forget_typing(self) -> None:
+        self._name_given = ""
+        self.name.clear()
+        self.culture.is_chosen_by_hand = False
         for row in self.rows.values():
             row.set_problem("")
-        for edit in (*self._quantities.values(), self.tea):
+        for edit in self._edits():
             edit.set_value(None)
 
     def _fill_for_vessel(self) -> None:
@@ -332,7 +364,8 @@ class PlanForm(QWidget):
         """Return what the entries say, or None while one of them cannot be read."""
         if self._base is None or not self.is_readable():
             return None
-        values = {field: edit.value() for field, edit in self._quantities.items()}
+        values: dict[str, Any] = {f: edit.value() for f, edit in self._quantities.items()}
+        values["tea_g_per_l"] = self.tea.value()
         starter = Starter(
             ph=values.pop("starter_ph"),
             ta_g_per_l=values.pop("starter_ta_g_per_l"),
@@ -341,14 +374,13 @@ class PlanForm(QWidget):
         return replace(
             self._base,
             **values,
-            tea_g_per_l=self.tea.value(),
             tea_kind=self._tea_kind(),
             starter=starter,
         )
 
     def is_readable(self) -> bool:
         """Whether every entry can be read."""
-        return all(edit.is_valid() for edit in (*self._quantities.values(), self.tea))
+        return all(edit.is_valid() for edit in self._edits())
 
     def point_out(self) -> bool:
         """Say beside each field what is wrong with it; go to the first; True if all is well."""
@@ -381,7 +413,7 @@ class PlanForm(QWidget):
 
     def refresh_units(self) -> None:
         """Show untouched amounts in the unit the maker has chosen since."""
-        for edit in (*self._quantities.values(), self.tea):
+        for edit in self._edits():
             edit.refresh_unit()
         self.reload()
 
@@ -390,6 +422,9 @@ class PlanForm(QWidget):
         if self.exact.isAncestorOf(row):
             self.exact.set_open(True)
         row.focus_widget.setFocus()
+
+    def _edits(self) -> list[QuantityEdit | TeaStrengthEdit]:
+        return [*self._quantities.values(), self.tea]
 
     def _tea_kind(self) -> TeaKind:
         return TeaKind(self.tea_kind.currentData())
@@ -449,7 +484,7 @@ def _combo(name: str, parent: QWidget) -> QComboBox:
 def _grid(columns: int = 2) -> QGridLayout:
     grid = QGridLayout()
     grid.setHorizontalSpacing(2 * SPACE)
-    grid.setVerticalSpacing(0)
+    grid.setVerticalSpacing(SPACE // 2)
     for column in range(columns):
         grid.setColumnStretch(column, 1)
         grid.setColumnMinimumWidth(column, 10 * SPACE)

@@ -117,6 +117,8 @@ class PlanPage(QWidget):
         self.print_button = QPushButton(self.tr("Print run sheet…"), self)
         self.print_button.setObjectName("plan_print")
         set_role(self.print_button, "quiet")
+        for button in (self.plan_button, self.start_button):
+            button.setAutoDefault(True)  # so that Enter presses the one in focus
         self.new_button = QPushButton(self.tr("Leave the plan as it was"), self)
         self.new_button.setObjectName("plan_leave")
         set_role(self.new_button, "quiet")
@@ -225,8 +227,8 @@ class PlanPage(QWidget):
         for button in (self.plan_button, self.start_button, self.print_button):
             button.setEnabled(has_vessel)
         if not has_vessel and not is_first:
-            self.form.set_problem(
-                "vessel_id", self.tr("Every vessel is in use. Add one, or end a batch first.")
+            self.form.rows["vessel_id"].set_hint(
+                self.tr("Every vessel is in use. Add one, or end a batch first.")
             )
 
     def _say_beside(self, problem: ImpossibleInput, *, go_there: bool = False) -> None:

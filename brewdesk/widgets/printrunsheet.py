@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QRectF, QSize, QStandardPaths, Qt
+from PySide6.QtCore import QBuffer, QMarginsF, QRectF, QSize, QStandardPaths, Qt
 from PySide6.QtGui import QColor, QImage, QPageSize, QPainter, QPaintEvent, QPdfWriter, QPixmap
 from PySide6.QtWidgets import (
     QComboBox,
@@ -35,6 +35,7 @@ class RunSheetDialog(QDialog):
         super().__init__(parent)
         self._sheet = sheet
         self._printing: QDialog | None = None
+        self._printer: object | None = None
         self._files: QFileDialog | None = None
         self.setModal(True)
         self.setWindowTitle(self.tr("Run sheet"))
@@ -115,6 +116,7 @@ class RunSheetDialog(QDialog):
         printer = QPrinter(QPrinter.PrinterMode.HighResolution)
         printer.setPageLayout(page_layout(self.paper_size()))
         printer.setDocName(self._sheet.title)
+        self._printer = printer  # the preview does not keep it alive
         preview = QPrintPreviewDialog(printer, self)
         preview.paintRequested.connect(self._on_paint_requested)
         preview.finished.connect(preview.deleteLater)
@@ -186,16 +188,22 @@ def write_pdf(
 ) -> bool:
     """Write ``sheet`` as a PDF file; False if it could not be written."""
     load_fonts()
-    writer = QPdfWriter(str(path))
+    buffer = QBuffer()
+    buffer.open(QBuffer.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
     writer.setPageLayout(page_layout(size))
     writer.setResolution(PDF_DPI)
     writer.setTitle(sheet.title)
     writer.setCreator("brewdesk")
-    painter = QPainter()
-    if not painter.begin(writer):
-        return False
+    painter = QPainter(writer)
     paint_run_sheet(painter, sheet, family=FAMILY)
-    return painter.end() and path.is_file() and path.stat().st_size > 0
+    painter.end()
+    # Painted whole before the file is touched: a full disk leaves no half page behind as "saved".
+    try:
+        path.write_bytes(buffer.data().data())
+    except OSError:
+        return False
+    return True
 
 
 def file_name(title: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
@@ -15,6 +16,7 @@ from brewdesk.widgets.theme import SPACE
 
 _UNITS_NAMED = 4  # in an error: enough to see what is meant
 _USUAL_UNITS = ("L", "mL", "cup", "gal", "g", "kg", "oz", "lb")
+_NUMBER = re.compile(r"^[\d.,/¼½¾⅓⅔+-]+")
 ERROR_DELAY_MS = 700  # "1 g" on the way to "1 gal" is not yet a mistake
 
 
@@ -256,7 +258,7 @@ class QuantityEdit(QWidget):
             return ""
         shown = self._quantities.show(self._value, self._kind)
         typed, unit = _squeezed(self.line.text()), _squeezed(self._quantities.unit(self._kind))
-        if typed == _squeezed(shown) or typed.endswith(unit):
+        if typed == _squeezed(shown) or _NUMBER.sub("", typed) == unit:
             return ""  # it is in the maker's own unit as it stands
         return self.tr("= {amount}").format(amount=shown)
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from brewdesk.printing.runsheetpainter import RunSheet, RunStep
 from brewdesk.services.amounts import AmountRow, Part, amount_rows, ph_marks
+from brewdesk.services.desk import Desk
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Culture, Kind, Plan, StepKind, Vessel, Wish
 from brewdesk.services.wording.amounts import number_text
@@ -73,6 +74,28 @@ def run_sheet(
         cautions_title=_t("Mind"),
         cautions=_cautions(),
         footer=_t("All figures are estimates for 20 °C. They are no guarantee."),
+    )
+
+
+def run_sheet_of(desk: Desk, batch_id: int) -> RunSheet:
+    """Put a batch that was planned into the words of its run sheet.
+
+    Raises
+    ------
+    StoreTrouble
+        If there is no such batch.
+    """
+    batch = desk.batches.get(batch_id)
+    wish = desk.batches.wish_of(batch)
+    return run_sheet(
+        desk.quantities,
+        name=batch.name,
+        vessel=desk.vessels.get(batch.vessel_id),
+        culture=None if batch.culture_id is None else desk.cultures.get(batch.culture_id),
+        wish=wish,
+        plan=desk.batches.plan_preview(wish),
+        now=desk.clock.now(),
+        zone=desk.clock.zone(),
     )
 
 

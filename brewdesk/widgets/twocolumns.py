@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from brewdesk.widgets.theme import SPACE
 
@@ -52,7 +52,7 @@ class TwoColumns(QWidget):
         if is_wide == self._is_wide:
             return
         self._is_wide = is_wide
-        focus = QApplication.focusWidget()
+        focus = self.window().focusWidget()
         had_focus = focus is not None and self.isAncestorOf(focus)
         for column in (self._left, self._right):
             column.setParent(None)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
@@ -44,7 +45,7 @@ from brewdesk.widgets.verdictcard import VerdictCard
 TYPICAL_HEIGHT_OVER_DIAMETER = 1.4
 WORKING_SHARE = 0.9  # room for a pellicle and for carrying without spilling
 NAME_MAX = 60
-_VERDICT_LINES = 4
+_VERDICT_LINES = 7
 
 
 def guessed_diameter_cm(brim_volume_l: float) -> float:
@@ -72,6 +73,7 @@ class VesselDialog(QDialog):
         self.setWindowTitle(self.tr("Add a vessel") if vessel is None else self.tr("Edit vessel"))
         self._make_fields()
         self._lay_out()
+        self._order_tabs()
         self._connect()
         if vessel is not None:
             self._fill(vessel)
@@ -130,8 +132,8 @@ class VesselDialog(QDialog):
         grid.addWidget(self.rows["working_volume_l"], 1, 1)
         grid.addWidget(self.rows["shape"], 2, 0, 1, 2)
         grid.addWidget(self.rows["inner_diameter_cm"], 3, 0)
-        grid.addWidget(self.rows["material"], 3, 1)
-        grid.addWidget(self.rows["place_id"], 4, 0, 1, 2)
+        grid.addWidget(self.rows["place_id"], 3, 1)
+        grid.addWidget(self.rows["material"], 4, 0, 1, 2)
         grid.setRowStretch(5, 1)
         for column in (0, 1):
             grid.setColumnStretch(column, 1)
@@ -140,20 +142,12 @@ class VesselDialog(QDialog):
         side.setSpacing(SPACE)
         side.addWidget(self.preview, 1)
         side.addWidget(self.measures)
+        side.addWidget(self._make_verdict_room())
         columns = QHBoxLayout()
         columns.setSpacing(3 * SPACE)
-        columns.addLayout(grid, 3)
-        columns.addLayout(side, 2)
+        columns.addLayout(grid, 4)
+        columns.addLayout(side, 3)
 
-        # Kept at the height of the longest verdict, so that nothing moves when it changes.
-        verdicts = QWidget(self)
-        verdicts.setMinimumHeight(_VERDICT_LINES * self.fontMetrics().lineSpacing() + 4 * SPACE)
-        holder = QVBoxLayout(verdicts)
-        holder.setContentsMargins(0, 0, 0, 0)
-        self._verdict_column = QVBoxLayout()
-        self._verdict_column.setSpacing(SPACE)
-        holder.addLayout(self._verdict_column)
-        holder.addStretch(1)
         self.trouble = plain_label(role="error", parent=self, wraps=True)
         self.trouble.setVisible(False)
         title = plain_label(self.windowTitle(), "title", self)
@@ -162,10 +156,21 @@ class VesselDialog(QDialog):
         outer.setSpacing(2 * SPACE)
         outer.addWidget(title)
         outer.addLayout(columns, 1)
-        outer.addWidget(verdicts)
         outer.addWidget(self.trouble)
         outer.addWidget(self._make_buttons())
-        self.resize(98 * SPACE, 86 * SPACE)
+        self.resize(112 * SPACE, 80 * SPACE)
+
+    def _make_verdict_room(self) -> QWidget:
+        """Keep the height of a long verdict, so that nothing moves when it changes."""
+        room = QWidget(self)
+        room.setMinimumHeight(_VERDICT_LINES * self.fontMetrics().lineSpacing() + 4 * SPACE)
+        self._verdict_column = QVBoxLayout()
+        self._verdict_column.setSpacing(SPACE)
+        holder = QVBoxLayout(room)
+        holder.setContentsMargins(0, 0, 0, 0)
+        holder.addLayout(self._verdict_column)
+        holder.addStretch(1)
+        return room
 
     def _make_buttons(self) -> QDialogButtonBox:
         self.buttons = QDialogButtonBox(self)
@@ -178,6 +183,21 @@ class VesselDialog(QDialog):
         self.buttons.addButton(self.save, QDialogButtonBox.ButtonRole.AcceptRole)
         self.buttons.addButton(cancel, QDialogButtonBox.ButtonRole.RejectRole)
         return self.buttons
+
+    def _order_tabs(self) -> None:
+        """Let Tab walk as the eye does."""
+        walk: list[QWidget] = [
+            self.name,
+            self.brim.line,
+            self.working.line,
+            *self.shape.buttons.values(),
+            self.diameter.line,
+            self.place,
+            self.material,
+            self.save,
+        ]
+        for before, after in pairwise(walk):
+            QWidget.setTabOrder(before, after)
 
     def _connect(self) -> None:
         self.buttons.accepted.connect(self._on_save)

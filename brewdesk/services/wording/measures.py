@@ -49,8 +49,8 @@ def part_name(part: Part) -> str:
 
 
 def mass_words(row: AmountRow) -> str:
-    """Write a row's grams: whole, but tea to a tenth; a true minus where it goes out."""
-    decimals = 1 if row.part in (Part.TEA, Part.WET_LEAVES) else 0
+    """Write a row's grams: a tenth only where there is one, a true minus where it goes out."""
+    decimals = 0 if float(row.mass_g).is_integer() else 1
     return number_text(row.mass_g, decimals).replace("-", "−")
 
 
