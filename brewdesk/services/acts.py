@@ -26,6 +26,7 @@ class ActKind(Enum):
     EXTEND_STEP = "extend_step"
     FINISH_STEP = "finish_step"
     START_SOURING = "start_souring"
+    NOTE_ALREADY_IN = "note_already_in"
     ADD_READINGS = "add_readings"
     EDIT_READING = "edit_reading"
     REMOVE_READING = "remove_reading"

@@ -256,6 +256,70 @@ class Brewing:
             also = lambda unit: _move_culture(unit, batch)  # noqa: E731  # one act with the step
         return self._change(ActKind.FINISH_STEP, step, batch, facts, also=also, **fields)
 
+    def note_already_in(
+        self,
+        batch_id: int,
+        started_at: datetime,
+        temperature_c: float | None = None,
+        override_reason: str = "",
+    ) -> Batch:
+        """Enter a planned batch that was already brewed, without its run sheet.
+
+        ``started_at`` is when the starter or culture went in, ``temperature_c`` what the
+        liquid had then. As on the run sheet, a missing or too high temperature needs the
+        maker's written reason.
+
+        Raises
+        ------
+        StepShut
+            Without a temperature that allows it, and without a reason.
+        ImpossibleInput
+            Field "batch_id" with reason "not_planned"; "started_at" with reason
+            "in_future"; "temperature_c" out of range.
+        """
+        _check_temperature(temperature_c)
+        batch = self._batch(batch_id)
+        if batch.stage is not BatchStage.PLANNED:
+            raise ImpossibleInput("batch_id", batch_id, reason="not_planned")
+        if started_at > self._door.clock.now():
+            raise ImpossibleInput("started_at", started_at, reason="in_future")
+        reason = override_reason.strip()
+        verdict = gate_verdict((), batch.culture_limit_c, temperature_c)
+        if verdict is not None and not reason:
+            raise StepShut(verdict)
+        live = StepKind.STARTER_IN if batch.culture_id is None else StepKind.CULTURE_IN
+
+        def work(unit: UnitOfWork) -> Batch:
+            unit.steps.add(
+                StepDraft(
+                    batch_id=batch_id,
+                    position=1,
+                    kind=live,
+                    state=StepState.DONE,
+                    started_at=started_at,
+                    finished_at=started_at,
+                    temperature_c=temperature_c,
+                    override_reason=reason,
+                )
+            )
+            _move_culture(unit, batch)
+            return unit.batches.change(batch_id, stage=BatchStage.SOURING, started_at=started_at)
+
+        return self._door.perform(
+            ActKind.NOTE_ALREADY_IN,
+            {
+                "name": batch.name,
+                "started_at": started_at.isoformat(),
+                "temperature_c": temperature_c,
+                "override_reason": reason,
+            },
+            work,
+            topics=Topic.BATCHES | Topic.STEPS | Topic.CULTURES,
+            batch_id=batch_id,
+            vessel_id=batch.vessel_id,
+            culture_id=batch.culture_id,
+        )
+
     def gate(self, step_id: int, temperature_c: float | None = None) -> Verdict | None:
         """Return what keeps a step shut at this temperature, or None if it is open."""
         step, batch = self._step(step_id)

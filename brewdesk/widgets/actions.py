@@ -49,6 +49,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("redo", "edit", _tr("&Redo"), "Ctrl+Shift+Z"),
         ActionSpec("reading", "jar", _tr("Add a &reading"), "Ctrl+R"),
         ActionSpec("brew", "jar", _tr("Start &brewing"), "Ctrl+B"),
+        ActionSpec("already_in", "jar", _tr("It is already in the &jar…"), ""),
         ActionSpec("print_sheet", "jar", _tr("&Print the run sheet…"), "Ctrl+P"),
         ActionSpec("draw_off", "jar", _tr("&Draw it off…"), "Ctrl+D", separated=True),
         ActionSpec("discard", "jar", _tr("D&iscard it…"), ""),

@@ -25,9 +25,18 @@ def look_of(jar: JarView) -> JarLook:
         profile=jar.profile,
         liquid_height_cm=0.0 if planned else jar.liquid_height_cm,
         planned_height_cm=jar.liquid_height_cm if planned else 0.0,
-        ph=SWEET_TEA_PH if jar.stage_code == "brewing" else jar.latest_ph,
+        ph=_tint_ph(jar),
         pellicle_cm=(jar.pellicle_mm or 0.0) / 10.0 if souring else 0.0,
         covered=souring,
         steaming=jar.stage_code == "brewing",
         wall=WALLS.get(jar.vessel.material, ""),
     )
+
+
+def _tint_ph(jar: JarView) -> float | None:
+    """The pH read last; before the first reading what the recipe lets expect, as the words say."""
+    if jar.stage_code == "brewing":
+        return SWEET_TEA_PH
+    if jar.latest_ph is None and jar.batch is not None:
+        return jar.batch.start_ph
+    return jar.latest_ph

@@ -46,6 +46,7 @@ class JarSheet(QWidget):
     end_wanted = Signal(object, bool)  # jar, discard
     print_wanted = Signal(int)  # batch id
     drop_plan_wanted = Signal(int)
+    already_in_wanted = Signal(int)
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -277,6 +278,9 @@ class JarSheet(QWidget):
         live = batch is not None and batch.stage.is_live
         if batch is not None and batch.stage is BatchStage.PLANNED:
             batch_id = batch.id
+            self._menu.addAction(
+                self.tr("It is already in the jar…"), lambda: self.already_in_wanted.emit(batch_id)
+            )
             self._menu.addAction(
                 self.tr("Change the plan…"), lambda: self.edit_plan_wanted.emit(batch_id)
             )

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import ImpossibleInput, StoreTrouble
+from brewdesk.services.records import BatchStage, ImpossibleInput, StoreTrouble
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.problems import impossible_words, trouble_words
@@ -150,6 +150,7 @@ class MainWindow(QMainWindow):
             lambda batch_id: self._attempt(lambda: desk.batches.drop_plan(batch_id))
         )
         sheet.end_wanted.connect(self.end_batch)
+        sheet.already_in_wanted.connect(self.enter_already_in)
         sheet.print_wanted.connect(self.print_run_sheet)
         self.act_bar.undo_wanted.connect(desk.history.undo)
         self.due_strip.open_due.connect(lambda: self.show_page("due"))
@@ -177,6 +178,9 @@ class MainWindow(QMainWindow):
             "redo": self._desk.history.redo,
             "reading": self.add_reading,
             "brew": lambda: self._with_batch(lambda jar, batch_id: self.start_brewing(batch_id)),
+            "already_in": lambda: self._with_batch(
+                lambda jar, batch_id: self.enter_already_in(batch_id)
+            ),
             "print_sheet": lambda: self._with_batch(
                 lambda jar, batch_id: self.print_run_sheet(batch_id)
             ),
@@ -281,6 +285,14 @@ class MainWindow(QMainWindow):
             self.open_batch(batch_id)
             self.shelf.sheet.show_tab("run")
 
+    def enter_already_in(self, batch_id: int) -> None:
+        """Ask when a planned batch went into its jar."""
+        from brewdesk.widgets.alreadyindialog import AlreadyInDialog
+
+        batch = self._desk.batches.get(batch_id)
+        if batch.stage is BatchStage.PLANNED:
+            AlreadyInDialog(self._desk, batch, self).open()
+
     def add_reading(self) -> None:
         """Bring the reading form of the chosen jar to the front."""
         self.show_page("shelf")
@@ -294,9 +306,10 @@ class MainWindow(QMainWindow):
 
     def print_run_sheet(self, batch_id: int) -> None:
         """Open the preview of a run sheet."""
-        from brewdesk.widgets.printrunsheet import open_run_sheet_print
+        from brewdesk.widgets.printrunsheet import RunSheetDialog
+        from brewdesk.widgets.runsheetwords import run_sheet_of
 
-        open_run_sheet_print(self._desk, batch_id, self)
+        RunSheetDialog(run_sheet_of(self._desk, batch_id), self).open()
 
     def back_up(self) -> None:
         """Copy the store to the backup folder, off the window's thread."""

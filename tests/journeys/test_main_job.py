@@ -228,3 +228,30 @@ def test_the_shelf_says_in_words_what_it_draws(souring):
     sentence = index.data(Qt.ItemDataRole.AccessibleTextRole)
     assert "Tall jar" in sentence
     assert "Day 0" in sentence
+
+
+def test_a_newcomer_needs_at_most_twelve_acts_to_a_batch_with_reminders(pantry):
+    """From the empty window to a batch that sours and is watched: clicks and entries counted."""
+    program = pantry.open()
+    person = Person(program.window)
+    put_up_a_jar(person)
+    person.click("next_act")
+    person.click("plan_it")
+    sheet = program.window.shelf.sheet
+    person.choose_from_menu(sheet.more_button.menu(), "It is already in the jar")
+    person.type("already_temperature", "25")
+    person.click("already_go")
+    assert only_batch(program).stage is BatchStage.SOURING
+    kinds = {item.reminder.kind for item in program.desk.reminders.listed()}
+    assert {ReminderKind.TASTE, ReminderKind.PH_CHECK, ReminderKind.MOLD_LOOK} <= kinds
+    assert person.acts <= 12
+
+
+def test_a_newcomer_reaches_the_run_sheet_in_half_of_that(pantry):
+    program = pantry.open()
+    person = Person(program.window)
+    put_up_a_jar(person)
+    plan_and_begin(person)
+    assert only_batch(program).stage is BatchStage.BREWING
+    assert person.find("step_boil")
+    assert person.acts <= 6

@@ -153,6 +153,18 @@ def _start_souring(facts: Facts, _show: Show) -> str:
     return _t("{name} covered and souring").format(name=facts["name"])
 
 
+def _note_already_in(facts: Facts, show: Show) -> str:
+    reason = facts["override_reason"]
+    if reason:
+        return _t("{name} entered as already souring, temperature not shown: {reason}").format(
+            name=facts["name"], reason=reason
+        )
+    temperature = show(facts["temperature_c"], Kind.TEMPERATURE)
+    return _t("{name} entered as already souring, begun at {temperature}").format(
+        name=facts["name"], temperature=temperature
+    )
+
+
 def _add_readings(facts: Facts, show: Show) -> str:
     return _t("{readings} on {vessel}").format(
         readings=_listed(facts["readings"], show), vessel=facts["vessel"]
@@ -255,6 +267,7 @@ _WORDS: dict[ActKind, Words] = {
     ActKind.EXTEND_STEP: _extend_step,
     ActKind.FINISH_STEP: _finish_step,
     ActKind.START_SOURING: _start_souring,
+    ActKind.NOTE_ALREADY_IN: _note_already_in,
     ActKind.ADD_READINGS: _add_readings,
     ActKind.EDIT_READING: _edit_reading,
     ActKind.REMOVE_READING: _remove_reading,

@@ -40,6 +40,8 @@ def stage_words(jar: JarView) -> str:
         parts.append(_tr("Day {n}").format(n=jar.day_number))
     if jar.latest_ph is not None:
         parts.append(_tr("pH {ph}").format(ph=f"{jar.latest_ph:.2f}"))
+    elif jar.batch is not None and code != "drawn_off":
+        parts.append(_tr("pH about {ph}").format(ph=f"{jar.batch.start_ph:.1f}"))
     else:
         parts.append(_tr("no pH yet"))
     return " · ".join(parts)
