@@ -41,6 +41,7 @@ class Timers(QObject):
     def __init__(self, door: Door, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._door = door
+        # Kept for the whole run: taking back the end of a step must not ring for it again.
         self._rung: set[tuple[int, datetime]] = set()
         self._running_end_s: dict[tuple[int, datetime], float] = {}
         self._timer = QTimer(self, singleShot=True, timerType=Qt.TimerType.PreciseTimer)
@@ -76,7 +77,6 @@ class Timers(QObject):
             self._timer.start(LONGEST_WAIT_MS)
             return
         keys = {(step.id, end) for step, end in running}
-        self._rung &= keys
         self._forget_all_but(keys)
         ringing = [key for key in sorted(keys - self._rung) if self._remaining_s(key) <= 0]
         self._rung.update(ringing)

@@ -275,6 +275,24 @@ def test_a_bus_that_dies_only_makes_notices_unavailable(bus, start_daemon, make_
     assert not notifier.is_available()
 
 
+def test_what_a_dying_bus_did_not_answer_is_shown_over_the_next_one(
+    bus, start_daemon, make_notifier, qtbot
+):
+    start_daemon()
+    notifier = make_notifier(bus.address)
+    with qtbot.waitSignal(notifier.availability_changed):
+        notifier.start()
+    bus.freeze()
+    notifier.show(NOTICE)
+    with qtbot.waitSignal(notifier.availability_changed):
+        bus.stop()
+    bus.start()
+    second = start_daemon()
+    notifier.show(Notice("reminder-8", "Look for mold", ""))
+    qtbot.waitUntil(lambda: len(second.shown) == 2)
+    assert [shown.title for shown in second.shown] == ["Taste Amber", "Look for mold"]
+
+
 def test_a_refused_notice_is_kept_for_the_next_try(bus, start_daemon, make_notifier, qtbot):
     daemon = start_daemon(refuses=True)
     notifier = make_notifier(bus.address)

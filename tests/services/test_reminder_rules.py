@@ -222,6 +222,14 @@ def test_a_shown_reminder_returns_only_if_it_moves_a_day_or_more_ahead(new_day, 
     assert (taste.shown_at is None) is (state is ReminderState.WAITING)
 
 
+def test_a_shown_reminder_does_not_return_because_of_a_journey():
+    first = only(settle(replace(FACTS, window=window(8)), []), ReminderKind.TASTE)
+    shown = replace(first, state=ReminderState.SHOWN, shown_at=first.due_at)
+    facts = replace(FACTS, window=window(8))
+    away = settle(facts, [shown], zone=ZoneInfo("America/New_York"))
+    assert only(away, ReminderKind.TASTE) == shown
+
+
 def test_what_is_done_stays_done_when_the_forecast_moves():
     first = only(settle(replace(FACTS, window=window(8)), []), ReminderKind.TASTE)
     done = replace(first, state=ReminderState.DONE, done_at=START)

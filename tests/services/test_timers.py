@@ -99,6 +99,18 @@ def test_a_step_given_more_time_rings_again(pantry, batch):
     assert pantry.rung == [step, step]
 
 
+def test_taking_back_the_end_of_a_step_does_not_ring_for_it_again(pantry, batch):
+    pantry.timers.start()
+    step = pantry.run_step(batch, 1, minutes=10)
+    ends_at = pantry.clock.now() + timedelta(minutes=10)
+    look(pantry, minutes=11)
+    pantry.change_step(step, state=StepState.DONE, ends_at=None, finished_at=pantry.clock.now())
+    look(pantry, minutes=1)
+    pantry.change_step(step, state=StepState.RUNNING, ends_at=ends_at, finished_at=None)
+    look(pantry, 3, minutes=1)
+    assert pantry.rung == [step]
+
+
 def test_a_finished_step_does_not_ring(pantry, batch):
     pantry.timers.start()
     step = pantry.run_step(batch, 1, minutes=10)
