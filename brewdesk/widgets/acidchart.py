@@ -236,7 +236,7 @@ class AcidChart(QWidget):
     def _forecast_text(self, day: float) -> str:
         assert self._spec is not None
         place = self.tr("Day {day}, {date}").format(day=_number(day, 1), date=self._date_text(day))
-        expected = self._spec.forecast_at(day)
+        expected = self._spec.forecast.at(day) if self._spec.forecast else None
         if expected is None:
             return place
         low, mid, high = (_number(value, self._spec.value_digits) for value in expected)

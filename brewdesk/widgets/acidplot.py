@@ -23,7 +23,7 @@ _PAN_SHARE = 0.1
 _ZOOM = 0.8
 
 
-class DayAxis(pg.AxisItem):
+class DayAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
     """A bottom axis in days of the batch, with the date under each day."""
 
     def __init__(self, date_text: Callable[[float], str]) -> None:
@@ -51,7 +51,7 @@ class DayAxis(pg.AxisItem):
         return f"{words}\n{self._date_text(value)}"
 
 
-class ValueAxis(pg.AxisItem):
+class ValueAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
     """A left axis whose numbers all have the same decimals, written as the locale does."""
 
     def __init__(self) -> None:
@@ -65,7 +65,7 @@ class ValueAxis(pg.AxisItem):
         return [QLocale().toString(float(value), "f", self.digits) for value in values]
 
 
-class CurvePlot(pg.PlotWidget):
+class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     """The plot itself: pans and zooms in days only, within what there is to see.
 
     ``hovered`` carries the `PlotPoint` or the day under the pointer, or None when it
@@ -191,22 +191,23 @@ class CurvePlot(pg.PlotWidget):
         )
 
     def _draw_forecast(self, spec: PlotSpec, colours: Tokens) -> None:
-        if not spec.days:
+        course = spec.forecast
+        if course is None:
             return
-        days = _array(spec.days)
+        days = _array(course.days)
         for low, high, colour, z in (
-            (spec.outer_low, spec.outer_high, colours.band_outer, -20),
-            (spec.inner_low, spec.inner_high, colours.band_inner, -19),
+            (course.outer_low, course.outer_high, colours.band_outer, -20),
+            (course.inner_low, course.inner_high, colours.band_inner, -19),
         ):
             bottom = pg.PlotCurveItem(days, _array(low), pen=None)
             top = pg.PlotCurveItem(days, _array(high), pen=None)
             self._add(pg.FillBetweenItem(bottom, top, brush=_tint(colour, 205)), z)
         rim = _dashes(colours.accent, 1, 1, 2)
-        for edge in (spec.outer_low, spec.outer_high):
+        for edge in (course.outer_low, course.outer_high):
             self._add(pg.PlotCurveItem(days, _array(edge), pen=rim, antialias=True), -18)
         self._add(
             pg.PlotCurveItem(
-                days, _array(spec.median), pen=_pen(colours.accent, 2), antialias=True
+                days, _array(course.median), pen=_pen(colours.accent, 2), antialias=True
             ),
             -10,
         )
@@ -373,7 +374,7 @@ class CurvePlot(pg.PlotWidget):
         self.hovered.emit(point if point is not None else float(day))
 
 
-class _SideText(pg.TextItem):
+class _SideText(pg.TextItem):  # type: ignore[misc]  # pyqtgraph has no types
     """A text that stays at one side of the view however the days are panned."""
 
     def __init__(

@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication, QLocale
 from brewdesk.services.forecasts import CurvePoint, CurveView
 from brewdesk.services.records import Estimate, Method
 from brewdesk.widgets.chartlegend import LegendEntry, Look
-from brewdesk.widgets.plotspec import PlotLine, PlotPoint, PlotSpec
+from brewdesk.widgets.plotspec import PlotForecast, PlotLine, PlotPoint, PlotSpec
 
 # The levels that makers are held to; the services judge by them, here they are only drawn.
 _PH_ROOM = (2.3, 4.7)
@@ -33,7 +33,6 @@ def ph_spec(view: CurveView) -> PlotSpec | None:
     lowest = min([point.value - point.sd for point in points], default=9.0)
     low = min(_PH_ROOM[0], lowest - 0.15)
     opens, closes = _edges(view)
-    curves = _curves(forecast.days, forecast.ph) if forecast is not None else {}
     return PlotSpec(
         day_range=_day_range(view, opens, closes),
         value_range=(low, high),
@@ -63,7 +62,7 @@ def ph_spec(view: CurveView) -> PlotSpec | None:
         deadline=(view.deadline_day, view.safe_ph),
         now_day=view.now_day,
         now_label=_t("now"),
-        **curves,
+        forecast=_course(forecast.days, forecast.ph) if forecast is not None else None,
     )
 
 
@@ -75,12 +74,12 @@ def acid_spec(view: CurveView) -> PlotSpec | None:
         return None
     opens, closes = _edges(view)
     day_range = _day_range(view, opens, closes)
-    curves = _curves(forecast.days, forecast.ta_g_per_l) if forecast is not None else {}
+    curve = _course(forecast.days, forecast.ta_g_per_l) if forecast is not None else None
     tops = [point.value + point.sd for point in points]
-    if forecast is not None:
+    if curve is not None:
         tops += [
             value
-            for day, value in zip(forecast.days, curves["outer_high"], strict=True)
+            for day, value in zip(curve.days, curve.outer_high, strict=True)
             if day <= day_range[1]
         ]
     return PlotSpec(
@@ -94,7 +93,7 @@ def acid_spec(view: CurveView) -> PlotSpec | None:
         window_bounds=_bounds(opens, closes),
         now_day=view.now_day,
         now_label=_t("now"),
-        **curves,
+        forecast=curve,
     )
 
 
@@ -104,9 +103,9 @@ def legend_of(spec: PlotSpec) -> tuple[LegendEntry, ...]:
         (Look.DOT, _t("reading ± uncertainty"), any(not p.is_rough for p in spec.points)),
         (Look.DIAMOND, _t("read off a strip"), any(p.is_rough for p in spec.points)),
         (Look.HOLLOW, _t("does not fit the others"), any(p.is_doubted for p in spec.points)),
-        (Look.MEDIAN, _t("most likely"), bool(spec.days)),
-        (Look.INNER, _t("1 in 2 chance"), bool(spec.days)),
-        (Look.OUTER, _t("4 in 5 chance"), bool(spec.days)),
+        (Look.MEDIAN, _t("most likely"), spec.forecast is not None),
+        (Look.INNER, _t("1 in 2 chance"), spec.forecast is not None),
+        (Look.OUTER, _t("4 in 5 chance"), spec.forecast is not None),
         (Look.WINDOW, _t("tasting window"), spec.window is not None),
         (Look.BAND, _t("your taste"), spec.band is not None),
         (Look.LIMIT, _t("safety limit"), bool(spec.lines)),
@@ -162,17 +161,15 @@ def _day_range(
     return -_EDGE_DAYS, last
 
 
-def _curves(
-    days: tuple[float, ...], quantiles: dict[float, tuple[float, ...]]
-) -> dict[str, tuple[float, ...]]:
-    return {
-        "days": days,
-        "outer_low": quantiles[0.1],
-        "inner_low": quantiles[0.25],
-        "median": quantiles[0.5],
-        "inner_high": quantiles[0.75],
-        "outer_high": quantiles[0.9],
-    }
+def _course(days: tuple[float, ...], quantiles: dict[float, tuple[float, ...]]) -> PlotForecast:
+    return PlotForecast(
+        days=days,
+        outer_low=quantiles[0.1],
+        inner_low=quantiles[0.25],
+        median=quantiles[0.5],
+        inner_high=quantiles[0.75],
+        outer_high=quantiles[0.9],
+    )
 
 
 def _number(value: float, digits: int) -> str:

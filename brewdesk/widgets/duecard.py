@@ -13,7 +13,6 @@ from brewdesk.services.reminders import DueItem
 from brewdesk.services.wording.moments import time_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import plain_label
-from brewdesk.widgets.plainlabels import frameless
 from brewdesk.widgets.stepwords import countdown_words, time_up_words
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
@@ -93,9 +92,9 @@ class DueCard(QFrame):
     def _build(self) -> None:
         self.place = plain_label("", "label")
         self.title = plain_label("", "heading", wraps=True)
-        self.when = frameless(plain_label("", "muted", wraps=True))
+        self.when = plain_label("", "muted", wraps=True)
         self.body = plain_label("", "", wraps=True)
-        self.warning = frameless(plain_label("", "warn", wraps=True))
+        self.warning = plain_label("", "warn", wraps=True)
         self.done_button = QPushButton(self.tr("Done"))
         self.done_button.setObjectName("due_done")
         self.snooze_button = QPushButton(self.tr("Later  ▾"))

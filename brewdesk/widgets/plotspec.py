@@ -27,12 +27,33 @@ class PlotLine:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PlotForecast:
+    """The course to expect: ``outer`` is the 80 % band, ``inner`` the 50 % band."""
+
+    days: tuple[float, ...]
+    outer_low: tuple[float, ...]
+    outer_high: tuple[float, ...]
+    inner_low: tuple[float, ...]
+    inner_high: tuple[float, ...]
+    median: tuple[float, ...]
+
+    def at(self, day: float) -> tuple[float, float, float] | None:
+        """Return low, median and high of the 80 % band at ``day``; None outside the curve."""
+        if not self.days[0] <= day <= self.days[-1]:
+            return None
+        low, mid, high = (
+            _between(self.days, curve, day)
+            for curve in (self.outer_low, self.median, self.outer_high)
+        )
+        return low, mid, high
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PlotSpec:
     """Everything one plot shows. Days count from the start of the batch.
 
-    ``outer`` is the 80 % band, ``inner`` the 50 % band. ``window`` are the median
-    days at which it opens and closes, ``window_bounds`` the days between which each
-    of the two is likely to lie.
+    ``window`` are the median days at which it opens and closes, ``window_bounds`` the
+    days between which each of the two is likely to lie.
     """
 
     day_range: tuple[float, float]
@@ -40,12 +61,7 @@ class PlotSpec:
     value_digits: int
     tick_digits: int
     unit_text: str
-    days: tuple[float, ...] = ()
-    outer_low: tuple[float, ...] = ()
-    outer_high: tuple[float, ...] = ()
-    inner_low: tuple[float, ...] = ()
-    inner_high: tuple[float, ...] = ()
-    median: tuple[float, ...] = ()
+    forecast: PlotForecast | None = None
     points: tuple[PlotPoint, ...] = ()
     window: tuple[float, float] | None = None
     window_bounds: tuple[float, ...] = ()
@@ -55,16 +71,6 @@ class PlotSpec:
     deadline: tuple[float, float] | None = None
     now_day: float | None = None
     now_label: str = ""
-
-    def forecast_at(self, day: float) -> tuple[float, float, float] | None:
-        """Return low, median and high of the 80 % band at ``day``; None outside the curve."""
-        if not self.days or not self.days[0] <= day <= self.days[-1]:
-            return None
-        low, mid, high = (
-            _between(self.days, curve, day)
-            for curve in (self.outer_low, self.median, self.outer_high)
-        )
-        return low, mid, high
 
 
 def _between(days: tuple[float, ...], curve: tuple[float, ...], day: float) -> float:

@@ -36,7 +36,6 @@ from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.widgets.bigtype import BigType
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import FieldRow, announce, card, plain_label
-from brewdesk.widgets.plainlabels import frameless
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import WhenEdit
@@ -234,7 +233,7 @@ class ReadingForm(QWidget):
         self.save_button.setObjectName("reading_save")
         self.save_button.setToolTip(self.tr("Ctrl+Enter saves from any field"))
         set_role(self.save_button, "primary")
-        self.notice = frameless(plain_label("", "good", wraps=True))
+        self.notice = plain_label("", "good", wraps=True)
         self.notice.setObjectName("reading_notice_text")
         self.notice.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         level = FieldRow(" ", self.save_button, lines=0)  # stands level with the field beside it

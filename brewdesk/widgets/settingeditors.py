@@ -190,7 +190,8 @@ class AmountEditor(SettingEditor):
         except NotAQuantity as fault:
             self._say(quantity_words(fault))
             return
-        shown = self._quantities.show(self._settings.get(self.option.key), self._kind)
+        kept = self._settings.get(self.option.key)
+        shown = self._quantities.show(kept, self._kind) if isinstance(kept, float) else ""
         if self.line.text().strip() != shown:  # the rounding of the display is no change
             self._put(value)
         else:

@@ -80,7 +80,7 @@ class SettingsPage(QWidget):
     def _sections(self) -> list[tuple[str, str, list[str]]]:
         """Sort the declared settings into sections; one that is new lands in the last."""
         declared = [option.key for option in self._desk.settings.options()]
-        sections = [
+        sections: list[tuple[str, str, list[str]]] = [
             (
                 self.tr("Look"),
                 "",

@@ -144,7 +144,7 @@ class StepRow(QFrame):
         words.addLayout(head)
         words.addWidget(self.sentence)
         words.addWidget(self._build_controls())
-        row = QHBoxLayout(self)
+        self._line = row = QHBoxLayout(self)
         row.setSpacing(SPACE + 4)
         row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
         row.addLayout(words, 1)
@@ -260,7 +260,7 @@ class StepRow(QFrame):
 
     def _dress(self) -> None:
         above = SPACE + 4 if self.turn is Turn.PRESENT else SPACE // 2
-        self.layout().setContentsMargins(SPACE + 4, above, 2 * SPACE, above)
+        self._line.setContentsMargins(SPACE + 4, above, 2 * SPACE, above)
         if self.turn is not Turn.PRESENT:
             set_role(self, "")
         else:

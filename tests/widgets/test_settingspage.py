@@ -1,0 +1,136 @@
+"""Settings apply at once, and a wrong entry changes nothing."""
+
+from __future__ import annotations
+
+from datetime import time
+
+import pytest
+from PySide6.QtCore import Qt, QTime
+from PySide6.QtTest import QTest
+
+from brewdesk.services.records import Kind
+from brewdesk.services.settings import (
+    CLOSE_TO_TRAY,
+    CULTURE_LIMIT_C,
+    FIRST_TASTE_PH,
+    QUIET_FROM,
+    TEXT_SCALE,
+    THEME,
+    ZONE,
+    unit_key,
+)
+from brewdesk.widgets.settingspage import SettingsPage
+from tests.helpers.pantry_desk import open_desk
+
+
+@pytest.fixture
+def desk(tmp_path, qapp):
+    opened = open_desk(tmp_path)
+    yield opened
+    opened.store.close()
+
+
+@pytest.fixture
+def page(desk, qtbot):
+    made = SettingsPage(desk)
+    qtbot.addWidget(made)
+    made.resize(900, 700)
+    with qtbot.waitExposed(made):
+        made.show()
+    return made
+
+
+def write(line, text):
+    line.setFocus()
+    line.selectAll()
+    QTest.keyClicks(line, text)
+    QTest.keyClick(line, Qt.Key.Key_Return)
+
+
+def test_every_declared_setting_has_an_editor(desk, page):
+    assert set(page.keys()) == {option.key for option in desk.settings.options()}
+    assert not page.grab().isNull()
+
+
+def test_a_switch_applies_at_once_and_is_kept(desk, page):
+    before = desk.settings.get(CLOSE_TO_TRAY)
+    page.editor(CLOSE_TO_TRAY.key).box.click()
+    assert desk.settings.get(CLOSE_TO_TRAY) is not before
+
+
+def test_choices_apply_at_once(desk, page, qtbot):
+    combo = page.editor(THEME.key).combo
+    with qtbot.waitSignal(page.editor(THEME.key).applied):
+        combo.setCurrentIndex(combo.findData("dark"))
+    assert desk.settings.get(THEME) == "dark"
+    sizes = page.editor(TEXT_SCALE.key).combo
+    sizes.setCurrentIndex(sizes.findData(1.5))
+    assert desk.settings.get(TEXT_SCALE) == pytest.approx(1.5)
+
+
+def test_a_time_of_day_applies_when_it_is_left(desk, page):
+    edit = page.editor(QUIET_FROM.key).edit
+    edit.setTime(QTime(21, 30))
+    edit.editingFinished.emit()
+    assert desk.settings.get(QUIET_FROM) == time(21, 30)
+
+
+def test_a_number_is_read_with_comma_and_unit(desk, page):
+    write(page.editor(FIRST_TASTE_PH.key).line, "3,4")
+    assert desk.settings.get(FIRST_TASTE_PH) == pytest.approx(3.4)
+    write(page.editor(CULTURE_LIMIT_C.key).line, "82.4 °F")
+    assert desk.settings.get(CULTURE_LIMIT_C) == pytest.approx(28.0)
+
+
+@pytest.mark.parametrize("text", ["sour", "9", "2.6"])
+def test_a_wrong_number_changes_nothing_and_says_why(desk, page, text):
+    # 2.6 lies below the pH that is too sour: the band would stand on its head.
+    before = desk.settings.get(FIRST_TASTE_PH)
+    editor = page.editor(FIRST_TASTE_PH.key)
+    write(editor.line, text)
+    assert desk.settings.get(FIRST_TASTE_PH) == before
+    assert editor.row.message.is_error
+    write(editor.line, "3.4")
+    assert not editor.row.message.is_error
+
+
+def test_a_number_left_as_shown_is_not_rounded(desk, page):
+    desk.settings.put(CULTURE_LIMIT_C, 28.456)
+    line = page.editor(CULTURE_LIMIT_C.key).line
+    line.setFocus()
+    QTest.keyClick(line, Qt.Key.Key_Return)
+    assert desk.settings.get(CULTURE_LIMIT_C) == pytest.approx(28.456)
+
+
+def test_an_unknown_zone_is_refused(desk, page):
+    write(page.editor(ZONE.key).line, "Moon/Crater")
+    assert page.editor(ZONE.key).row.message.is_error
+    assert desk.settings.get(ZONE) == ""
+    write(page.editor(ZONE.key).line, "Europe/Berlin")
+    assert desk.settings.get(ZONE) == "Europe/Berlin"
+
+
+def test_another_unit_rewrites_what_is_shown(desk, page):
+    combo = page.editor(unit_key(Kind.TEMPERATURE)).combo
+    combo.setCurrentIndex(combo.findData("°F"))
+    assert desk.quantities.unit(Kind.TEMPERATURE) == "°F"
+    assert "86" in page.editor(CULTURE_LIMIT_C.key).line.text()  # 30 °C
+
+
+def test_a_change_made_elsewhere_is_shown(desk, page):
+    desk.settings.put(THEME, "light")
+    assert page.editor(THEME.key).combo.currentData() == "light"
+    desk.settings.put(TEXT_SCALE, 1.23)
+    assert page.editor(TEXT_SCALE.key).combo.currentData() == pytest.approx(1.23)
+
+
+def test_one_reminder_is_asked_for(page, qtbot):
+    with qtbot.waitSignal(page.test_notice_wanted):
+        page.test_button.click()
+
+
+def test_the_file_is_named_and_can_be_copied(desk, page):
+    assert page.path.text() == str(desk.store.path)
+    flags = page.path.textInteractionFlags()
+    assert flags & Qt.TextInteractionFlag.TextSelectableByKeyboard
+    assert page.path.textFormat() == Qt.TextFormat.PlainText
