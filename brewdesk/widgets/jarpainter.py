@@ -113,7 +113,7 @@ def paint_jar(
     wall.setAlpha(255 if look.wall else 120)
     painter.fillPath(outer, wall)
     if look.wall:
-        painter.fillPath(inner, QColor(look.wall).darker(118))
+        painter.fillPath(inner, _hollow(inner.boundingRect(), QColor(look.wall)))
     painter.save()
     painter.setClipPath(inner)
     _paint_liquid(painter, look, scale, tokens)
@@ -130,6 +130,14 @@ def paint_jar(
     if look.steaming:
         _paint_steam(painter, look, scale, tokens)
     painter.restore()
+
+
+def _hollow(box: QRectF, wall: QColor) -> QBrush:
+    """Shade of an opaque vessel's inside: darker towards the sides, as a hollow is."""
+    shade = QLinearGradient(box.topLeft(), box.topRight())
+    for place, factor in ((0.0, 150), (0.3, 122), (0.55, 114), (1.0, 148)):
+        shade.setColorAt(place, wall.darker(factor))
+    return QBrush(shade)
 
 
 def _paint_shadow(painter: QPainter, look: JarLook, scale: float) -> None:

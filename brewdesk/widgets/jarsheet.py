@@ -189,8 +189,11 @@ class JarSheet(QWidget):
                 ),
                 self._ph_figure(jar),
             ]
-        if words.coming:
-            figures.append((words.coming, self.tr("next")))
+        if words.what:
+            when = (
+                self.tr("next, {when}").format(when=words.when) if words.when else self.tr("next")
+            )
+            figures.append((words.what, when))
         self._figures.set_figures(figures)
 
     def _ph_figure(self, jar: JarView) -> tuple[str, str]:

@@ -22,6 +22,8 @@ class JarWords:
     name: str
     state: str
     coming: str
+    what: str
+    when: str
     urgent: str
     sentence: str
 
@@ -35,20 +37,23 @@ def stage_words(jar: JarView) -> str:
         return _tr("Planned")
     if code == "brewing":
         return _tr("Being brewed")
+    if code == "drawn_off":
+        if jar.latest_ph is None:
+            return _tr("Drawn off")
+        return _tr("Drawn off at pH {ph}").format(ph=f"{jar.latest_ph:.2f}")
     parts = []
     if jar.day_number is not None:
         parts.append(_tr("Day {n}").format(n=jar.day_number))
     if jar.latest_ph is not None:
         parts.append(_tr("pH {ph}").format(ph=f"{jar.latest_ph:.2f}"))
-    elif jar.batch is not None and code != "drawn_off":
+    elif jar.batch is not None:
         parts.append(_tr("pH about {ph}").format(ph=f"{jar.batch.start_ph:.1f}"))
     else:
         parts.append(_tr("no pH yet"))
     return " · ".join(parts)
 
 
-def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
-    """What comes next and when, as one short line."""
+def _next_words(jar: JarView) -> str:
     texts = {
         "plan_batch": _tr("Ready for a batch"),
         "brew_it": _tr("Brew it next"),
@@ -59,16 +64,29 @@ def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
         "draw_off": _tr("Draw it off"),
         "own": _tr("Your reminder"),
     }
-    text = texts.get(jar.next_code or "", "")
-    if not text or jar.next_at is None:
-        return text
+    return texts.get(jar.next_code, "")
+
+
+def next_when_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
+    """When the next thing is due, by itself: "now", "tomorrow", "on Thu 3 Dec", or nothing."""
+    if jar.next_at is None:
+        return ""
     if jar.next_code == "finish_run_sheet":
-        if jar.next_at <= now:
-            return _tr("The timer has ended")
-        return _tr("Timer until {time}").format(time=time_words(jar.next_at, zone))
-    if jar.next_at <= now:
-        return _tr("{what} now").format(what=text)
-    return _tr("{what} {when}").format(what=text, when=day_words(jar.next_at, now, zone))
+        time = time_words(jar.next_at, zone)
+        return (
+            _tr("timer until {time}").format(time=time) if jar.next_at > now else _tr("time is up")
+        )
+    return _tr("now") if jar.next_at <= now else day_words(jar.next_at, now, zone)
+
+
+def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
+    """What comes next and when, as one short line."""
+    what, when = _next_words(jar), next_when_words(jar, now, zone)
+    if jar.next_code == "finish_run_sheet" and when:
+        return when[0].upper() + when[1:]
+    if not what or not when:
+        return what
+    return _tr("{what} {when}").format(what=what, when=when)
 
 
 def jar_words(jar: JarView, now: datetime, zone: tzinfo) -> JarWords:
@@ -89,5 +107,11 @@ def jar_words(jar: JarView, now: datetime, zone: tzinfo) -> JarWords:
         lines.append(_tr("needs attention"))
     sentence = ", ".join(part for part in lines if part) + "."
     return JarWords(
-        name=jar.vessel.name, state=state, coming=coming, urgent=urgent, sentence=sentence
+        name=jar.vessel.name,
+        state=state,
+        coming=coming,
+        what=_next_words(jar),
+        when=next_when_words(jar, now, zone),
+        urgent=urgent,
+        sentence=sentence,
     )

@@ -1,0 +1,221 @@
+"""Take the README's pictures from the real window, with invented and with published data.
+
+Run through ``python3 packaging/dev.py screenshots [--only NAME]``. The clock stands still,
+so that the pictures differ only when the window does.
+"""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import os
+import sys
+import tempfile
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta, tzinfo
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+ROOT = Path(__file__).resolve().parents[1]
+SERIES = ROOT / "tests" / "cases" / "series" / "hafsari_2021_black_mean.csv"
+NOW = datetime(2026, 11, 25, 10, 30, tzinfo=UTC)
+SERIES_START = datetime(2026, 11, 2, 8, 0, tzinfo=UTC)
+SETTLE_MS = 400
+
+
+class StandingClock:
+    """Time as the picture wants it."""
+
+    def __init__(self, now: datetime) -> None:
+        self.instant = now
+
+    def now(self) -> datetime:
+        """The instant it was set to."""
+        return self.instant
+
+    def monotonic(self) -> float:
+        """Seconds in step with the instant."""
+        return self.instant.timestamp()
+
+    def zone(self) -> tzinfo:
+        """One zone for all pictures."""
+        return ZoneInfo("Europe/Berlin")
+
+
+def main(argv: list[str]) -> int:
+    """Take all pictures into the folder named, or the README's own."""
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--into", type=Path, default=ROOT / "packaging" / "screenshots")
+    parser.add_argument("--only", default="", help="take only the pictures whose name has this")
+    parser.add_argument("--size", default="1280x800")
+    parser.add_argument("--scheme", default="", choices=["", "light", "dark"])
+    parser.add_argument("--text-scale", type=float, default=1.0)
+    options = parser.parse_args(argv)
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    sys.path[:0] = [str(ROOT), str(ROOT / "shared")]
+    options.into.mkdir(parents=True, exist_ok=True)
+    from PySide6.QtWidgets import QApplication
+
+    app = QApplication.instance() or QApplication([])
+    studio = Studio(app, options)
+    studio.invented_pantry()
+    studio.published_series()
+    print(f"{studio.taken} pictures in {options.into}")
+    return 0
+
+
+class Studio:
+    """Opens windows, waits until they have settled, and keeps what they show."""
+
+    def __init__(self, app: object, options: argparse.Namespace) -> None:
+        self._app = app
+        self._options = options
+        self._folder = Path(tempfile.mkdtemp(prefix="brewdesk-pictures-"))
+        self.taken = 0
+
+    def _open(self, name: str, clock: StandingClock, *, is_demo: bool = False):  # noqa: ANN202
+        from brewdesk.bootstrap import Program
+        from brewdesk.services.notices.silent import SilentNotifier
+
+        program = Program(
+            self._app,
+            self._folder / f"{name}.brewdesk",
+            is_demo=is_demo,
+            clock=clock,
+            notifier=SilentNotifier(),
+        )
+        width, height = (int(side) for side in self._options.size.split("x"))
+        program.window.resize(width, height)
+        program.start()
+        self._settle()
+        return program
+
+    def _settle(self, milliseconds: int = SETTLE_MS) -> None:
+        from PySide6.QtCore import QEventLoop, QTimer
+
+        loop = QEventLoop()
+        QTimer.singleShot(milliseconds, loop.quit)
+        loop.exec()
+
+    def _wait_for(self, is_so: Callable[[], bool]) -> None:
+        for _ in range(100):
+            if is_so():
+                return
+            self._settle(50)
+        raise RuntimeError("the window did not settle")
+
+    def _shoot(self, window, name: str) -> None:  # noqa: ANN001
+        if self._options.only not in name:
+            return
+        self._settle()
+        window.grab().save(str(self._options.into / f"{name}.png"))
+        self.taken += 1
+
+    def _schemes(self) -> tuple[str, ...]:
+        return (self._options.scheme,) if self._options.scheme else ("light", "dark")
+
+    def invented_pantry(self) -> None:
+        """Every page of the invented pantry."""
+        program = self._open("invented", StandingClock(NOW), is_demo=True)
+        window, desk = program.window, program.desk
+        jars = {jar.stage_code: jar for jar in desk.shelf.jars()}
+        for scheme in self._schemes():
+            program.theme.apply(scheme, self._options.text_scale)
+            for stage, jar in jars.items():
+                window.show_page("shelf")
+                window.shelf.choose_vessel(jar.vessel.id)
+                if stage in ("souring", "tasting", "past_window"):
+                    batch_id = jar.batch.id
+                    self._wait_for(lambda b=batch_id: desk.forecasts.now(b) is not None)
+                    window.shelf.sheet.show_tab("readings")
+                    self._shoot(window, f"readings-{stage}-{scheme}")
+                    window.shelf.sheet.show_tab("curve")
+                self._shoot(window, f"shelf-{stage}-{scheme}")
+            for page in ("plan", "due", "cultures", "settings"):
+                window.show_page(page)
+                self._shoot(window, f"{page}-{scheme}")
+        program.leave()
+        self._settle()
+
+    def published_series(self) -> None:
+        """Enter a published pH series and show the forecast as it stood on days 3, 6 and 9.
+
+        Hafsari et al. 2021, pH of a black tea kombucha on days 0 to 15 (from the abstract).
+        """
+        clock = StandingClock(SERIES_START)
+        program = self._open("published", clock)
+        batch_id = begin_series(program.desk, clock)
+        desk, window = program.desk, program.window
+        scheme = self._schemes()[0]
+        program.theme.apply(scheme, self._options.text_scale)
+        for day, ph in read_series():
+            clock.instant = SERIES_START + timedelta(days=day)
+            record_ph(desk, batch_id, clock.now(), ph)
+            if day not in (3.0, 6.0, 9.0):
+                continue
+            window.open_batch(batch_id)
+            window.shelf.sheet.show_tab("curve")
+            chart = window.shelf.sheet.chart
+            self._wait_for(
+                lambda c=chart, d=day: c.view() is not None
+                and c.view().forecast is not None
+                and len(c.view().points) == 1 + int(d // 3)
+            )
+            self._shoot(window, f"published-day-{day:.0f}-{scheme}")
+        program.leave()
+        self._settle()
+
+
+def read_series() -> list[tuple[float, float]]:
+    """Days and pH of the published series."""
+    with SERIES.open(encoding="utf-8", newline="") as file:
+        rows = csv.DictReader(line for line in file if not line.startswith("#"))
+        return [(float(row["day"]), float(row["value"])) for row in rows]
+
+
+def begin_series(desk, clock: StandingClock) -> int:  # noqa: ANN001
+    """Put up a jar and enter the batch that the paper's readings are of; returns its id.
+
+    The abstract gives no vessel and no recipe: those here are the program's defaults.
+    """
+    from brewdesk.services.records import Material, VesselDraft, VesselShape
+
+    place = desk.vessels.ensure_place()
+    vessel = desk.vessels.add(
+        VesselDraft(
+            name="Published series",
+            shape=VesselShape.CYLINDER,
+            material=Material.GLASS,
+            brim_volume_l=2.0,
+            working_volume_l=1.8,
+            inner_diameter_cm=12.0,
+            place_id=place.id,
+        )
+    )
+    wish = desk.batches.default_wish(vessel.id)
+    batch = desk.batches.plan(vessel.id, None, "Black tea, as published", wish)
+    desk.brewing.note_already_in(batch.id, clock.now(), 25.0)
+    return batch.id
+
+
+def record_ph(desk, batch_id: int, at: datetime, ph: float) -> None:  # noqa: ANN001
+    """Enter one pH of a meter."""
+    from brewdesk.services.records import Method, Quantity, ReadingDraft
+
+    desk.readings.record(
+        (
+            ReadingDraft(
+                batch_id=batch_id,
+                at=at,
+                quantity=Quantity.PH,
+                method=Method.METER,
+                value=ph,
+                sd=desk.readings.default_sd(Quantity.PH, Method.METER),
+                entered=f"{ph:.2f}",
+            ),
+        )
+    )
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
