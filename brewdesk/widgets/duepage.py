@@ -177,6 +177,7 @@ class DuePage(QWidget):
                 self._cards[item.reminder.id] = card
             card.show_item(item, now, zone, self._warnings.get(item.reminder.id, ""))
             self._lists[group].insertWidget(place, card)
+            card.show()
 
     def _make_card(self) -> DueCard:
         card = DueCard(self)
