@@ -51,6 +51,7 @@ class AmountsTable(QWidget):
         headers = (self.tr("Part"), self.tr("g"), self.tr("mL"), self.tr("Kitchen measure"))
         for column, text in enumerate(headers):
             self._grid.addWidget(self._cell(column, text, "label"), 0, column)
+        self._is_stale = False
         self._cells: dict[Part, tuple[QLabel, ...]] = {}
         for index, part in enumerate(Part):
             self._grid.addWidget(_Rule(self, strong=part is Part.TOTAL), 2 * index + 1, 0, 1, 4)
@@ -87,6 +88,9 @@ class AmountsTable(QWidget):
 
     def set_stale(self, is_stale: bool) -> None:
         """Grey the figures while they answer an older wish."""
+        if is_stale == self._is_stale:
+            return
+        self._is_stale = is_stale
         for cells in self._cells.values():
             for cell in cells:
                 set_role(cell, "muted" if is_stale else "")

@@ -8,10 +8,12 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import Batch, ImpossibleInput, Plan, StoreTrouble, Wish
+from brewdesk.services.records import Batch, ImpossibleInput, Plan, StoreTrouble, VesselShape, Wish
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.amountspanel import AmountsPanel
 from brewdesk.widgets.fields import announce, card, plain_label
+from brewdesk.widgets.jarpainter import JarLook
+from brewdesk.widgets.jarpreview import JarPreview
 from brewdesk.widgets.planform import PlanForm
 from brewdesk.widgets.printrunsheet import RunSheetDialog
 from brewdesk.widgets.runsheetwords import run_sheet
@@ -41,6 +43,7 @@ class PlanPage(QWidget):
         self._desk = desk
         self._plan: Plan | None = None
         self._wish: Wish | None = None
+        self._reckoned: tuple[Wish, Plan] | None = None
         self._is_stale = False
         self._dialog: VesselDialog | None = None
         self._paper: RunSheetDialog | None = None
@@ -85,7 +88,21 @@ class PlanPage(QWidget):
         outer.addWidget(self._make_strip())
 
     def _make_welcome(self) -> QFrame:
-        frame, column = card(self, "inform")
+        frame, outer = card(self, "inform")
+        picture = JarPreview(self)
+        picture.setMinimumSize(0, 0)
+        picture.setFixedSize(16 * SPACE, 18 * SPACE)
+        outline = self._desk.vessels.profile(VesselShape.CYLINDER, 15.0, 4.0)
+        picture.show_look(
+            JarLook(profile=outline, planned_height_cm=0.9 * outline[-1][0]),
+            self.tr("An empty jar"),
+        )
+        row = QHBoxLayout()
+        row.setSpacing(3 * SPACE)
+        column = QVBoxLayout()
+        row.addWidget(picture)
+        row.addLayout(column, 1)
+        outer.addLayout(row)
         column.addWidget(plain_label(self.tr("First, a vessel"), "heading", self))
         column.addWidget(
             plain_label(
@@ -104,6 +121,7 @@ class PlanPage(QWidget):
         line.addWidget(self.first_vessel)
         line.addStretch(1)
         column.addLayout(line)
+        column.addStretch(1)
         return frame
 
     def _make_strip(self) -> QFrame:
@@ -210,7 +228,7 @@ class PlanPage(QWidget):
             self.amounts.show_stale(self.tr("Waiting for the marked field."))
             return
         try:
-            plan = self._desk.batches.plan_preview(wish)
+            plan = self._reckon(wish)
         except ImpossibleInput as problem:
             self._say_beside(problem)
             self.amounts.show_stale(self.tr("Not up to date: see the marked field."))
@@ -218,6 +236,12 @@ class PlanPage(QWidget):
         self._say("")
         self._plan, self._wish = plan, wish
         self.amounts.show_plan(plan, wish)
+
+    def _reckon(self, wish: Wish) -> Plan:
+        """Reckon a wish, unless it is the one that was reckoned last."""
+        if self._reckoned is None or self._reckoned[0] != wish:
+            self._reckoned = (wish, self._desk.batches.plan_preview(wish))
+        return self._reckoned[1]
 
     def _show_welcome(self, *, has_vessel: bool) -> None:
         is_first = not has_vessel and not self._desk.vessels.all()

@@ -2,36 +2,29 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from brewdesk.widgets.theme import SPACE
 
-WIDE_PX = 116 * SPACE  # both columns at their least readable width, and the gap
+WIDE_LETTERS = 124  # two columns begin where a line of both has room for this many letters
+_LEFT_SHARE, _RIGHT_SHARE = 11, 10
 
 
 class TwoColumns(QWidget):
     """Shows ``left`` and ``right`` side by side, each in its own scroll area, or stacked."""
 
-    def __init__(
-        self,
-        left: QWidget,
-        right: QWidget,
-        parent: QWidget | None = None,
-        *,
-        wide_px: int = WIDE_PX,
-    ) -> None:
+    def __init__(self, left: QWidget, right: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._left, self._right = left, right
-        self._wide_px = wide_px
         self._is_wide: bool | None = None
         self._areas = (_area(self), _area(self))
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(SPACE)
-        self._row.addWidget(self._areas[0], 11)
-        self._row.addWidget(self._areas[1], 10)
+        self._row.addWidget(self._areas[0], _LEFT_SHARE)
+        self._row.addWidget(self._areas[1], _RIGHT_SHARE)
         self._arrange(is_wide=True)
 
     @property
@@ -42,7 +35,22 @@ class TwoColumns(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Choose the arrangement that fits."""
         super().resizeEvent(event)
-        self._arrange(is_wide=event.size().width() >= self._wide_px)
+        self._arrange(is_wide=self._fits_two(event.size().width()))
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Choose anew when the type size changes."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._arrange(is_wide=self._fits_two(self.width()))
+
+    def _fits_two(self, width: int) -> bool:
+        """Whether both columns can be read, and neither is cut off, at this width."""
+        letters = self.fontMetrics().averageCharWidth() * WIDE_LETTERS
+        share = width / (_LEFT_SHARE + _RIGHT_SHARE)
+        bar = 3 * SPACE  # scroll bar and gap
+        fits_left = share * _LEFT_SHARE - bar >= self._left.minimumSizeHint().width()
+        fits_right = share * _RIGHT_SHARE - bar >= self._right.minimumSizeHint().width()
+        return width >= letters and fits_left and fits_right
 
     def show_left(self, widget: QWidget) -> None:
         """Scroll so that ``widget`` of the left column can be seen."""

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea
 
 from brewdesk.services.amounts import Part, amount_rows
 from brewdesk.services.records import (
@@ -488,6 +488,20 @@ def test_wide_it_has_two_columns_and_narrow_one(desk, show):
     assert not page.columns.is_wide
     assert page.amounts.isVisible()
     assert page.form.isVisible()
+
+
+def test_large_type_gets_one_column_instead_of_two_that_are_cut_off(desk, show):
+    vessel(desk)
+    page = show()
+    font = page.font()
+    font.setPointSizeF(2.0 * font.pointSizeF())
+
+    page.setFont(font)
+    QApplication.processEvents()
+
+    assert not page.columns.is_wide
+    areas = [area for area in page.columns.findChildren(QScrollArea) if area.isVisible()]
+    assert [area.widget().width() <= area.viewport().width() for area in areas] == [True]
 
 
 def test_narrowing_the_window_keeps_the_field_that_is_being_typed_in(desk, show, qtbot):
