@@ -17,6 +17,12 @@ _TABLES = {table.name: table for table in SHELF_TABLES}
 
 PlainRow = dict[str, object]
 
+# The program itself shows reminders and moves them with the forecast, between two acts of the
+# maker. What it wrote there must not keep an act, and all older ones, from being taken back.
+_PROGRAM_COLUMNS = {
+    "reminder": frozenset({"due_at", "window_end", "state", "shown_at", "snoozed_until", "done_at"})
+}
+
 
 def plain_row(connection: Connection, table: Table, row_id: int) -> PlainRow | None:
     """Give a row as plain column values (text, numbers, None), or None if it is not there."""
@@ -38,9 +44,18 @@ def apply_deltas(connection: Connection, deltas: Sequence[RowDelta], *, backward
     for delta in reversed(deltas) if backwards else deltas:
         old, new = (delta.after, delta.before) if backwards else (delta.before, delta.after)
         table = _table_of(delta)
-        if plain_row(connection, table, delta.row_id) != old:
+        found = plain_row(connection, table, delta.row_id)
+        if _makers_part(delta.table, found) != _makers_part(delta.table, old):
             raise StaleRow(delta.table, delta.row_id)
         _write(connection, table, delta.row_id, old, new)
+
+
+def _makers_part(table_name: str, row: PlainRow | None) -> PlainRow | None:
+    """Leave out what the program writes by itself."""
+    if row is None:
+        return None
+    ours = _PROGRAM_COLUMNS.get(table_name, frozenset())
+    return {name: value for name, value in row.items() if name not in ours}
 
 
 def _table_of(delta: RowDelta) -> Table:

@@ -245,3 +245,17 @@ def test_doubt_in_the_clock_names_both_times():
     words = clock_doubt_words(NOON, NOON - timedelta(days=2), UTC)
     assert "Mon 23 Nov at 12:00" in words
     assert "Wed 25 Nov at 12:00" in words
+
+
+def test_what_the_program_shows_by_itself_does_not_keep_an_act_from_being_undone(tmp_path):
+    pantry = WatchedPantry(tmp_path / "pantry.sqlite", FakeClock())
+    pantry.watch.start()
+    pantry.own("feed the resting jar", minutes=5)
+    pantry.tick(minutes=6)
+    assert pantry.titles, "it was shown"
+    troubles = []
+    pantry.history.trouble.connect(troubles.append)
+    pantry.history.undo()
+    assert not troubles
+    assert pantry.kept(ReminderKind.OWN) == ()
+    pantry.close()
