@@ -154,7 +154,7 @@ def forecast(
     judged = _judged(conditions, readings, fitted)
     widening = judged.widening
     if judged.is_unlike_known:
-        fitted = _weighted(conditions, readings.widened(widening), rng)
+        fitted = _weighted(conditions, readings.widened(widening), rng, around=fitted)
     chosen = fitted.latents[equal_draws(fitted.weights, _KEPT_DRAWS)]
     middle = chosen.mean(axis=0)
     chosen = middle + _doubt(len(readings.indexes)) * (chosen - middle)
@@ -181,7 +181,13 @@ def forecast(
     )
 
 
-def _weighted(conditions: Conditions, readings: Readings, rng: Generator) -> WeightedDraws:
+def _weighted(
+    conditions: Conditions,
+    readings: Readings,
+    rng: Generator,
+    *,
+    around: WeightedDraws | None = None,
+) -> WeightedDraws:
     """Weigh draws of the prior by the readings."""
     import numpy as np
 
@@ -202,6 +208,7 @@ def _weighted(conditions: Conditions, readings: Readings, rng: Generator) -> Wei
         further_draws=_FEWEST_DRAWS,
         enough_effective=_ENOUGH_EFFECTIVE,
         rng=rng,
+        around=around,
     )
 
 

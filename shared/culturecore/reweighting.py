@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     Floats: TypeAlias = NDArray[float64]
     Indexes: TypeAlias = NDArray[intp]
 
-_MAX_ROUNDS = 8
+_MAX_ROUNDS = 6
 _BISECTIONS = 12
 _STEP_EFFECTIVE = 100.0  # draws that must count before a new proposal is fitted to them
 _TAIL_FREEDOM = 6.0  # Student-t proposals: tails wider than the normal latents'
@@ -53,18 +53,24 @@ def reweigh(
     further_draws: int,
     enough_effective: float,
     rng: Generator,
+    around: WeightedDraws | None = None,
 ) -> WeightedDraws:
     """Draw from the standard normal prior and weigh by ``log_likelihood``.
 
     Parameters: ``log_likelihood`` takes latents (draws by dimensions) and gives one finite
     number a draw. Further rounds of ``further_draws`` follow until the whole likelihood is
-    used and ``enough_effective`` draws count, at most eight times.
+    used and ``enough_effective`` draws count, at most six times. ``around`` are the draws of a like
+    question, to start from.
 
     Notes: adaptive multiple importance sampling in the manner of Cappe et al. 2004 (J.
     Comput. Graph. Stat. 13:907, from memory); effective draws are ``1 / sum(weights^2)``.
     """
-    latents = rng.standard_normal((first_draws, dimensions))
-    log_weight_free, evidence = _zeros(first_draws), log_likelihood(latents)
+    if around is None:
+        latents = rng.standard_normal((first_draws, dimensions))
+        log_weight_free = _zeros(first_draws)
+    else:
+        latents, log_weight_free = _propose(around.latents, around.weights, further_draws, rng)
+    evidence = log_likelihood(latents)
     tempering, weights = _temper(log_weight_free, evidence, _STEP_EFFECTIVE)
     for _ in range(_MAX_ROUNDS):
         if tempering >= 1.0 and _effective(weights) >= enough_effective:
