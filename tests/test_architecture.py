@@ -14,6 +14,7 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -142,6 +143,12 @@ def module_name(path: Path) -> str:
     return ".".join(parts)
 
 
+@cache
+def syntax_of(path: Path) -> ast.Module:
+    """Return the syntax tree of the file at ``path``."""
+    return ast.parse(path.read_text(encoding="utf-8"))
+
+
 def importable_modules() -> list[str]:
     """Return the names of all modules that can be imported on this system."""
     names = [
@@ -174,9 +181,10 @@ def imported_names(tree: ast.AST, module: str, *, is_package: bool) -> Iterator[
             yield from (f"{base}.{alias.name}" for alias in node.names)
 
 
-def imports_of(path: Path) -> set[str]:
+@cache
+def imports_of(path: Path) -> frozenset[str]:
     """Return the full names that the module at ``path`` imports."""
-    tree = ast.parse(path.read_text(encoding="utf-8"))
+    tree = syntax_of(path)
     return set(imported_names(tree, module_name(path), is_package=path.name == "__init__.py")) - {
         "__future__.annotations"
     }
@@ -260,7 +268,7 @@ def test_only_the_clock_reads_the_time():
         f"{module_name(path)}:{node.lineno} {ast.unparse(node)}"
         for path in source_files()
         if module_name(path) != CLOCK
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        for node in ast.walk(syntax_of(path))
         if isinstance(node, ast.Attribute) and READS_THE_TIME.fullmatch(ast.unparse(node))
     ]
     by_name = [
@@ -366,7 +374,7 @@ def test_no_test_sleeps_skips_or_expects_to_fail():
     found = [
         f"{path.relative_to(ROOT)}:{node.lineno} {ast.unparse(node)}"
         for path in sorted(ROOT.glob("tests/**/*.py"))
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        for node in ast.walk(syntax_of(path))
         if isinstance(node, ast.Attribute) and shirking.fullmatch(ast.unparse(node))
     ]
 
