@@ -13,7 +13,7 @@ from brewdesk.services.clock import Clock, SystemClock
 from brewdesk.services.desk import Desk, build_desk
 from brewdesk.services.jobs import JobRunner, Jobs
 from brewdesk.services.notices.port import Notice, Notifier
-from brewdesk.services.settings import CLOSE_TO_TRAY, TEXT_SCALE, THEME
+from brewdesk.services.settings import CLOSE_TO_TRAY, TEXT_SCALE, THEME, ZONE
 from brewdesk.store.store import Store
 from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
@@ -55,7 +55,7 @@ class Program(QObject):
     ) -> None:
         super().__init__()
         self._app = app
-        self.clock = clock or SystemClock()
+        self.clock = clock or SystemClock(self._zone_name)
         self.store = Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
         self.jobs = jobs or Jobs()
         self.tray = Tray()
@@ -123,6 +123,11 @@ class Program(QObject):
         self.store.close()
         self.window.deleteLater()
         self.left.emit()
+
+    def _zone_name(self) -> str:
+        """The maker's chosen zone; "" (the computer's) until the settings can be read."""
+        desk = getattr(self, "desk", None)
+        return "" if desk is None else desk.settings.get(ZONE)
 
     def _may_hide(self) -> bool:
         return bool(self.desk.settings.get(CLOSE_TO_TRAY)) and self.tray.is_up()

@@ -77,7 +77,7 @@ class CultureTreeModel(QAbstractItemModel):
         culture = children[row].culture
         return self.createIndex(row, column, culture.id if culture is not None else 0)
 
-    def parent(self, child: Index = QModelIndex()) -> Any:  # type: ignore[override]  # noqa: ANN401, B008  # overloads QObject.parent
+    def parent(self, child: Index = QModelIndex()) -> Any:  # noqa: ANN401, B008  # Qt overloads it with QObject.parent
         """Index of the first parent."""
         if not child.isValid():
             return QModelIndex()

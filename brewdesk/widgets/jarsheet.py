@@ -231,8 +231,8 @@ class JarSheet(QWidget):
         }.get(jar.stage_code, ("facts",))
         if fresh:
             for index in reversed(range(self.tabs.count())):
-                page = self.tabs.widget(index)
                 self.tabs.removeTab(index)
+            for page, _ in self._pages.values():
                 page.hide()
             for key in wanted:
                 page, title = self._pages[key]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent
@@ -19,6 +20,7 @@ from PySide6.QtWidgets import (
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import BatchStage, ImpossibleInput, StoreTrouble
+from brewdesk.services.reminders import DueItem
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.problems import impossible_words, trouble_words
@@ -30,6 +32,9 @@ from brewdesk.widgets.rail import Rail
 from brewdesk.widgets.shelfpage import ShelfPage
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, Theme
+
+if TYPE_CHECKING:
+    from brewdesk.widgets.planpage import PlanPage
 
 MINUTE_MS = 60_000
 
@@ -157,6 +162,7 @@ class MainWindow(QMainWindow):
         desk.history.trouble.connect(self.tell_trouble)
         desk.changes.changed.connect(self._on_changed)
         desk.reminder_clock.open_asked.connect(self._on_open_asked)
+        desk.reminder_clock.came_due.connect(self._on_came_due)
         desk.reminder_clock.trouble.connect(self.tell_trouble)
         desk.reminder_clock.clock_doubt.connect(self._on_clock_doubt)
         desk.reminder_clock.clock_trusted.connect(self.notice.hide)
@@ -211,6 +217,10 @@ class MainWindow(QMainWindow):
         """Bring a page to the front."""
         self.stack.setCurrentWidget(self.page(key))
         self.rail.show_page(key)
+
+    def _plan_page(self) -> PlanPage:
+        page = self.page("plan")
+        return cast("PlanPage", page)
 
     def _make_plan(self) -> QWidget:
         from brewdesk.widgets.planpage import PlanPage
@@ -269,14 +279,12 @@ class MainWindow(QMainWindow):
 
     def plan(self, vessel_id: int | None) -> None:
         """Go to the planner, for a vessel if one is given."""
-        page = self.page("plan")
-        page.begin(vessel_id)
+        self._plan_page().begin(vessel_id)
         self.show_page("plan")
 
     def edit_plan(self, batch_id: int) -> None:
         """Go to the planner with a plan there is."""
-        page = self.page("plan")
-        page.edit_plan(batch_id)
+        self._plan_page().edit_plan(batch_id)
         self.show_page("plan")
 
     def start_brewing(self, batch_id: int) -> None:
@@ -434,6 +442,17 @@ class MainWindow(QMainWindow):
         step = self._desk.brewing.step(step_id)
         self.open_batch(step.batch_id)
         self.shelf.sheet.show_tab("run")
+
+    def _on_came_due(self, items: tuple[DueItem, ...]) -> None:
+        """Say it in the window too: not every desktop shows notices over the program in front."""
+        titles = [item.title for item in items]
+        more = len(titles) - 1
+        text = (
+            titles[0]
+            if not more
+            else self.tr("{first}, and {n} more").format(first=titles[0], n=more)
+        )
+        self.notice.say(self.tr("Due now: {what}").format(what=text), "inform")
 
     def _on_clock_doubt(self, _newest: object) -> None:
         self.notice.say(

@@ -63,7 +63,7 @@ class ShelfPage(QWidget):
         self._stack = QStackedWidget()
         self._stack.addWidget(self.view)
         self._stack.addWidget(self.empty)
-        left = QWidget()
+        self._left = left = QWidget()
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -225,5 +225,4 @@ class ShelfPage(QWidget):
         """Give the sheet's side the surface colour, wall colour the other."""
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(tokens().surface))
-        left = self.splitter.widget(0).geometry()
-        painter.fillRect(left, QColor(tokens().wall).lighter(103))
+        painter.fillRect(self._left.geometry(), QColor(tokens().wall).lighter(103))
