@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
+    QGraphicsOpacityEffect,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -163,14 +164,24 @@ class AmountsPanel(QWidget):
         self._cards.setSpacing(SPACE)
         self._remarks = QVBoxLayout()
         self._remarks.setSpacing(SPACE)
+        # What belongs to an older wish is dimmed as a whole, warnings included.
+        self._rest = QWidget(self)
+        rest = QVBoxLayout(self._rest)
+        rest.setContentsMargins(0, 0, 0, 0)
+        rest.setSpacing(2 * SPACE)
+        rest.addLayout(self._cards)
+        rest.addWidget(result)
+        rest.addLayout(self._remarks)
+        self._dimmer = QGraphicsOpacityEffect(self._rest)
+        self._dimmer.setOpacity(0.45)
+        self._dimmer.setEnabled(False)
+        self._rest.setGraphicsEffect(self._dimmer)
         self._body = QWidget(self)
         body = QVBoxLayout(self._body)
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(2 * SPACE)
         body.addWidget(amounts)
-        body.addLayout(self._cards)
-        body.addWidget(result)
-        body.addLayout(self._remarks)
+        body.addWidget(self._rest)
         self._empty, nothing = card(self)
         nothing.addWidget(plain_label(self.tr("Amounts"), "heading", self))
         self.why_empty = plain_label(role="muted", parent=self, wraps=True)
@@ -194,6 +205,7 @@ class AmountsPanel(QWidget):
         self._body.show()
         self.state.say("")
         self.table.set_stale(False)
+        self._dimmer.setEnabled(False)
         self.table.show_rows(amount_rows(plan, wish))
         show = self._quantities.show
         self.figures.set_figures(
@@ -225,6 +237,7 @@ class AmountsPanel(QWidget):
             self.show_nothing(words)
             return
         self.table.set_stale(True)
+        self._dimmer.setEnabled(True)
         self.state.say(words, "error")
 
     def _start_ph_words(self, estimate: Estimate) -> str:

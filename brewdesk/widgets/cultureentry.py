@@ -6,8 +6,14 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import CultureDraft, CultureOrigin, CultureState, ImpossibleInput
-from brewdesk.services.wording.problems import impossible_words
+from brewdesk.services.records import (
+    CultureDraft,
+    CultureOrigin,
+    CultureState,
+    ImpossibleInput,
+    StoreTrouble,
+)
+from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import FieldRow, choose
 from brewdesk.widgets.stylesheet import set_role
@@ -131,8 +137,7 @@ class CultureEntry(QWidget):
 
     def _on_keep(self) -> None:
         if not self.name.text().strip():
-            self.name_row.set_problem(self.tr("Give the culture a name."))
-            self.name.setFocus()
+            self._refuse(self.tr("Give the culture a name."))
             return
         draft = CultureDraft(
             name=self.name.text().strip(),
@@ -143,11 +148,17 @@ class CultureEntry(QWidget):
         try:
             culture = self._desk.cultures.add(draft)
         except ImpossibleInput as problem:
-            self.name_row.set_problem(impossible_words(problem, self._desk.quantities.show))
-            self.name.setFocus()
+            self._refuse(impossible_words(problem, self._desk.quantities.show))
+            return
+        except StoreTrouble as trouble:
+            self._refuse(trouble_words(trouble))
             return
         self.name.clear()
         self.new.setChecked(False)
         self.reload()
         self.choose(culture.id)
         self.combo.setFocus()
+
+    def _refuse(self, words: str) -> None:
+        self.name_row.set_problem(words)
+        self.name.setFocus()

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from brewdesk.services.amounts import ph_marks
 from brewdesk.services.records import Estimate
+from brewdesk.services.wording.amounts import number_text
 from brewdesk.widgets.theme import SPACE, tokens
 
 LOW_PH, HIGH_PH = 2.0, 5.6
@@ -72,7 +73,6 @@ class PhScale(QWidget):
         t = tokens()
         line = QFontMetrics(self.font()).lineSpacing()
         wide = self.width() >= 44 * SPACE
-        locale = self.locale()
         by_day = self.tr("by day {day}").format(day=self._marks.deadline_days)
         marks = (
             (self._marks.least_to_drink, self.tr("least to drink"), Qt.AlignmentFlag.AlignLeft),
@@ -86,7 +86,7 @@ class PhScale(QWidget):
             left = x - 2 if side == Qt.AlignmentFlag.AlignLeft else x + 2 - 200
             box = QRectF(left, top + _TRACK + 5, 200, line)
             painter.setPen(QColor(t.ink))
-            painter.drawText(box, side, locale.toString(ph, "f", 1))
+            painter.drawText(box, side, number_text(ph, 1))
             if wide:
                 painter.setPen(QColor(t.muted))
                 painter.drawText(box.translated(0, line), side, words)

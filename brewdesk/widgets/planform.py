@@ -21,36 +21,23 @@ from PySide6.QtWidgets import (
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     Batch,
-    BatchStage,
-    CultureState,
     Kind,
     Starter,
     StarterTaste,
     TeaKind,
-    Vessel,
     Wish,
 )
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.cultureentry import CultureEntry
 from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
+from brewdesk.widgets.plandefaults import first_culture, first_wish, free_vessels
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.teastrength import TeaStrengthEdit
 from brewdesk.widgets.theme import SPACE
 
 NAME_MAX = 60
-LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
-# Fields of the wish that a maker carries from batch to batch; the rest belongs to the vessel.
-_CARRIED = (
-    "sugar_g_per_l",
-    "tea_kind",
-    "tea_g_per_l",
-    "bag_g",
-    "target_start_ph",
-    "water_alkalinity_meq_per_l",
-    "hot_water_c",
-    "cold_water_c",
-)
-
+# Figures that belong to the vessel, its place and the settings, and follow them.
+_FOLLOWED = ("fill_volume_l", "place_temperature_c", "culture_limit_c")
 _EXACT = (
     "water_alkalinity_meq_per_l",
     "hot_water_c",
@@ -233,20 +220,14 @@ class PlanForm(QWidget):
 
     # filling
 
-    def free_vessels(self) -> tuple[Vessel, ...]:
-        """Return the vessels that can take this batch, in shelf order."""
-        own = self._batch.vessel_id if self._batch is not None else None
-        live = self._desk.batches.all(stages=LIVE_STAGES)
-        taken = {batch.vessel_id for batch in live} - {own}
-        return tuple(v for v in self._desk.vessels.all() if v.id not in taken)
-
     def reload(self) -> None:
         """Read vessels and cultures anew; choices and typed text stay."""
         chosen = self.vessel_id()
         show = self._desk.quantities.show
         was_filling, self._is_filling = self._is_filling, True
         self.vessel.clear()
-        for vessel in self.free_vessels():
+        own = None if self._batch is None else self._batch.vessel_id
+        for vessel in free_vessels(self._desk, own):
             words = self.tr("{name} – {volume}").format(
                 name=vessel.name, volume=show(vessel.working_volume_l, Kind.VOLUME)
             )
@@ -256,6 +237,8 @@ class PlanForm(QWidget):
         self.culture.reload()
         if self.vessel_id() != chosen:
             self._fill_for_vessel()
+        elif chosen is not None:
+            self._follow_vessel(chosen)
 
     def begin(self, vessel_id: int | None = None) -> None:
         """Begin a new plan, for ``vessel_id`` if given, as the last batch was planned."""
@@ -299,13 +282,22 @@ class PlanForm(QWidget):
             self._base = None
             self._on_entry()
             return
-        wish = self._desk.batches.default_wish(vessel_id)
-        former = self._desk.batches.all()
-        if former and self._batch is None:
-            last = self._desk.batches.wish_of(former[0])
-            wish = replace(wish, starter=last.starter, **{f: getattr(last, f) for f in _CARRIED})
-        self._fill(wish)
-        self._suggest_culture(vessel_id, former[0] if former else None)
+        self._fill(first_wish(self._desk, vessel_id))
+        if not self.culture.is_chosen_by_hand:
+            self.culture.suggest(first_culture(self._desk, vessel_id))
+
+    def _follow_vessel(self, vessel_id: int) -> None:
+        """Take over what was changed at the vessel, its place or the settings meanwhile."""
+        if self._base is None:
+            return
+        now = self._desk.batches.default_wish(vessel_id)
+        self._base = replace(self._base, working_volume_l=now.working_volume_l)
+        if self._batch is not None:
+            return
+        for field in _FOLLOWED:
+            edit = self._quantities[field]
+            if not edit.is_touched():
+                edit.set_value(getattr(now, field))
 
     def _fill(self, wish: Wish) -> None:
         self._base = wish
@@ -329,17 +321,6 @@ class PlanForm(QWidget):
         if self._batch is None and self.name.text() == self._name_given:
             self._name_given = self._desk.batches.suggested_name(self._tea_kind())
             self.name.setText(self._name_given)
-
-    def _suggest_culture(self, vessel_id: int, last: Batch | None) -> None:
-        """Choose the culture that rests in the vessel, else one that rests, else the last."""
-        if self.culture.is_chosen_by_hand:
-            return
-        known = self._desk.cultures.all(include_gone=False)
-        resting = [c for c in known if c.state is CultureState.RESTING]
-        here = [c for c in resting if c.vessel_id == vessel_id]
-        usual = [c for c in known if last is not None and c.id == last.culture_id]
-        first = next(iter(here or usual or resting or known), None)
-        self.culture.suggest(None if first is None else first.id)
 
     # reading
 

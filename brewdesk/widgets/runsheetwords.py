@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from brewdesk.printing.runsheetpainter import RunSheet, RunStep
 from brewdesk.services.amounts import AmountRow, Part, amount_rows, ph_marks
+from brewdesk.services.brewing import STEEP_S
 from brewdesk.services.desk import Desk
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Culture, Kind, Plan, StepKind, Vessel, Wish
@@ -131,8 +132,8 @@ def _steps(rows: tuple[AmountRow, ...], limit: str, *, has_culture: bool) -> tup
         StepKind.BOIL: _t("{hot} for the tea. Mind the steam and the pot.").format(
             hot=grams[Part.HOT_WATER]
         ),
-        StepKind.STEEP: _t("{tea} ({bags}), 10 minutes or as long as you like it.").format(
-            tea=grams[Part.TEA], bags=measure_words(tea.measures)
+        StepKind.STEEP: _t("{tea} ({bags}), {minutes} minutes or as long as you like it.").format(
+            tea=grams[Part.TEA], bags=measure_words(tea.measures), minutes=STEEP_S // 60
         ),
         StepKind.LIFT_TEA: _t("Let it drip; do not wring it."),
         StepKind.DISSOLVE_SUGAR: _t("{sugar}, until no grain is left.").format(

@@ -24,14 +24,15 @@ from brewdesk.services.records import (
     ImpossibleInput,
     Kind,
     Material,
+    StoreTrouble,
     Verdict,
     Vessel,
     VesselDraft,
     VesselShape,
 )
-from brewdesk.services.wording.problems import impossible_words
+from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stages import name_of
-from brewdesk.widgets.fields import FieldRow, choose, plain_label
+from brewdesk.widgets.fields import FieldRow, announce, choose, plain_label
 from brewdesk.widgets.jarlook import WALLS
 from brewdesk.widgets.jarpainter import JarLook
 from brewdesk.widgets.jarpreview import JarPreview, filled_height_cm
@@ -353,6 +354,9 @@ class VesselDialog(QDialog):
         except ImpossibleInput as problem:
             self._say(problem)
             return
+        except StoreTrouble as trouble:
+            self._say_at_the_foot(trouble_words(trouble))
+            return
         self.saved.emit(vessel.id)
         self.accept()
 
@@ -378,8 +382,12 @@ class VesselDialog(QDialog):
         words = impossible_words(problem, self._desk.quantities.show)
         row = self.rows.get(problem.field)
         if row is None:
-            self.trouble.setText(words)
-            self.trouble.setVisible(True)
+            self._say_at_the_foot(words)
             return
         row.set_problem(words)
         row.focus_widget.setFocus()
+
+    def _say_at_the_foot(self, words: str) -> None:
+        self.trouble.setText(words)
+        self.trouble.setVisible(True)
+        announce(self, words)

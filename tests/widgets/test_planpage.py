@@ -370,6 +370,38 @@ def test_another_vessel_brings_its_own_volume_but_leaves_what_was_typed(desk, sh
     assert field(page, "sugar_g_per_l").text() == "65"
 
 
+def test_a_vessel_changed_elsewhere_brings_its_new_volume_unless_a_fill_was_typed(
+    desk, show, qtbot
+):
+    jar = vessel(desk, working_l=4.0)
+    page = show()
+    desk.vessels.edit(jar.id, working_volume_l=3.0)
+    assert field(page, "fill_volume_l").value() == 3.0
+    assert page.form.wish().working_volume_l == 3.0
+
+    enter(qtbot, field(page, "fill_volume_l"), "3.2 L")
+    desk.vessels.edit(jar.id, working_volume_l=3.5)
+
+    assert field(page, "fill_volume_l").text() == "3.2 L"
+    assert page.form.wish().working_volume_l == 3.5
+
+
+def test_figures_of_an_older_wish_are_dimmed_and_said_to_be_so(desk, show, qtbot):
+    vessel(desk)
+    page = show()
+    sugar = page.amounts.table.text(Part.SUGAR, 1)
+    enter(qtbot, field(page, "fill_volume_l"), "4 L and a bit")
+    qtbot.waitUntil(lambda: bool(page.amounts.state.text()))
+    assert page.amounts.table.text(Part.SUGAR, 1) == sugar
+    assert page.amounts._dimmer.isEnabled()
+
+    enter(qtbot, field(page, "fill_volume_l"), "2 L")
+    qtbot.waitUntil(lambda: not page.amounts.state.text())
+
+    assert page.amounts.table.text(Part.SUGAR, 1) != sugar
+    assert not page.amounts._dimmer.isEnabled()
+
+
 def test_a_vessel_added_elsewhere_is_offered_and_nothing_typed_is_lost(desk, show, qtbot):
     vessel(desk)
     page = show()
