@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import glob
 import os
 import secrets
 import sqlite3
@@ -37,7 +38,7 @@ def discard(path: Path) -> None:
 
 def discard_leftovers(target: Path) -> None:
     """Delete what an earlier, interrupted run left unfinished beside ``target``."""
-    for path in target.parent.glob(f".{target.name}.*{_UNFINISHED}*"):
+    for path in target.parent.glob(f".{glob.escape(target.name)}.*{_UNFINISHED}*"):
         path.unlink(missing_ok=True)
 
 

@@ -110,12 +110,15 @@ def test_a_store_that_others_could_read_is_made_private(closed):
 
 
 def test_a_name_with_signs_of_its_own_is_opened(tmp_path):
-    path = tmp_path / "ein % Ordner? #1 é" / "pantry file.sqlite"
+    path = tmp_path / "ein % Ordner? #1 é" / "pantry [1].sqlite"
     Store.open(path, now=NOW).close()
+    path.with_name(f".{path.name}.0a1b2c3d.unfinished").touch()
     store = Store.open(path, now=NOW)
-
-    assert store.path == path
+    made = store.backup("manual", now=NOW)
     store.close()
+
+    assert dump(made) == dump(path)
+    assert sorted(entry.name for entry in path.parent.iterdir()) == ["backups", path.name]
 
 
 def test_an_empty_file_is_no_new_store(path):
