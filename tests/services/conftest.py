@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import shutil
+from dataclasses import replace
 from types import SimpleNamespace
 
 import pytest
@@ -21,7 +23,7 @@ from brewdesk.services.vessels import Vessels
 from brewdesk.store.records import CultureDraft, VesselDraft
 from brewdesk.store.store import Store
 from culturecore.stages import CultureOrigin, CultureState, Material, VesselShape
-from tests.helpers.fakes import FakeClock
+from tests.helpers.fakes import DEFAULT_START, FakeClock
 
 
 class Kit(SimpleNamespace):
@@ -50,8 +52,6 @@ class Kit(SimpleNamespace):
         return self.cultures.add(CultureDraft(**(draft | fields)), parents)
 
     def plan(self, vessel=None, culture=None, name="Black tea 1", **wish):
-        from dataclasses import replace
-
         vessel = vessel or self.vessel()
         full = replace(self.batches.default_wish(vessel.id), **wish)
         return self.batches.plan(vessel.id, culture.id if culture else None, name, full)
@@ -69,8 +69,17 @@ def clock():
     return FakeClock()
 
 
+@pytest.fixture(scope="session")
+def new_store(tmp_path_factory):
+    """The file of a new store: making one from its migrations takes longer than most tests."""
+    path = tmp_path_factory.mktemp("new") / "pantry.sqlite"
+    Store.open(path, now=DEFAULT_START).close()
+    return path
+
+
 @pytest.fixture
-def kit(tmp_path, clock):
+def kit(tmp_path, clock, new_store):
+    shutil.copy(new_store, tmp_path / "pantry.sqlite")
     store = Store.open(tmp_path / "pantry.sqlite", now=clock.now())
     changes = Changes()
     door = Door(store, clock, changes)

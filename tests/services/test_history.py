@@ -136,6 +136,10 @@ ACTS = {
         _almost_covered,
         lambda kit, step_id: kit.brewing.finish(step_id),
     ),
+    ActKind.NOTE_ALREADY_IN: (
+        lambda kit: kit.plan(culture=kit.culture()),
+        lambda kit, batch: kit.brewing.note_already_in(batch.id, kit.clock.now(), 24.0),
+    ),
     ActKind.ADD_READINGS: (
         lambda kit: kit.souring(),
         lambda kit, batch: kit.readings.record(

@@ -154,15 +154,17 @@ def _start_souring(facts: Facts, _show: Show) -> str:
 
 
 def _note_already_in(facts: Facts, show: Show) -> str:
-    reason = facts["override_reason"]
-    if reason:
-        return _t("{name} entered as already souring, temperature not shown: {reason}").format(
+    temperature_c, reason = facts["temperature_c"], facts["override_reason"]
+    if temperature_c is None:
+        return _t("{name} entered as already souring, temperature not known: {reason}").format(
             name=facts["name"], reason=reason
         )
-    temperature = show(facts["temperature_c"], Kind.TEMPERATURE)
-    return _t("{name} entered as already souring, begun at {temperature}").format(
-        name=facts["name"], temperature=temperature
-    )
+    temperature = show(temperature_c, Kind.TEMPERATURE)
+    if reason:
+        template = _t("{name} entered as already souring, begun at {temperature}: {reason}")
+    else:
+        template = _t("{name} entered as already souring, begun at {temperature}")
+    return template.format(name=facts["name"], temperature=temperature, reason=reason)
 
 
 def _add_readings(facts: Facts, show: Show) -> str:
