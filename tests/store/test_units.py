@@ -103,7 +103,8 @@ def test_a_writer_takes_the_write_lock_as_it_begins(store):
         other.execute("BEGIN IMMEDIATE")
 
 
-def test_threads_take_turns_and_lose_nothing(store):
+def test_threads_take_turns_and_lose_nothing(path):
+    store = Store.open(path, now=NOW, busy_timeout_s=0.001)  # turns are no matter of patience
     with store.write() as unit:
         unit.settings.put("count", "0")
 
@@ -120,6 +121,7 @@ def test_threads_take_turns_and_lose_nothing(store):
 
     with store.read() as unit:
         assert unit.settings.get("count") == "75"
+    store.close()
 
 
 def test_a_lock_held_by_another_program_is_told_after_the_wait(path):
