@@ -14,6 +14,7 @@ from pathlib import Path
 import pytest
 
 from brewdesk.store import migrate
+from brewdesk.store import store as store_module
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.migrate import CURRENT, Migrations
 from brewdesk.store.schema import SCHEMA_NUMBER
@@ -188,6 +189,34 @@ def test_no_room_for_a_copy_is_said_before_anything_is_done(filled, to_next, mon
 
     assert caught.value.code == "disk_full"
     assert filled.read_bytes() == before
+
+
+def test_a_disk_that_fills_up_during_a_migration_is_told_as_such(filled, to_next):
+    before = filled.read_bytes()
+    grow = (
+        '    op.execute("PRAGMA max_page_count=40")\n'  # SQLite's own limit, same error
+        "    for _ in range(9):\n"
+        '        op.execute("INSERT INTO setting VALUES (hex(randomblob(9)), '
+        'hex(zeroblob(40000)))")\n'
+    )
+
+    with pytest.raises(StoreTrouble) as caught:
+        Store.open(filled, now=NOW, migrations=to_next(grow))
+
+    assert caught.value.code == "disk_full"
+    assert filled.read_bytes() == before
+
+
+def test_an_older_store_that_cannot_be_written_is_left_alone(filled, to_next, monkeypatch):
+    before = filled.read_bytes()
+    monkeypatch.setattr(store_module, "is_writable", lambda path: False)
+
+    with pytest.raises(StoreTrouble) as caught:
+        Store.open(filled, now=NOW, migrations=to_next(ADD_A_COLUMN))
+
+    assert caught.value.code == "read_only"
+    assert filled.read_bytes() == before
+    assert files(filled) == ["pantry.sqlite"]
 
 
 def test_a_store_of_the_present_schema_is_opened_without_alembic(filled):
