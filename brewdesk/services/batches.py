@@ -10,6 +10,7 @@ from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.cultures import GONE
 from brewdesk.services.door import Door
+from brewdesk.services.names import tidy_name
 from brewdesk.services.settings import CULTURE_LIMIT_C, Settings
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.services.wording.stages import name_of
@@ -122,22 +123,30 @@ class Batches:
     def plan(self, vessel_id: int, culture_id: int | None, name: str, wish: Wish) -> Batch:
         """Plan a batch: keep the wish and its amounts; the vessel is taken from now on.
 
+        What was drawn off from this vessel before is closed by it.
+
         Raises
         ------
         ImpossibleInput
             Field "vessel_id" with reason "material", "occupied", "retired" or
             "resting_culture"; "culture_id" with reason "gone"; "name" with reason
-            "empty"; or a field of the wish.
+            "empty" or "too_long"; or a field of the wish.
         """
         with self._door.store.read() as unit:
             vessel = unit.vessels.get(vessel_id)
             _check_vessel(unit, vessel, culture_id)
             _check_culture(unit, culture_id)
         draft = self._draft(vessel, culture_id, name, wish)
+
+        def work(unit: UnitOfWork) -> Batch:
+            for done in unit.batches.where(vessel_id=vessel_id, stage=BatchStage.DRAWN_OFF):
+                unit.batches.change(done.id, stage=BatchStage.CLOSED)
+            return unit.batches.add(draft)
+
         return self._door.perform(
             ActKind.PLAN_BATCH,
             {"name": draft.name, "vessel": vessel.name, "fill_volume_l": draft.fill_volume_l},
-            lambda unit: unit.batches.add(draft),
+            work,
             topics=Topic.BATCHES,
             batch_id=lambda batch: batch.id,
             vessel_id=vessel_id,
@@ -292,8 +301,7 @@ class Batches:
         )
 
     def _draft(self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish) -> BatchDraft:
-        if not name.strip():
-            raise ImpossibleInput("name", name, reason="empty")
+        tidy = tidy_name(name)
         if wish.fill_volume_l > vessel.brim_volume_l:
             raise ImpossibleInput(
                 "fill_volume_l",
@@ -305,7 +313,7 @@ class Batches:
             )
         plan = self.plan_preview(replace(wish, working_volume_l=vessel.working_volume_l))
         return BatchDraft(
-            name=name.strip(),
+            name=tidy,
             vessel_id=vessel.id,
             culture_id=culture_id,
             stage=BatchStage.PLANNED,

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
+from brewdesk.services.names import is_same_name, tidy_name
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.store.records import Culture, CultureDraft, CultureParentDraft, Vessel
 from culturecore.errors import ImpossibleInput
@@ -55,6 +56,7 @@ class Cultures:
             For an empty or taken name, a birthday in the future or before a
             parent's, or a vessel that cannot take it.
         """
+        draft = replace(draft, name=tidy_name(draft.name))
         parent_ids = tuple(dict.fromkeys(parents))
         with self._door.store.read() as unit:
             self._check(unit, draft, None)
@@ -62,7 +64,7 @@ class Cultures:
                 parent = unit.cultures.get(parent_id)
                 if parent.born_at > draft.born_at:
                     raise ImpossibleInput("born_at", draft.born_at, reason="before_parent")
-        fields = _fields(draft) | {"name": draft.name.strip()}
+        fields = _fields(draft)
 
         def work(unit: UnitOfWork) -> Culture:
             culture = unit.cultures.add(CultureDraft(**fields))
@@ -74,7 +76,7 @@ class Cultures:
 
         return self._door.perform(
             ActKind.ADD_CULTURE,
-            {"name": draft.name.strip(), "origin": draft.origin.value},
+            {"name": draft.name, "origin": draft.origin.value},
             work,
             topics=Topic.CULTURES,
             vessel_id=draft.vessel_id,
@@ -90,6 +92,8 @@ class Cultures:
             For a value no culture can have; ``field`` is the draft's field.
         """
         old = self.get(culture_id)
+        if "name" in fields:
+            fields["name"] = tidy_name(fields["name"])
         if fields.get("state") in GONE:
             fields["vessel_id"] = None
         draft = CultureDraft(**(_fields(old) | fields))
@@ -127,10 +131,9 @@ class Cultures:
 
     def _check(self, unit: ReadUnit, draft: CultureDraft, culture_id: int | None) -> None:
         _check_fields(draft, self._door.clock.now())
-        name = draft.name.strip().casefold()
         for other in unit.cultures.where():
             is_other = other.id != culture_id and other.state not in GONE
-            if is_other and other.name.casefold() == name:
+            if is_other and is_same_name(other.name, draft.name):
                 raise ImpossibleInput("name", draft.name, reason="taken")
         if draft.vessel_id is None:
             return
@@ -141,8 +144,6 @@ class Cultures:
 
 
 def _check_fields(draft: CultureDraft, now: datetime) -> None:
-    if not draft.name.strip():
-        raise ImpossibleInput("name", draft.name, reason="empty")
     if draft.born_at > now:
         raise ImpossibleInput("born_at", draft.born_at, reason="in_future")
     thickness = draft.pellicle_mm

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QCoreApplication
@@ -11,6 +11,7 @@ from PySide6.QtCore import QCoreApplication
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
+from brewdesk.services.names import is_same_name, tidy_name
 from brewdesk.store.records import Place, PlaceDraft, Vessel, VesselDraft
 from culturecore import safety
 from culturecore import vessels as shapes
@@ -68,15 +69,16 @@ class Vessels:
         ImpossibleInput
             For a field no vessel can have; ``field`` is the draft's field.
         """
+        draft = replace(draft, name=tidy_name(draft.name))
         self.check(draft)
         with self._door.store.read() as unit:
             _check_name_is_free(unit, draft.name, None)
             others = unit.vessels.where()
         order = draft.shelf_order or max((row.shelf_order for row in others), default=0) + 1
-        fields = _fields(draft) | {"name": draft.name.strip(), "shelf_order": order}
+        fields = _fields(draft) | {"shelf_order": order}
         return self._door.perform(
             ActKind.ADD_VESSEL,
-            {"name": draft.name.strip(), "volume_l": draft.brim_volume_l},
+            {"name": draft.name, "volume_l": draft.brim_volume_l},
             lambda unit: unit.vessels.add(VesselDraft(**fields)),
             topics=Topic.VESSELS,
             vessel_id=lambda vessel: vessel.id,
@@ -91,6 +93,8 @@ class Vessels:
             For a field no vessel can have, or a brim below what is in it now.
         """
         old = self.get(vessel_id)
+        if "name" in fields:
+            fields["name"] = tidy_name(fields["name"])
         draft = VesselDraft(**(_fields(old) | fields))
         self.check(draft)
         with self._door.store.read() as unit:
@@ -107,7 +111,7 @@ class Vessels:
                 )
         return self._door.perform(
             ActKind.EDIT_VESSEL,
-            {"name": draft.name.strip(), "old_name": old.name},
+            {"name": draft.name, "old_name": old.name},
             lambda unit: unit.vessels.change(vessel_id, **fields),
             topics=Topic.VESSELS,
             vessel_id=vessel_id,
@@ -177,6 +181,7 @@ class Vessels:
         ImpossibleInput
             For an empty or taken name, or a temperature no room has.
         """
+        draft = replace(draft, name=tidy_name(draft.name))
         self._check_place(draft, None)
         return self._door.perform(
             ActKind.ADD_PLACE,
@@ -193,6 +198,8 @@ class Vessels:
         ImpossibleInput
             For an empty or taken name, or a temperature no room has.
         """
+        if "name" in fields:
+            fields["name"] = tidy_name(fields["name"])
         with self._door.store.read() as unit:
             old = unit.places.get(place_id)
         kept: dict[str, Any] = {"name": old.name, "temperature_c": old.temperature_c}
@@ -213,8 +220,7 @@ class Vessels:
         ImpossibleInput
             For a field no vessel can have; ``field`` is the draft's field.
         """
-        if not draft.name.strip():
-            raise ImpossibleInput("name", draft.name, reason="empty")
+        tidy_name(draft.name)
         _check_positive("brim_volume_l", draft.brim_volume_l, VOLUME_HIGH_L, "L")
         _check_positive("working_volume_l", draft.working_volume_l, VOLUME_HIGH_L, "L")
         _check_positive("inner_diameter_cm", draft.inner_diameter_cm, DIAMETER_HIGH_CM, "cm")
@@ -258,12 +264,7 @@ class Vessels:
         return tuple(shapes.profile(shape, diameter_cm, brim_volume_l))
 
     def _check_place(self, draft: PlaceDraft, place_id: int | None) -> None:
-        if not draft.name.strip():
-            raise ImpossibleInput("name", draft.name, reason="empty")
-        if any(
-            row.name.casefold() == draft.name.strip().casefold() and row.id != place_id
-            for row in self.places()
-        ):
+        if any(is_same_name(row.name, draft.name) and row.id != place_id for row in self.places()):
             raise ImpossibleInput("name", draft.name, reason="taken")
         if not PLACE_TEMPERATURE_LOW_C <= draft.temperature_c <= PLACE_TEMPERATURE_HIGH_C:
             raise ImpossibleInput(
@@ -287,9 +288,8 @@ def _check_positive(field: str, value: float, high: float, unit: str) -> None:
 
 
 def _check_name_is_free(unit: ReadUnit, name: str, vessel_id: int | None) -> None:
-    wanted = name.strip().casefold()
     for other in unit.vessels.where(retired_at=None):
-        if other.id != vessel_id and other.name.casefold() == wanted:
+        if other.id != vessel_id and is_same_name(other.name, name):
             raise ImpossibleInput("name", name, reason="taken")
 
 

@@ -13,7 +13,7 @@ from brewdesk.services.reminders import Reminders
 from brewdesk.services.shelf import Shelf
 from brewdesk.store.records import ReadingDraft
 from culturecore.outcome import Level
-from culturecore.stages import Material, Method, Quantity, StepKind
+from culturecore.stages import BatchStage, Material, Method, Quantity, StepKind
 
 
 def _take(kit, batch, value, quantity=Quantity.PH, method=Method.METER, sd=None):
@@ -259,13 +259,14 @@ def test_retired_vessels_are_not_on_the_shelf(kit):
     assert kit.shelf.jars() == ()
 
 
-def test_a_new_plan_takes_the_place_of_the_batch_drawn_off(kit):
+def test_a_new_plan_takes_the_place_of_the_batch_drawn_off_and_closes_it(kit):
     vessel = kit.vessel()
-    kit.batches.draw_off(kit.souring(vessel).id)
+    drawn_off = kit.batches.draw_off(kit.souring(vessel).id)
     planned = kit.plan(vessel, name="Next")
     assert _jar(kit).batch == planned
-    kit.batches.drop_plan(planned.id)
-    assert _jar(kit).stage_code == "drawn_off"
+    assert kit.batches.get(drawn_off.id).stage is BatchStage.CLOSED
+    kit.history.undo()
+    assert _jar(kit).batch == drawn_off
 
 
 def test_the_number_of_reads_does_not_grow_with_the_shelf(kit):

@@ -74,6 +74,16 @@ def test_two_vessels_on_the_shelf_have_different_names(kit):
     assert refused.value.reason == "taken"
 
 
+@pytest.mark.parametrize("typed", ["  Tall   jar ", "Tall\njar"])
+def test_names_are_kept_tidy_and_short(kit, typed):
+    vessel = kit.vessel(typed)
+    assert vessel.name == "Tall jar"
+    assert kit.vessels.edit(vessel.id, name=" Short  jar").name == "Short jar"
+    with pytest.raises(ImpossibleInput) as refused:
+        kit.vessels.edit(vessel.id, name="x" * 81)
+    assert (refused.value.field, refused.value.reason) == ("name", "too_long")
+
+
 def test_an_edit_may_keep_the_name(kit):
     vessel = kit.vessel("Tall jar")
     assert kit.vessels.edit(vessel.id, name="Tall jar", note="x").note == "x"

@@ -178,6 +178,7 @@ def _reasons() -> dict[tuple[str, str], str]:
     return {
         ("name", "empty"): _t("Please give it a name."),
         ("name", "taken"): _t("Another one has this name already. Please choose another name."),
+        ("name", "too_long"): _t("This name is too long for a label. Please shorten it."),
         ("reason", "empty"): _t("Please write down why."),
         ("text", "empty"): _t("Please write something."),
         ("text", "too_long"): _t("Please keep it shorter."),
