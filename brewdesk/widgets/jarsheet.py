@@ -190,10 +190,7 @@ class JarSheet(QWidget):
                 self._ph_figure(jar),
             ]
         if words.what:
-            when = (
-                self.tr("next, {when}").format(when=words.when) if words.when else self.tr("next")
-            )
-            figures.append((words.what, when))
+            figures.append((words.what, words.when or self.tr("next")))
         self._figures.set_figures(figures)
 
     def _ph_figure(self, jar: JarView) -> tuple[str, str]:

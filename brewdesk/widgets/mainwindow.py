@@ -158,6 +158,7 @@ class MainWindow(QMainWindow):
         sheet.already_in_wanted.connect(self.enter_already_in)
         sheet.print_wanted.connect(self.print_run_sheet)
         self.act_bar.undo_wanted.connect(desk.history.undo)
+        self.notice.open_wanted.connect(lambda: self.show_page("due"))
         self.due_strip.open_due.connect(lambda: self.show_page("due"))
         desk.history.trouble.connect(self.tell_trouble)
         desk.changes.changed.connect(self._on_changed)
@@ -420,6 +421,7 @@ class MainWindow(QMainWindow):
 
     def _on_theme(self) -> None:
         self.rail.restyle()
+        self.notice.restyle()
         self.act_bar.refresh()
         self.shelf.refresh_words()
 
@@ -444,7 +446,9 @@ class MainWindow(QMainWindow):
         self.shelf.sheet.show_tab("run")
 
     def _on_came_due(self, items: tuple[DueItem, ...]) -> None:
-        """Say it in the window too: not every desktop shows notices over the program in front."""
+        """Say it in the window in front too: not every desktop shows notices over it."""
+        if not self.isActiveWindow() or self.stack.currentWidget() is self.pages.get("due"):
+            return
         titles = [item.title for item in items]
         more = len(titles) - 1
         text = (
@@ -452,7 +456,7 @@ class MainWindow(QMainWindow):
             if not more
             else self.tr("{first}, and {n} more").format(first=titles[0], n=more)
         )
-        self.notice.say(self.tr("Due now: {what}").format(what=text), "inform")
+        self.notice.say(self.tr("Due now: {what}").format(what=text), "inform", can_open=True)
 
     def _on_clock_doubt(self, _newest: object) -> None:
         self.notice.say(

@@ -16,16 +16,23 @@ from brewdesk.widgets.theme import SPACE, tokens
 class NoticeBar(QFrame):
     """One message at a time, in the layout, until it is dismissed or answered."""
 
+    open_wanted = Signal()
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("notice_bar")
         row = QHBoxLayout(self)
-        row.setContentsMargins(2 * SPACE, SPACE, SPACE, SPACE)
+        row.setContentsMargins(2 * SPACE, 2, SPACE // 2, 2)
         row.setSpacing(SPACE)
         self.words = QLabel()
         self.words.setTextFormat(Qt.TextFormat.PlainText)
         self.words.setWordWrap(True)
         row.addWidget(self.words, 1)
+        self.open_button = QPushButton(self.tr("Show"))
+        self.open_button.setObjectName("notice_open")
+        self.open_button.clicked.connect(self._on_open)
+        set_role(self.open_button, "quiet")
+        row.addWidget(self.open_button)
         self.close_button = QToolButton()
         self.close_button.setAccessibleName(self.tr("Dismiss"))
         self.close_button.clicked.connect(self.hide)
@@ -33,13 +40,22 @@ class NoticeBar(QFrame):
         row.addWidget(self.close_button)
         self.hide()
 
-    def say(self, text: str, role: str = "warn") -> None:
-        """Show ``text`` as 'inform', 'good', 'warn' or 'danger'."""
+    def say(self, text: str, role: str = "warn", *, can_open: bool = False) -> None:
+        """Show ``text`` as 'inform', 'good', 'warn' or 'danger', with a way to its page."""
         set_role(self, role)
         self.words.setText(text)
-        self.close_button.setIcon(icon("close"))
+        self.open_button.setVisible(can_open)
+        self.restyle()
         self.show()
         announce(self, text)
+
+    def restyle(self) -> None:
+        """Draw the icon in the colours in use."""
+        self.close_button.setIcon(icon("close"))
+
+    def _on_open(self) -> None:
+        self.hide()
+        self.open_wanted.emit()
 
 
 class ActBar(QWidget):

@@ -59,10 +59,10 @@ class PlanFacts(QWidget):
             (self.tr("Fill"), show(batch.fill_volume_l, Kind.VOLUME)),
             (
                 self.tr("Tea"),
-                self.tr("{mass} of {kind} ({bags} bags of {bag})").format(
+                self.tr("{mass} of {kind} (about {bags} bags of {bag})").format(
                     mass=show(batch.tea_g, Kind.MASS),
                     kind=name_of(batch.tea_kind),
-                    bags=f"{batch.tea_g / batch.bag_g:.1f}".rstrip("0").rstrip("."),
+                    bags=max(1, round(batch.tea_g / batch.bag_g)),
                     bag=show(batch.bag_g, Kind.MASS),
                 ),
             ),

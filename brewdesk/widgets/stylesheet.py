@@ -54,7 +54,8 @@ QLabel[role="heading"] {{ font-size: {pt(13.5)}; font-weight: 600; }}
 QLabel[role="figure"] {{ font-size: {pt(17)}; font-weight: 600; }}
 QLabel[role="label"] {{ color: {t.muted}; font-size: {pt(10)}; }}
 QLabel[role="muted"] {{ color: {t.muted}; }}
-QLabel[role="error"] {{ background: transparent; border: none; color: {t.danger}; font-size: {pt(10)}; }}
+QLabel[role="error"] {{ color: {t.danger}; font-size: {pt(10)};
+  background: transparent; border: none; }}
 QLabel[role="warn"] {{ color: {t.warn}; background: transparent; border: none; }}
 QLabel[role="good"] {{ color: {t.good}; background: transparent; border: none; }}
 
@@ -89,6 +90,7 @@ QToolButton::menu-indicator {{ image: none; }}
 QLineEdit, QComboBox, QDateTimeEdit, QSpinBox, QDoubleSpinBox, QPlainTextEdit, QTextEdit {{
   background: {t.sunken}; color: {t.ink}; border: 1px solid {t.edge}; border-radius: 6px;
   padding: 4px 8px; min-height: {field_height}px;
+  placeholder-text-color: {t.muted};
   selection-background-color: {t.accent}; selection-color: {t.on_accent}; }}
 QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus,
 QPlainTextEdit:focus, QTextEdit:focus {{ border: 2px solid {t.focus}; padding: 3px 7px; }}
@@ -122,7 +124,7 @@ QTableView, QTreeView, QListView {{ background: {t.surface}; color: {t.ink};
   selection-background-color: {t.accent_soft}; selection-color: {t.ink};
   alternate-background-color: {t.ground}; outline: none; }}
 QTableView:focus, QTreeView:focus, QListView:focus {{ border: 2px solid {t.focus}; }}
-QTreeView::item {{ min-height: {TOUCH - 4}px; padding: 0 8px; }}
+QTreeView::item {{ min-height: {TOUCH - 4}px; padding: 0 5px; }}
 QHeaderView::section {{ background: {t.surface}; color: {t.muted}; border: none;
   border-bottom: 1px solid {t.line}; padding: 6px 8px; font-weight: 600; }}
 QScrollArea {{ background: transparent; border: none; }}
