@@ -12,10 +12,13 @@ from enum import Enum, auto
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QDate, QLocale, QSize, Qt
-from PySide6.QtGui import QShowEvent
+from PySide6.QtGui import QFontMetrics, QShowEvent
 from PySide6.QtWidgets import (
+    QApplication,
+    QFrame,
     QHBoxLayout,
     QPushButton,
+    QScrollArea,
     QSizePolicy,
     QStackedWidget,
     QVBoxLayout,
@@ -34,7 +37,7 @@ from brewdesk.widgets.theme import SPACE, theme, tokens
 if TYPE_CHECKING:
     from brewdesk.widgets.acidplot import CurvePlot
 
-_LEAST_PLOT_PX = 240
+_LEAST_PLOT_LINES = 13  # height of the plot in lines of text, so that its labels have room
 
 
 class Scale(Enum):
@@ -109,7 +112,7 @@ class AcidChart(QWidget):
         self.whole_button.setObjectName("chart_whole")
         set_role(self.whole_button, "quiet")
 
-        self.readout = plain_label("", "muted")
+        self.readout = plain_label("", "muted", wraps=True)
         self.readout.setObjectName("chart_readout")
         self.readout.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
 
@@ -121,7 +124,6 @@ class AcidChart(QWidget):
         head.addWidget(self.whole_button)
 
         self._stack = QStackedWidget()
-        self._stack.setMinimumHeight(_LEAST_PLOT_PX)
         self.empty = plain_label("", "muted", wraps=True)
         self.empty.setObjectName("chart_empty")
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -137,7 +139,8 @@ class AcidChart(QWidget):
         )
         self.summary.setAccessibleName(self.tr("The curve in words"))
 
-        layout = QVBoxLayout(self)
+        content = QWidget()
+        layout = QVBoxLayout(content)
         layout.setContentsMargins(0, SPACE, 0, 0)
         layout.setSpacing(SPACE)
         layout.addLayout(head)
@@ -147,15 +150,33 @@ class AcidChart(QWidget):
         layout.addWidget(frame, 1)
         layout.addWidget(self.legend)
         layout.addWidget(self.summary)
+        area = QScrollArea()  # for large type in a low window
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(content)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(area)
+        self._size_plot()
 
     def _connect(self) -> None:
         self.scale_bar.chosen.connect(self.set_scale)
         self.whole_button.clicked.connect(self._on_whole)
         worn = theme()
         if worn is not None:
-            worn.changed.connect(self._refresh)
+            worn.changed.connect(self._on_theme)
 
     # keeping up
+
+    def _size_plot(self) -> None:
+        line_px = QFontMetrics(QApplication.font()).lineSpacing()
+        self._stack.setMinimumHeight(_LEAST_PLOT_LINES * line_px)
+
+    def _on_theme(self) -> None:
+        self._size_plot()
+        self._refresh()
 
     def showEvent(self, event: QShowEvent) -> None:
         """Draw what came while the chart was hidden."""

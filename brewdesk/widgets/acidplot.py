@@ -149,7 +149,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         small = _font(0.86)
         for side in ("left", "bottom"):
             axis = self.getPlotItem().getAxis(side)
-            axis.setPen(_pen(colours.line, 1))
+            axis.setPen(self._pen(colours.line, 1))
             axis.setTextPen(QColor(colours.muted))
             axis.setTickFont(small)
             axis.setStyle(tickLength=0, tickTextOffset=8, hideOverlappingLabels=False)
@@ -160,7 +160,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         left.setWidth(pg.QtGui.QFontMetrics(small).horizontalAdvance("00.0") + 16)
         self.getPlotItem().showGrid(x=False, y=True, alpha=0.10)
         left.setGrid(38)
-        self._cross.setPen(_pen(colours.muted, 1, Qt.PenStyle.DotLine))
+        self._cross.setPen(self._pen(colours.muted, 1, Qt.PenStyle.DotLine))
 
     def _draw_window(self, spec: PlotSpec, colours: Tokens) -> None:
         if spec.window is not None:
@@ -168,12 +168,12 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 spec.window,
                 orientation="vertical",
                 movable=False,
-                pen=_pen(colours.warn, 1),
+                pen=self._pen(colours.warn, 1),
                 brush=_tint(colours.window, 150 if colours.name == "light" else 170),
             )
             self._add(span, -30)
         for day in spec.window_bounds:
-            self._add(pg.InfiniteLine(day, angle=90, pen=_dashes(colours.warn, 1, 5, 4)), -29)
+            self._add(pg.InfiniteLine(day, angle=90, pen=self._dashes(colours.warn, 1, 5, 4)), -29)
 
     def _draw_band(self, spec: PlotSpec, colours: Tokens) -> None:
         if spec.band is None:
@@ -182,7 +182,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             spec.band,
             orientation="horizontal",
             movable=False,
-            pen=_pen(colours.good, 1, Qt.PenStyle.DotLine),
+            pen=self._pen(colours.good, 1, Qt.PenStyle.DotLine),
             brush=_tint(colours.good, 26),
         )
         self._add(stripe, -28)
@@ -202,12 +202,12 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             bottom = pg.PlotCurveItem(days, _array(low), pen=None)
             top = pg.PlotCurveItem(days, _array(high), pen=None)
             self._add(pg.FillBetweenItem(bottom, top, brush=_tint(colour, 205)), z)
-        rim = _dashes(colours.accent, 1, 1, 2)
+        rim = self._dashes(colours.accent, 1, 1, 2)
         for edge in (course.outer_low, course.outer_high):
             self._add(pg.PlotCurveItem(days, _array(edge), pen=rim, antialias=True), -18)
         self._add(
             pg.PlotCurveItem(
-                days, _array(course.median), pen=_pen(colours.accent, 2), antialias=True
+                days, _array(course.median), pen=self._pen(colours.accent, 2), antialias=True
             ),
             -10,
         )
@@ -218,7 +218,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 pg.InfiniteLine(
                     line.value,
                     angle=0,
-                    pen=_dashes(colours.danger, 2, 4, 3),
+                    pen=self._dashes(colours.danger, 2, 4, 3),
                 ),
                 -5,
             )
@@ -233,7 +233,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 [value],
                 symbol="t",
                 size=14,
-                pen=_pen(colours.surface, 1.5),
+                pen=self._pen(colours.surface, 1.5),
                 brush=QColor(colours.danger),
                 antialias=True,
             )
@@ -242,7 +242,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     def _draw_now(self, spec: PlotSpec, colours: Tokens) -> None:
         if spec.now_day is None:
             return
-        self._add(pg.InfiniteLine(spec.now_day, angle=90, pen=_pen(colours.ink, 1.5)), -4)
+        self._add(pg.InfiniteLine(spec.now_day, angle=90, pen=self._pen(colours.ink, 1.5)), -4)
         text = pg.TextItem(spec.now_label, color=QColor(colours.ink), anchor=(0.5, 0.0))
         text.setFont(_font(0.86, bold=True))
         text.fill = pg.mkBrush(_tint(colours.surface, 225))
@@ -261,7 +261,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 y=_array([point.value for point in chosen]),
                 height=_array([2.0 * point.sd for point in chosen]),
                 beam=0.0,
-                pen=_pen(colours.ink, 1.5),
+                pen=self._pen(colours.ink, 1.5),
             )
             self._add(bars, 9)
             dots = pg.ScatterPlotItem(
@@ -269,7 +269,9 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 [point.value for point in chosen],
                 symbol=symbol,
                 size=11 if symbol == "o" else 18,
-                pen=[_pen(colours.ink if p.is_doubted else colours.surface, 1.5) for p in chosen],
+                pen=[
+                    self._pen(colours.ink if p.is_doubted else colours.surface, 1.5) for p in chosen
+                ],
                 brush=[QColor(colours.surface if p.is_doubted else colours.ink) for p in chosen],
                 antialias=True,
             )
@@ -302,6 +304,18 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             minXRange=min(_LEAST_DAYS, last - first),
             maxXRange=last - first,
         )
+
+    def _pen(self, colour: str, width: float, style: Qt.PenStyle = Qt.PenStyle.SolidLine) -> QPen:
+        # A cosmetic pen counts the screen's own pixels, which are smaller on a dense screen.
+        pen = QPen(QColor(colour), width * self.devicePixelRatioF(), style)
+        pen.setCosmetic(True)
+        return pen
+
+    def _dashes(self, colour: str, width: float, on: float, off: float) -> QPen:
+        pen = self._pen(colour, width)
+        pen.setDashPattern([on, off])
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        return pen
 
     # hands -----------------------------------------------------------------------------
 
@@ -404,19 +418,6 @@ def _font(scale: float, *, bold: bool = False) -> QFont:
     if bold:
         font.setWeight(QFont.Weight.DemiBold)
     return font
-
-
-def _pen(colour: str, width: float, style: Qt.PenStyle = Qt.PenStyle.SolidLine) -> QPen:
-    pen = QPen(QColor(colour), width, style)
-    pen.setCosmetic(True)
-    return pen
-
-
-def _dashes(colour: str, width: float, on: float, off: float) -> QPen:
-    pen = _pen(colour, width)
-    pen.setDashPattern([on, off])
-    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
-    return pen
 
 
 def _tint(colour: str, alpha: int) -> QColor:

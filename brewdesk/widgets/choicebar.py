@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QApplication, QBoxLayout, QPushButton, QSizePolicy, QWidget
 
-from brewdesk.widgets.theme import RADIUS, TOUCH, Tokens, theme, tokens
+from brewdesk.widgets.theme import RADIUS, SPACE, TOUCH, Tokens, theme, tokens
 
 
 class ChoiceBar(QWidget):
@@ -46,9 +46,11 @@ class ChoiceBar(QWidget):
         self._value: Hashable | None = None
         self._buttons: dict[Hashable, QPushButton] = {}
         self.setAccessibleName(name)
-        layout = QHBoxLayout(self)
+        self._is_stacked = False
+        layout = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
+        self._row = layout
         for number, (value, text) in enumerate(choices):
             button = self._make_button(text, name, number, len(choices))
             self._buttons[value] = button
@@ -74,11 +76,38 @@ class ChoiceBar(QWidget):
         """Return the button that stands for ``value``."""
         return self._buttons[value]
 
+    def minimumSizeHint(self) -> QSize:
+        """Ask for the widest button only: the choices stack when the row is too narrow."""
+        return QSize(max(self._widths(), default=0), self._row.minimumSize().height())
+
+    def sizeHint(self) -> QSize:
+        """Ask for room to stand side by side, also while stacked."""
+        return QSize(sum(self._widths()), self._row.sizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Stack the choices when they do not fit side by side."""
+        super().resizeEvent(event)
+        is_stacked = sum(self._widths()) > event.size().width()
+        if is_stacked == self._is_stacked:
+            return
+        self._is_stacked = is_stacked
+        way = QBoxLayout.Direction
+        self._row.setDirection(way.TopToBottom if is_stacked else way.LeftToRight)
+        self._row.setSpacing(SPACE // 2 if is_stacked else 0)
+        for number, button in enumerate(self._buttons.values()):
+            end = "both" if is_stacked else _end_of(number, len(self._buttons))
+            button.setProperty("end", end)
+        self._dress()
+        self.updateGeometry()
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Walk with the arrows, choose with digits, go on with Enter."""
         if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             return self._on_key(watched, event)
         return super().eventFilter(watched, event)
+
+    def _widths(self) -> list[int]:
+        return [button.minimumSizeHint().width() for button in self._buttons.values()]
 
     def _make_button(self, text: str, name: str, number: int, count: int) -> QPushButton:
         button = QPushButton(text, self)
@@ -107,7 +136,12 @@ class ChoiceBar(QWidget):
     def _on_key(self, watched: QObject, event: QKeyEvent) -> bool:
         buttons = list(self._buttons.values())
         here = next((n for n, button in enumerate(buttons) if button is watched), 0)
-        steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+        steps = {
+            Qt.Key.Key_Left: -1,
+            Qt.Key.Key_Up: -1,
+            Qt.Key.Key_Right: 1,
+            Qt.Key.Key_Down: 1,
+        }
         plain = not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
         if plain and event.key() in steps:
             there = here + steps[Qt.Key(event.key())]
@@ -137,7 +171,9 @@ class ChoiceBar(QWidget):
             first = False
 
     def _dress(self) -> None:
-        self.setStyleSheet(_sheet(tokens(), self._height_px))
+        lines = 1 + max((b.text().count("\n") for b in self._buttons.values()), default=0)
+        words_px = lines * QFontMetrics(QApplication.font()).lineSpacing() + SPACE
+        self.setStyleSheet(_sheet(tokens(), max(self._height_px, words_px)))
 
 
 def _end_of(number: int, count: int) -> str:

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import BatchStage, ImpossibleInput, StoreTrouble
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.duecard import MORNING
 from brewdesk.widgets.fields import FieldRow
+from brewdesk.widgets.pairgrid import PairGrid
 from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import WhenEdit
 
 
@@ -38,16 +38,14 @@ class OwnReminderForm(QWidget):
         self.add_button = QPushButton(self.tr("Add the reminder"))
         self.add_button.setObjectName("own_add")
         set_role(self.add_button, "primary")
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(0)
-        grid.setColumnStretch(0, 1)
-        grid.setColumnStretch(1, 1)
-        grid.addWidget(self.text_row, 0, 0, 1, 2)
-        grid.addWidget(self.when_row, 1, 0)
-        grid.addWidget(self.jar_row, 1, 1)
-        grid.addWidget(self.add_button, 2, 0)
+        pairs = PairGrid()
+        pairs.add(self.text_row)
+        pairs.add(self.when_row, self.jar_row)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(pairs)
+        column.addWidget(self.add_button, 0, Qt.AlignmentFlag.AlignLeft)
         self.text.returnPressed.connect(self.add)
         self.when.submitted.connect(self.add)
         self.add_button.clicked.connect(self.add)

@@ -2,27 +2,24 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QGridLayout,
     QHBoxLayout,
     QLineEdit,
     QPushButton,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
 
 from brewdesk.models.readings import reading_words
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     Batch,
     ImpossibleInput,
-    Kind,
     Method,
     NotAQuantity,
     Quantity,
@@ -31,38 +28,15 @@ from brewdesk.services.records import (
     TasteMark,
 )
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
-from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.verdicts import verdict_words
-from brewdesk.widgets.bigtype import BigType
-from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import FieldRow, announce, card, plain_label
+from brewdesk.widgets.pairgrid import PairGrid
+from brewdesk.widgets.readingfields import FieldTexts, ReadingFields
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import WhenEdit
 
 NOTICE_MS = 8_000
-_BIG_PX = 56
-_BIG_SCALE = 1.7
-_TASTE_PX = 48  # two lines of words
-
-# In the order in which Enter walks through them.
-_NUMBERS = (
-    Quantity.PH,
-    Quantity.TEMPERATURE_C,
-    Quantity.BRIX,
-    Quantity.TA_G_PER_L,
-    Quantity.PELLICLE_MM,
-)
-
-
-@dataclass(frozen=True, slots=True)
-class _Draft:
-    """What stands in the form for one batch while another is looked at."""
-
-    texts: dict[Quantity, str]
-    taste: object
-    sugar: object
-    at: datetime | None
 
 
 class ReadingForm(QWidget):
@@ -81,7 +55,7 @@ class ReadingForm(QWidget):
         self.setObjectName("reading_form")
         self._desk = desk
         self._batch: Batch | None = None
-        self._drafts: dict[int, _Draft] = {}
+        self._waiting: dict[int, tuple[FieldTexts, datetime | None]] = {}
         self._accepted: set[Quantity] = set()
         self._notice_timer = QTimer(self, singleShot=True)
         self._notice_timer.setObjectName("reading_notice")
@@ -104,9 +78,7 @@ class ReadingForm(QWidget):
         self._say("")
         if batch_id is None:
             return
-        draft = self._drafts.pop(batch_id, None)
-        if draft is not None:
-            self._bring_back(draft)
+        self._bring_back(batch_id)
         self._choose_usual_method(batch_id)
 
     def batch_id(self) -> int | None:
@@ -119,93 +91,28 @@ class ReadingForm(QWidget):
 
     def field(self, quantity: Quantity) -> QLineEdit:
         """Return the entry line of a quantity."""
-        return self._lines[quantity]
+        return self.fields.lines[quantity]
 
     def row(self, quantity: Quantity) -> FieldRow:
         """Return the field of a quantity with its label and message."""
-        return self._rows[quantity]
+        return self.fields.rows[quantity]
 
     def is_empty(self) -> bool:
         """Whether nothing has been entered."""
-        return not self._filled() and self.taste.value() is None
+        return self.fields.is_empty()
 
     # building
 
     def _build(self) -> None:
-        self._lines: dict[Quantity, QLineEdit] = {}
-        self._rows: dict[Quantity, FieldRow] = {}
-        self.method = ChoiceBar(
-            [(method, name_of(method)) for method in self._desk.readings.methods(Quantity.PH)],
-            self.tr("pH taken with"),
-            height_px=_BIG_PX,
-        )
-        self.method.setObjectName("reading_method")
-        self.sugar_scale = ChoiceBar(
-            ((Quantity.BRIX, self.tr("°Bx")), (Quantity.SPECIFIC_GRAVITY, self.tr("SG"))),
-            self.tr("Sugar measured as"),
-        )
-        self.sugar_scale.setObjectName("reading_sugar_scale")
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(0)
-        grid.setColumnStretch(0, 1)
-        grid.setColumnStretch(1, 1)
-        grid.addWidget(self._number_row(Quantity.PH, self.tr("p&H"), big=True), 0, 0)
-        method_row = FieldRow(self.tr("pH taken with"), self.method, lines=0)
-        grid.addWidget(method_row, 0, 1)
-        grid.addWidget(self._number_row(Quantity.TEMPERATURE_C, self.tr("Temperature")), 1, 0)
-        grid.addWidget(
-            self._number_row(Quantity.BRIX, self.tr("Sugar"), beside=self.sugar_scale), 1, 1
-        )
-        grid.addWidget(self._number_row(Quantity.TA_G_PER_L, self.tr("Titratable acidity")), 2, 0)
-        grid.addWidget(self._number_row(Quantity.PELLICLE_MM, self.tr("Pellicle thickness")), 2, 1)
-        grid.addWidget(self._taste_row(), 3, 0, 1, 2)
-        grid.addWidget(self._note_row(), 4, 0, 1, 2)
-
+        self.fields = ReadingFields(self._desk.readings, self._desk.quantities)
+        self.foot = self._build_foot()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(SPACE)
-        column.addLayout(grid)
+        column.addWidget(self.fields)
         column.addWidget(self._build_doubt())
-        column.addLayout(self._build_foot())
+        column.addWidget(self.foot)
         column.addStretch(1)
-        self._show_units()
-
-    def _number_row(
-        self, quantity: Quantity, label: str, *, beside: QWidget | None = None, big: bool = False
-    ) -> FieldRow:
-        line = QLineEdit()
-        line.setObjectName(f"reading_{quantity.value}")
-        line.setInputMethodHints(Qt.InputMethodHint.ImhFormattedNumbersOnly)
-        if big:
-            BigType(line, _BIG_SCALE, f"min-height: {_BIG_PX - 10}px;")
-        row = FieldRow(label, line, beside=beside, lines=1)
-        self._lines[quantity] = line
-        self._rows[quantity] = row
-        return row
-
-    def _taste_row(self) -> FieldRow:
-        self.taste = ChoiceBar(
-            [(mark, name_of(mark).replace(" too ", " too\n")) for mark in TasteMark],
-            self.tr("Taste"),
-            may_be_none=True,
-            submits=True,
-            height_px=_TASTE_PX,
-        )
-        self.taste.setObjectName("reading_taste")
-        row = FieldRow(self.tr("Taste"), self.taste, lines=0)
-        row.setContentsMargins(0, 0, 0, SPACE)
-        return row
-
-    def _note_row(self) -> FieldRow:
-        line = QLineEdit()
-        line.setObjectName("reading_note")
-        line.setPlaceholderText(self.tr("What you saw, smelled or did"))
-        row = FieldRow(self.tr("Note"), line, lines=0)
-        row.setContentsMargins(0, 0, 0, SPACE)
-        self._lines[Quantity.NOTE] = line
-        self._rows[Quantity.NOTE] = row
-        return row
 
     def _build_doubt(self) -> QWidget:
         self.doubt, column = card(role="warn")
@@ -225,7 +132,7 @@ class ReadingForm(QWidget):
         self.doubt.hide()
         return self.doubt
 
-    def _build_foot(self) -> QHBoxLayout:
+    def _build_foot(self) -> PairGrid:
         self.when = WhenEdit(self._desk.clock)
         self.when.line.setObjectName("reading_when")
         self.when_row = FieldRow(self.tr("When"), self.when, lines=1)
@@ -233,30 +140,17 @@ class ReadingForm(QWidget):
         self.save_button.setObjectName("reading_save")
         self.save_button.setToolTip(self.tr("Ctrl+Enter saves from any field"))
         set_role(self.save_button, "primary")
-        self.notice = plain_label("", "good", wraps=True)
-        self.notice.setObjectName("reading_notice_text")
-        self.notice.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        level = FieldRow(" ", self.save_button, lines=0)  # stands level with the field beside it
+        self.save_row = FieldRow(" ", self.save_button, lines=1)  # level with the time beside it
         self.save_button.setAccessibleName(self.tr("Save the readings"))
-        beside = QVBoxLayout()
-        beside.setSpacing(SPACE // 2)
-        beside.addWidget(level)
-        beside.addWidget(self.notice)
-        beside.addStretch(1)
-        foot = QHBoxLayout()
-        foot.setSpacing(2 * SPACE)
-        foot.addWidget(self.when_row, 1)
-        foot.addLayout(beside, 1)
+        self.notice = self.save_row.message
+        self.notice.setObjectName("reading_notice_text")
+        foot = PairGrid()
+        foot.add(self.when_row, self.save_row)
         return foot
 
     def _connect(self) -> None:
-        for quantity, line in self._lines.items():
-            line.returnPressed.connect(self._on_enter)
-            line.textEdited.connect(self._on_edited)
-            line.setProperty("quantity", quantity.value)
-        self.taste.submitted.connect(self._on_enter)
-        self.taste.chosen.connect(self._on_edited)
-        self.sugar_scale.chosen.connect(self._show_units)
+        self.fields.edited.connect(self._on_edited)
+        self.fields.submitted.connect(self.save)
         self.when.submitted.connect(self.save)
         self.when.edited.connect(self._on_when_edited)
         self.save_button.clicked.connect(self.save)
@@ -296,41 +190,36 @@ class ReadingForm(QWidget):
         drafts: list[ReadingDraft] = []
         first_bad: Quantity | None = None
         self.when_row.set_problem("")
-        for slot, text in self._filled().items():
-            problem = ""
-            quantity, method = self._what(slot)
-            try:
-                draft = self._desk.readings.entry_from_text(batch.id, quantity, method, text, at)
-                self._desk.readings.check(draft, batch)
+        for slot, text in self.fields.filled().items():
+            draft, problem = self._read_one(batch, *self.fields.meaning(slot), text, at)
+            self.fields.rows[slot].set_problem(problem)
+            if draft is not None:
                 drafts.append(draft)
-            except NotAQuantity as fault:
-                problem = quantity_words(fault)
-            except ImpossibleInput as fault:
-                if fault.field == "at":
-                    self.when_row.set_problem(impossible_words(fault))
-                else:
-                    problem = impossible_words(fault)
-            self._rows[slot].set_problem(problem)
-            if problem and first_bad is None:
+            elif problem and first_bad is None:
                 first_bad = slot
-        mark = self.taste.value()
+        mark = self.fields.taste.value()
         if isinstance(mark, TasteMark):
-            drafts.append(
-                self._desk.readings.entry_from_text(
-                    batch.id, Quantity.TASTE, Method.TONGUE, mark.value, at
-                )
-            )
+            draft, _ = self._read_one(batch, Quantity.TASTE, Method.TONGUE, mark.value, at)
+            if draft is not None:
+                drafts.append(draft)
         return drafts, first_bad
 
-    def _what(self, slot: Quantity) -> tuple[Quantity, Method]:
-        """Return what a field means now, and how it was taken."""
-        quantity = slot
-        if slot is Quantity.BRIX and self.sugar_scale.value() is Quantity.SPECIFIC_GRAVITY:
-            quantity = Quantity.SPECIFIC_GRAVITY
-        method = self.method.value()
-        if quantity is Quantity.PH and isinstance(method, Method):
-            return quantity, method
-        return quantity, self._desk.readings.methods(quantity)[0]
+    def _read_one(
+        self, batch: Batch, quantity: Quantity, method: Method, text: str, at: datetime
+    ) -> tuple[ReadingDraft | None, str]:
+        """Read one field; a fault of the time is told beside the time, not here."""
+        try:
+            draft = self._desk.readings.entry_from_text(batch.id, quantity, method, text, at)
+            self._desk.readings.check(draft, batch)
+        except NotAQuantity as fault:
+            return None, quantity_words(fault)
+        except ImpossibleInput as fault:
+            words = impossible_words(fault)
+            if fault.field != "at":
+                return None, words
+            self.when_row.set_problem(words)
+            return None, ""
+        return draft, ""
 
     def _ask_about(self, drafts: list[ReadingDraft]) -> bool:
         """Ask whether odd values are meant; return whether an answer is awaited."""
@@ -370,12 +259,7 @@ class ReadingForm(QWidget):
     def _clear_kept(self, drafts: list[ReadingDraft]) -> None:
         self._accepted.clear()
         self.doubt.hide()
-        kept = {draft.quantity for draft in drafts}
-        for slot, row in self._rows.items():
-            if self._what(slot)[0] in kept:
-                self._lines[slot].clear()
-                row.set_problem("")
-        self.taste.set_value(None)
+        self.fields.clear_kept({draft.quantity for draft in drafts})
         if self.is_empty():
             self.when.follow_now()
             self.when_row.message.say("")
@@ -383,23 +267,10 @@ class ReadingForm(QWidget):
 
     # what happens
 
-    def _on_enter(self) -> None:
-        order = [*self._lines.values()]
-        stops: list[QWidget] = [*order[:-1], self.taste, order[-1]]
-        sender = self.sender()
-        here = next((n for n, stop in enumerate(stops) if stop is sender), len(stops) - 1)
-        if here + 1 < len(stops):
-            stops[here + 1].setFocus(Qt.FocusReason.TabFocusReason)
-        else:
-            self.save()
-
-    def _on_edited(self) -> None:
-        sender = self.sender()
+    def _on_edited(self, slot: Quantity | None) -> None:
         self.doubt.hide()
-        for slot, line in self._lines.items():
-            if line is sender:
-                self._rows[slot].set_problem("")
-                self._accepted.discard(self._what(slot)[0])
+        if slot is not None:
+            self._accepted.discard(self.fields.meaning(slot)[0])
         if self.notice.text() and not self._notice_timer.isActive():
             self._say("")
 
@@ -420,49 +291,31 @@ class ReadingForm(QWidget):
             return
         drafts, _ = self._read(self._batch, self.when.instant())
         doubted = {draft.quantity for draft in drafts if self._desk.readings.doubts(draft)}
-        for slot, line in self._lines.items():
-            if self._what(slot)[0] in doubted:
+        for slot, line in self.fields.lines.items():
+            if self.fields.meaning(slot)[0] in doubted:
                 line.setFocus(Qt.FocusReason.OtherFocusReason)
                 line.selectAll()
                 return
 
     def _on_notice_over(self) -> None:
-        self.notice.setText("")
+        self.notice.say("")
 
-    def _on_changed(self, change: object) -> None:
-        from brewdesk.services.changes import Change, Topic
-
-        if isinstance(change, Change) and change.concerns(Topic.SETTINGS):
-            self._show_units()
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.SETTINGS):
+            self.fields.show_units()
 
     # small things
 
-    def _filled(self) -> dict[Quantity, str]:
-        return {slot: line.text() for slot, line in self._lines.items() if line.text().strip()}
-
     def _say(self, text: str, role: str = "good") -> None:
-        set_role(self.notice, role)
-        self.notice.setText(text)
+        self.notice.say(text, role)
         if text and role == "good":
             self._notice_timer.start()
         else:
             self._notice_timer.stop()
 
-    def _show_units(self) -> None:
-        show = self._desk.quantities.unit
-        is_gravity = self.sugar_scale.value() is Quantity.SPECIFIC_GRAVITY
-        self._lines[Quantity.PH].setPlaceholderText(self.tr("3.40"))
-        self._lines[Quantity.TEMPERATURE_C].setPlaceholderText(show(Kind.TEMPERATURE))
-        self._lines[Quantity.BRIX].setPlaceholderText("1.020" if is_gravity else "°Bx")
-        self._lines[Quantity.TA_G_PER_L].setPlaceholderText(show(Kind.ACIDITY))
-        self._lines[Quantity.PELLICLE_MM].setPlaceholderText("mm")
-
     def _clear_fields(self) -> None:
-        for slot, line in self._lines.items():
-            line.clear()
-            self._rows[slot].set_problem("")
+        self.fields.clear()
         self._accepted.clear()
-        self.taste.set_value(None)
         self.doubt.hide()
         self.when_row.set_problem("")
         self.when.follow_now()
@@ -470,22 +323,15 @@ class ReadingForm(QWidget):
     def _put_away(self) -> None:
         if self._batch is None or self.is_empty():
             return
-        self._drafts[self._batch.id] = _Draft(
-            self._filled(),
-            self.taste.value(),
-            self.sugar_scale.value(),
-            None if self.when.is_following() else self.when.instant(),
-        )
+        at = None if self.when.is_following() else self.when.instant()
+        self._waiting[self._batch.id] = (self.fields.texts(), at)
 
-    def _bring_back(self, draft: _Draft) -> None:
-        for slot, text in draft.texts.items():
-            self._lines[slot].setText(text)
-        self.taste.set_value(draft.taste if isinstance(draft.taste, TasteMark) else None)
-        if isinstance(draft.sugar, Quantity):
-            self.sugar_scale.set_value(draft.sugar)
-            self._show_units()
-        if draft.at is not None:
-            self.when.set_instant(draft.at)
+    def _bring_back(self, batch_id: int) -> None:
+        texts, at = self._waiting.pop(batch_id, (None, None))
+        if texts is not None:
+            self.fields.put_back(texts)
+        if at is not None:
+            self.when.set_instant(at)
 
     def _choose_usual_method(self, batch_id: int) -> None:
         taken = [
@@ -494,4 +340,4 @@ class ReadingForm(QWidget):
             if reading.quantity is Quantity.PH
         ]
         if taken:
-            self.method.set_value(taken[-1])
+            self.fields.method.set_value(taken[-1])

@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
-    QGridLayout,
     QHBoxLayout,
     QPushButton,
     QScrollArea,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.widgets.fields import card, plain_label
+from brewdesk.widgets.pairgrid import PairGrid
 from brewdesk.widgets.settingeditors import SettingEditor, SwitchEditor, make_editor, scale_words
 from brewdesk.widgets.theme import SPACE
 
@@ -121,12 +121,8 @@ class SettingsPage(QWidget):
         column.addWidget(plain_label(title, "heading"))
         if note:
             column.addWidget(plain_label(note, "muted", wraps=True))
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(3 * SPACE)
-        grid.setVerticalSpacing(0)
-        grid.setColumnStretch(0, 1)
-        grid.setColumnStretch(1, 1)
-        column.addLayout(grid)
+        grid = PairGrid(gap=3 * SPACE)
+        column.addWidget(grid)
         options = {option.key: option for option in self._desk.settings.options()}
         made = [
             make_editor(options[key], self._desk.settings, self._desk.quantities, self._words())
@@ -135,11 +131,11 @@ class SettingsPage(QWidget):
         self._editors |= {editor.option.key: editor for editor in made}
         fields = [editor for editor in made if not isinstance(editor, SwitchEditor)]
         switches = [editor for editor in made if isinstance(editor, SwitchEditor)]
-        for number, editor in enumerate(fields):
-            grid.addWidget(editor, number // 2, number % 2)
-        first = (len(fields) + 1) // 2
-        for number, editor in enumerate(switches):
-            grid.addWidget(editor, first + number, 0, 1, 2)
+        for first in range(0, len(fields), 2):
+            pair = fields[first : first + 2]
+            grid.add(*pair, *([QWidget()] if len(pair) == 1 else []))
+        for editor in switches:
+            grid.add(editor)
         if title == self.tr("Reminders"):
             column.addLayout(self._test_line())
         return frame

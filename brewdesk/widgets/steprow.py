@@ -6,8 +6,8 @@ from datetime import tzinfo
 from enum import Enum, auto
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Batch, Kind, Step, StepKind, StepState, Verdict
@@ -293,7 +293,9 @@ class _StepMark(QWidget):
         super().__init__(parent)
         self._number = 0
         self._turn = Turn.LATER
-        self.setFixedSize(QSize(_MARK_PX, _MARK_PX))
+        line_px = QFontMetrics(QApplication.font()).lineSpacing()
+        self._side = max(_MARK_PX, round(1.4 * line_px))
+        self.setFixedSize(QSize(self._side, self._side))
 
     def show_mark(self, number: int, turn: Turn) -> None:
         """Show a step's number and whether it is done."""
@@ -306,7 +308,7 @@ class _StepMark(QWidget):
         colours = tokens()
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        room = QRectF(2, 2, _MARK_PX - 4, _MARK_PX - 4)
+        room = QRectF(2, 2, self._side - 4, self._side - 4)
         if self._turn is Turn.LATER:
             painter.setPen(QPen(QColor(colours.edge), 1.5))
             painter.setBrush(Qt.BrushStyle.NoBrush)

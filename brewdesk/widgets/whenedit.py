@@ -5,8 +5,15 @@ from __future__ import annotations
 from datetime import UTC, datetime
 
 from PySide6.QtCore import QDate, QDateTime, QEvent, QObject, Qt, QTime, QTimer, Signal
-from PySide6.QtGui import QHideEvent, QKeyEvent, QShowEvent
-from PySide6.QtWidgets import QDateTimeEdit, QHBoxLayout, QLineEdit, QPushButton, QWidget
+from PySide6.QtGui import QFontMetrics, QHideEvent, QKeyEvent, QShowEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QDateTimeEdit,
+    QHBoxLayout,
+    QLineEdit,
+    QPushButton,
+    QWidget,
+)
 
 from brewdesk.services.clock import Clock
 from brewdesk.widgets.stylesheet import set_role
@@ -27,6 +34,7 @@ def bare(edit: QDateTimeEdit) -> None:
     edit.setFixedHeight(TOUCH)
 
 
+_WIDE_DATE = "30 Sep 2028, 20:00"
 FOLLOW_MS = 10_000  # a minute is shown, so a sixth of one is near enough
 
 
@@ -56,9 +64,10 @@ class WhenEdit(QWidget):
         self._clock = clock
         self._follows = follows
         self._is_setting = False
+        self._exact: datetime | None = None  # what the minutes shown stand for
         self.line = QDateTimeEdit(self)
         bare(self.line)
-        self.line.setDisplayFormat(self.tr("ddd d MMM yyyy, HH:mm"))
+        self.line.setDisplayFormat(self.tr("d MMM yyyy, HH:mm"))
         self.line.installEventFilter(self)
         self.now_button = QPushButton(self.tr("Now"), self)
         self.now_button.setObjectName("when_now")
@@ -70,6 +79,7 @@ class WhenEdit(QWidget):
         layout.setSpacing(SPACE)
         layout.addWidget(self.line, 1)
         layout.addWidget(self.now_button)
+        self._size_line()
         self.setFocusProxy(self.line)
         self._timer = QTimer(self)
         self._timer.setObjectName("when_follow")
@@ -90,9 +100,14 @@ class WhenEdit(QWidget):
         return self._follows
 
     def instant(self) -> datetime:
-        """Return the instant entered, or the present while following it, in UTC."""
+        """Return the instant entered, or the present while following it, in UTC.
+
+        One that was set and not edited comes back to the second.
+        """
         if self._follows:
             return self._clock.now()
+        if self._exact is not None:
+            return self._exact
         typed = self.line.dateTime()
         day, time = typed.date(), typed.time()
         local = datetime(
@@ -108,6 +123,7 @@ class WhenEdit(QWidget):
     def set_instant(self, instant: datetime) -> None:
         """Show ``instant``, and stay there."""
         self._follows = False
+        self._exact = instant.astimezone(UTC)
         self._put(instant)
         self._run()
 
@@ -128,6 +144,12 @@ class WhenEdit(QWidget):
         super().hideEvent(event)
         self._timer.stop()
 
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the type size."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._size_line()
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Take Enter as 'done with this field'."""
         if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
@@ -136,6 +158,11 @@ class WhenEdit(QWidget):
                 self.submitted.emit()
                 return True
         return super().eventFilter(watched, event)
+
+    def _size_line(self) -> None:
+        # The edit's own hint is wider than any date and would cost a column.
+        metrics = QFontMetrics(QApplication.font())
+        self.line.setMinimumWidth(metrics.horizontalAdvance(_WIDE_DATE) + 3 * SPACE)
 
     def _put(self, instant: datetime) -> None:
         local = instant.astimezone(self._clock.zone())
@@ -159,5 +186,6 @@ class WhenEdit(QWidget):
         if self._is_setting:
             return
         self._follows = False
+        self._exact = None
         self._run()
         self.edited.emit()

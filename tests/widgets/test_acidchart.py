@@ -10,6 +10,7 @@ from types import SimpleNamespace
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QScrollArea, QVBoxLayout, QWidget
 
@@ -180,16 +181,29 @@ def test_switching_to_acidity_and_back(chart):
     assert chart.empty.isVisible()
 
 
+def point_at(plot, day, value):
+    """Move the pointer over a place of the plot, as an event to its viewport."""
+    box = plot.getPlotItem().getViewBox()
+    place = QPointF(plot.mapFromScene(box.mapViewToScene(QPointF(day, value))))
+    none = Qt.MouseButton.NoButton
+    event = QMouseEvent(
+        QEvent.Type.MouseMove,
+        place,
+        plot.viewport().mapToGlobal(place),
+        none,
+        none,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    QApplication.sendEvent(plot.viewport(), event)
+
+
 def test_pointing_at_a_reading_says_what_it_is(chart):
     chart.set_view(made_up_view())
     plot = plot_of(chart)
     chart.grab()
-    box = plot.getPlotItem().getViewBox()
-    place = plot.mapFromScene(box.mapViewToScene(QPointF(3.0, 3.8)))
-    QTest.mouseMove(plot.viewport(), place)
+    point_at(plot, 3.0, 3.8)
     assert "pH 3.80" in chart.readout.text()
-    away = plot.mapFromScene(box.mapViewToScene(QPointF(11.0, 4.5)))
-    QTest.mouseMove(plot.viewport(), away)
+    point_at(plot, 11.0, 4.5)
     assert "Day 11" in chart.readout.text()
     QApplication.sendEvent(plot, QEvent(QEvent.Type.Leave))
     assert chart.readout.text() == chart.spec().unit_text

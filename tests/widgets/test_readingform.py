@@ -94,7 +94,7 @@ def test_control_enter_saves_from_any_field(desk, batch, form, qtbot):
 
 def test_after_saving_the_form_is_empty_and_says_what_it_kept(form, qtbot):
     type_into(form.field(Quantity.PH), "3.42")
-    form.taste.set_value(TasteMark.RIGHT)
+    form.fields.taste.set_value(TasteMark.RIGHT)
     form.save_button.click()
     assert form.is_empty()
     assert "3.42" in form.notice.text()
@@ -169,7 +169,7 @@ def test_an_accepted_odd_value_does_not_wave_the_next_one_through(form):
 
 
 def test_a_strip_is_kept_as_a_strip_with_its_wider_uncertainty(desk, batch, form):
-    form.method.button(Method.STRIP).click()
+    form.fields.method.button(Method.STRIP).click()
     type_into(form.field(Quantity.PH), "3.5")
     form.save_button.click()
     reading = kept(desk, batch)[Quantity.PH]
@@ -177,12 +177,12 @@ def test_a_strip_is_kept_as_a_strip_with_its_wider_uncertainty(desk, batch, form
     assert reading.sd == desk.readings.default_sd(Quantity.PH, Method.STRIP)
     again = ReadingForm(desk)
     again.set_batch(batch.id)
-    assert again.method.value() is Method.STRIP
+    assert again.fields.method.value() is Method.STRIP
     again.deleteLater()
 
 
 def test_the_sugar_field_reads_gravity_when_asked(desk, batch, form):
-    form.sugar_scale.button(Quantity.SPECIFIC_GRAVITY).click()
+    form.fields.sugar_scale.button(Quantity.SPECIFIC_GRAVITY).click()
     type_into(form.field(Quantity.BRIX), "1.020")
     form.save_button.click()
     assert kept(desk, batch)[Quantity.SPECIFIC_GRAVITY].value == pytest.approx(1.02)
@@ -225,20 +225,20 @@ def test_an_empty_form_keeps_nothing_and_says_so(desk, batch, form):
 def test_what_was_typed_for_one_batch_waits_for_its_return(desk, batch, form):
     other = souring_batch(desk, name="Green tea 1", vessel="Crock")
     type_into(form.field(Quantity.PH), "3.")
-    form.taste.set_value(TasteMark.RIGHT)
+    form.fields.taste.set_value(TasteMark.RIGHT)
     form.set_batch(other.id)
     assert form.is_empty()
     form.set_batch(batch.id)
     assert form.field(Quantity.PH).text() == "3."
-    assert form.taste.value() is TasteMark.RIGHT
+    assert form.fields.taste.value() is TasteMark.RIGHT
     assert kept(desk, batch) == {}
 
 
 def test_a_taste_pressed_twice_is_taken_back(form):
-    form.taste.button(TasteMark.RIGHT).click()
-    assert form.taste.value() is TasteMark.RIGHT
-    form.taste.button(TasteMark.RIGHT).click()
-    assert form.taste.value() is None
+    form.fields.taste.button(TasteMark.RIGHT).click()
+    assert form.fields.taste.value() is TasteMark.RIGHT
+    form.fields.taste.button(TasteMark.RIGHT).click()
+    assert form.fields.taste.value() is None
 
 
 def test_without_a_batch_there_is_nothing_to_enter(desk, qtbot):
