@@ -206,4 +206,166 @@ SOURCES: dict[str, Source] = _by_key(
     Source(
         "iso_3103", "ISO 3103:2019: 2 g of leaf to 100 mL of boiling water, 6 min", Standing.READ
     ),
+    # --- fizz and bottles ---------------------------------------------------------
+    Source(
+        "weiss_1974",
+        "Weiss, R. F. 1974, Mar. Chem. 2:203: solubility and fugacity of CO2 (coefficients "
+        "checked against PyCO2SYS and CoolProp)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "srd_106",
+        "IUPAC-NIST Solubility Database (SRD 106): CO2 in water, Murray & Riley 1971; molar "
+        "volume of the gas 22.2605 L",
+        Standing.READ,
+    ),
+    Source(
+        "wroblewski_1882",
+        "Wroblewski 1882, as digested in SRD 106: CO2 solubility per atmosphere falls 4-5 % at "
+        "5 atm and 11 % at 10",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "ec_2676_90",
+        "Regulation (EEC) No 2676/90, annex: CO2 in wine = 1.951 p (0.86 - 0.01 A)"
+        "(1 - 0.00144 S) (read in a copy)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "usher_1910",
+        "Usher 1910, after Seidell: CO2 in sucrose solutions, about -4 % at 50 g/L",
+        Standing.FROM_MEMORY,
+    ),
+    Source(
+        "sander_2023",
+        "Sander, R. 2023, Henry's law constants v5: nitrogen in water 6.4e-6 mol/m3/Pa, 1300 K "
+        "(checked against PHREEQC)",
+        Standing.FROM_MEMORY,
+    ),
+    Source("stoichiometry", "Balanced reactions and standard atomic masses", Standing.DERIVED),
+    Source(
+        "bottle_yeast_assumption",
+        "Sugar that yeast uses up in a closed bottle: 0.5-3 g/L a day at 22 degC, 1.7 to 3 "
+        "times as much for 10 degC more; yield 90-100 %",
+        Standing.ASSUMPTION,
+    ),
+    Source(
+        "british_glass_tec_7",
+        "British Glass TEC 7 (abstract): no glass for soft drinks above 4.7 bar carbonation "
+        "pressure, nor above 1.15 L",
+        Standing.READ,
+    ),
+    Source(
+        "bs_6119_1",
+        "BS 6119-1:1981 (scope; withdrawn 1 Dec 2023): glass for soft drinks, 4.5 volumes",
+        Standing.READ,
+    ),
+    Source(
+        "cetie_dt_11",
+        "British Glass on CETIE DT 11: headspace about 3.5 % for one litre",
+        Standing.READ,
+    ),
+    Source(
+        "kuhn_2004",
+        "Kuhn et al. 2004, Br. J. Ophthalmol. 88:69: 90 of 12,889 serious eye injuries were "
+        "from bottles under pressure",
+        Standing.READ,
+    ),
+    # --- alcohol ------------------------------------------------------------------
+    Source(
+        "oiml_r22",
+        "OIML R 22 (1973/75), density of ethanol and water (coefficients in part from Directive "
+        "76/766/EEC, the rest from public copies)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "lorentz_lorenz_ethanol",
+        "Refraction and density of dilute ethanol and acetic acid: own computation with mixing "
+        "rules, as general handbooks have it",
+        Standing.DERIVED,
+    ),
+    Source(
+        "ttb_kombucha",
+        "US TTB, kombucha page, and 26 USC 5052(a): 0.5 % alcohol by volume or more at any time "
+        "is an alcohol beverage",
+        Standing.READ,
+    ),
+    Source(
+        "health_canada_ethanol",
+        "Health Canada: alcohol content is declared from 1.1 % by volume",
+        Standing.READ,
+    ),
+    Source(
+        "cfia_2020",
+        "CFIA notice, 11 June 2020: above 0.5 % is alcoholic in most provinces and territories",
+        Standing.READ,
+    ),
+    Source(
+        "ccnse_abstract",
+        "Canadian public health abstract (NCCEH/CCNSE): British Columbia and Ontario above 1 %",
+        Standing.READ,
+    ),
+    Source(
+        "wa_health",
+        "Western Australia Department of Health: above 0.5 % needs an alcohol statement",
+        Standing.READ,
+    ),
+    Source(
+        "tasmania_doh",
+        "Tasmania Department of Health citing Food Standards Code 2.6.2: brewed soft drink up "
+        "to 1.15 %",
+        Standing.READ,
+    ),
+    Source(
+        "eu_1169_2011",
+        "Regulation (EU) No 1169/2011: Art. 28(2), strength above 1.2 % is stated; Annex XIV, "
+        "energy per gram",
+        Standing.READ,
+    ),
+    Source(
+        "uk_descriptors",
+        "UK low-alcohol descriptors (voluntary guidance, as summarised): low alcohol up to 1.2 %",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "talebi_2017",
+        "Talebi et al. 2017, Food Anal. Methods 10:4062: 18 bought kombuchas held 1.12-2.00 % "
+        "and more after storage",
+        Standing.READ,
+    ),
+    # --- serving, keeping, cleaning -------------------------------------------------
+    Source(
+        "food_code_cold",
+        "FDA Food Code, cold holding at 41 degF (5 degC), as adopted by Tennessee 0080-04-09-.03",
+        Standing.READ,
+    ),
+    Source(
+        "nc_state_2004",
+        "Fraser & Lackey 2004, NC State: 1 tablespoon of household bleach to the US gallon is "
+        "200 ppm chlorine",
+        Standing.READ,
+    ),
+    Source(
+        "acharya_juice",
+        "Acharya et al. (abstract): E. coli O157 in kombucha with fresh juice fell only 4 log in "
+        "14 days at 5 degC",
+        Standing.READ,
+    ),
+    Source(
+        "hicks_1996",
+        "Hicks, Hsieh & Bell 1996, Food Res. Int. 29:325-330: caffeine per gram of leaf, 69 % "
+        "in the first brew",
+        Standing.READ,
+    ),
+    Source(
+        "camellia_caffeine",
+        "Caffeine of Camellia sinensis teas, 14.3-34.8 mg/g with 51-85 % drawn out (abstract)",
+        Standing.READ,
+    ),
+    Source(
+        "efsa_2015",
+        "EFSA NDA Panel 2015, EFSA Journal 13(5):4102: caffeine 400 mg a day for adults, 200 mg "
+        "at once and in pregnancy",
+        Standing.READ,
+    ),
 )
