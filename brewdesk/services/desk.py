@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
@@ -130,7 +131,7 @@ def build_desk(
     measurement
         The locale's measurement system, for the units offered first.
     sounds
-        The folder of the chime; None for the program's own.
+        The folder of the chime; without one nothing is ever played.
     """
     changes = Changes()
     door = Door(store, clock, changes)
@@ -138,7 +139,8 @@ def build_desk(
     quantities = Quantities(settings)
     forecasts = Forecasts(door, jobs, band=lambda: taste_band(settings))
     reminders = Reminders(door, window_of=forecasts.window_of)
-    sound = Sound(sounds or _own_sounds(), is_on=lambda: settings.get(SOUND_ON))
+    # The null device holds no file, so nothing is found to play.
+    sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
     return Desk(
         store=store,
         clock=clock,
@@ -176,7 +178,3 @@ def taste_band(settings: Settings) -> TasteBand:
 def quiet_hours(settings: Settings) -> QuietHours:
     """Return the hours in which the maker wants no notices."""
     return QuietHours(settings.get(QUIET_FROM), settings.get(QUIET_TO))
-
-
-def _own_sounds() -> Path:
-    return Path(__file__).resolve().parents[2] / "resources" / "sounds"

@@ -265,20 +265,6 @@ def test_a_culture_put_in_late_leaves_the_start_as_it_was(kit):
     assert kit.batches.get(batch.id).started_at == started_at
 
 
-def test_a_batch_that_already_stands_in_its_jar_sours_from_when_it_began(kit):
-    culture = kit.culture(born_at=kit.clock.now() - timedelta(days=30))
-    batch = kit.plan(culture=culture)
-    began = kit.clock.now() - timedelta(days=4)
-
-    souring = kit.brewing.note_already_in(batch.id, began, 24.0)
-
-    assert (souring.stage, souring.started_at) == (BatchStage.SOURING, began)
-    moved = kit.cultures.get(culture.id)
-    assert (moved.vessel_id, moved.state) == (batch.vessel_id, CultureState.AT_WORK)
-    (step,) = kit.brewing.steps(batch.id)
-    assert (step.kind, step.temperature_c) == (StepKind.CULTURE_IN, 24.0)
-
-
 @pytest.mark.parametrize("temperature_c", [None, 35.0])
 def test_a_batch_begun_too_warm_or_unmeasured_is_entered_only_with_a_reason(kit, temperature_c):
     batch = kit.plan()
@@ -291,16 +277,6 @@ def test_a_batch_begun_too_warm_or_unmeasured_is_entered_only_with_a_reason(kit,
     text = kit.journal.of_batch(batch.id)[0].text
     assert "it was lukewarm" in text
     assert ("35.0 °C" in text) == (temperature_c is not None)
-
-
-def test_a_batch_is_not_entered_twice_nor_before_it_happened(kit):
-    batch = kit.plan()
-    with pytest.raises(ImpossibleInput) as refused:
-        kit.brewing.note_already_in(batch.id, kit.clock.now() + timedelta(minutes=1), 24.0)
-    assert refused.value.field == "started_at"
-    kit.brewing.note_already_in(batch.id, kit.clock.now(), 24.0)
-    with pytest.raises(ImpossibleInput, match="not_planned"):
-        kit.brewing.note_already_in(batch.id, kit.clock.now(), 24.0)
 
 
 @given(
