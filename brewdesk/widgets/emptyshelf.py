@@ -63,7 +63,7 @@ class EmptyShelf(QWidget):
         """Draw a board with three outlined jars."""
         t = tokens()
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(t.wall))
+        painter.fillRect(self.rect(), QColor(t.wall).lighter(103))  # as the wall behind the jars
         middle, board_y = self.width() / 2.0, self.height() * 0.46
         painter.fillRect(
             QRectF(middle - 300, board_y, 600, BOARD_PX),
