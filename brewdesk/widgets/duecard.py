@@ -152,7 +152,7 @@ class TimerCard(QFrame):
         self._batch_id = batch.id
         self.setObjectName("timer_card")
         self.place = plain_label(batch.name, "label")
-        self.title = plain_label(name_of(step.kind), "heading")
+        self.title = plain_label(name_of(step.kind), "heading", wraps=True)
         self.countdown = plain_label("", "figure")
         self.countdown.setAccessibleDescription(self.tr("Time left"))
         self.open_button = QPushButton(self.tr("Open the run sheet"))

@@ -126,7 +126,7 @@ class DuePage(QWidget):
             (DueGroup.TODAY, self.tr("Today")),
             (DueGroup.COMING, self.tr("Coming days")),
         ):
-            heading = plain_label(words, "heading")
+            heading = plain_label(words, "heading", wraps=True)
             heading.setContentsMargins(0, SPACE, 0, 0)
             self._headings[group] = heading
             self._lists[group] = QVBoxLayout()

@@ -110,7 +110,7 @@ class _StripLine(QPushButton):
 
     def sizeHint(self) -> QSize:
         """Ask for the whole line, within reason."""
-        wide = QFontMetrics(self.font()).horizontalAdvance(self._whole) + 4 * SPACE
+        wide = QFontMetrics(self.font()).horizontalAdvance(self._whole) + 5 * SPACE
         return QSize(min(wide, _WIDEST_PX), max(TOUCH, super().sizeHint().height()))
 
     def minimumSizeHint(self) -> QSize:

@@ -106,13 +106,16 @@ class ReadingFields(QWidget):
         unit = self._quantities.unit
         is_gravity = self.sugar_scale.value() is Quantity.SPECIFIC_GRAVITY
         for slot, text in (
-            (Quantity.PH, "3.40"),
+            (Quantity.PH, self._example("3.40")),
             (Quantity.TEMPERATURE_C, unit(Kind.TEMPERATURE)),
-            (Quantity.BRIX, "1.020" if is_gravity else unit(Kind.BRIX)),
+            (Quantity.BRIX, self._example("1.020") if is_gravity else unit(Kind.BRIX)),
             (Quantity.TA_G_PER_L, unit(Kind.ACIDITY)),
             (Quantity.PELLICLE_MM, "mm"),
         ):
             self.lines[slot].setPlaceholderText(text)
+
+    def _example(self, number: str) -> str:
+        return self.tr("e.g. {number}").format(number=number)  # a bare number would seem entered
 
     # building
 

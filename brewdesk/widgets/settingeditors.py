@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from datetime import time
 
-from PySide6.QtCore import QTime, Signal
+from PySide6.QtCore import Qt, QTime, Signal
+from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
+    QHBoxLayout,
+    QLabel,
     QLineEdit,
     QTimeEdit,
     QVBoxLayout,
@@ -19,6 +22,7 @@ from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, Store
 from brewdesk.services.settings import Option, Settings
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.widgets.fields import FieldRow
+from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import bare
 
 # What a number means decides how it is read; everything else follows from the type.
@@ -63,6 +67,7 @@ class SettingEditor(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         if with_label:
             self.row = FieldRow(self.option.label, control, lines=1)
+            self.row.label.setWordWrap(True)
             layout.addWidget(self.row)
         else:
             control.setAccessibleName(self.option.label)
@@ -92,13 +97,39 @@ class SwitchEditor(SettingEditor):
 
     def __init__(self, option: Option[bool], settings: Settings) -> None:
         super().__init__(option, settings)
-        self.box = QCheckBox(option.label)
-        self._hold(self.box, with_label=False)
+        self.box = QCheckBox()
+        words = _Words(option.label)  # a check box cannot wrap its own
+        line = QWidget()
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        row.addWidget(self.box)
+        row.addWidget(words, 1)
+        self._hold(line, with_label=False)
+        self.box.setAccessibleName(option.label)
         self.box.toggled.connect(self._put)
+        words.pressed.connect(self.box.toggle)
         self.show_value()
 
     def _show(self, value: object) -> None:
         self.box.setChecked(bool(value))
+
+
+class _Words(QLabel):
+    """The words of a switch: pressing them works it, as pressing the box does."""
+
+    pressed = Signal()
+
+    def __init__(self, text: str) -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        self.setText(text)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Act on release, and only if the pointer is still here."""
+        if self.rect().contains(event.position().toPoint()):
+            self.pressed.emit()
 
 
 class TimeEditor(SettingEditor):

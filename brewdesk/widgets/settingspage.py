@@ -118,7 +118,7 @@ class SettingsPage(QWidget):
 
     def _section(self, title: str, note: str, keys: list[str]) -> QFrame:
         frame, column = card()
-        column.addWidget(plain_label(title, "heading"))
+        column.addWidget(plain_label(title, "heading", wraps=True))
         if note:
             column.addWidget(plain_label(note, "muted", wraps=True))
         grid = PairGrid(gap=3 * SPACE)
@@ -137,29 +137,27 @@ class SettingsPage(QWidget):
         for editor in switches:
             grid.add(editor)
         if title == self.tr("Reminders"):
-            column.addLayout(self._test_line())
+            column.addWidget(self._test_line())
         return frame
 
-    def _test_line(self) -> QHBoxLayout:
+    def _test_line(self) -> PairGrid:
         self.test_button = QPushButton(self.tr("Show me one reminder now"))
         self.test_button.setObjectName("settings_test_notice")
         self.test_button.clicked.connect(self.test_notice_wanted)
-        line = QHBoxLayout()
-        line.setSpacing(2 * SPACE)
-        line.addWidget(self.test_button)
-        line.addWidget(
+        line = PairGrid()
+        line.add(
+            self.test_button,
             plain_label(
                 self.tr("If none appears, your desktop keeps them back: look at the due list."),
                 "muted",
                 wraps=True,
             ),
-            1,
         )
         return line
 
     def _data_card(self) -> QFrame:
         frame, column = card()
-        column.addWidget(plain_label(self.tr("Where your records are"), "heading"))
+        column.addWidget(plain_label(self.tr("Where your records are"), "heading", wraps=True))
         self.path = plain_label(str(self._desk.store_path), "", wraps=True)
         self.path.setObjectName("settings_path")
         self.path.setAccessibleName(self.tr("File with your records"))
