@@ -5,9 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QDialog,
-    QHBoxLayout,
     QLineEdit,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
@@ -17,9 +15,9 @@ from brewdesk.services.desk import Desk
 from brewdesk.services.records import Batch, ImpossibleInput, Kind
 from brewdesk.services.wording.problems import impossible_words
 from brewdesk.services.wording.verdicts import verdict_words
+from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import FieldRow, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
-from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import WhenEdit
 
@@ -70,19 +68,11 @@ class AlreadyInDialog(QDialog):
         )
         for row in self.rows.values():
             column.addWidget(row)
-        buttons = QHBoxLayout()
-        buttons.addStretch(1)
-        cancel = QPushButton(self.tr("Cancel"))
-        cancel.setAutoDefault(False)
-        cancel.clicked.connect(self.reject)
-        self.go = QPushButton(self.tr("It is souring"))
-        self.go.setObjectName("already_go")
-        self.go.setDefault(True)
-        set_role(self.go, "primary")
+        buttons, self.go = go_and_leave(
+            self, self.tr("It is souring"), self.tr("Cancel"), go_name="already_go"
+        )
         self.go.clicked.connect(self._on_go)
-        buttons.addWidget(cancel)
-        buttons.addWidget(self.go)
-        column.addLayout(buttons)
+        column.addWidget(buttons)
 
     def _on_go(self) -> None:
         for row in self.rows.values():

@@ -10,9 +10,7 @@ from PySide6.QtWidgets import (
     QDateEdit,
     QDialog,
     QGridLayout,
-    QHBoxLayout,
     QLineEdit,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
@@ -28,9 +26,9 @@ from brewdesk.services.records import (
 )
 from brewdesk.services.wording.problems import impossible_words
 from brewdesk.services.wording.stages import name_of
+from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import FieldRow, choose, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
-from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
 MM_PER_CM = 10.0
@@ -111,19 +109,11 @@ class CultureDialog(QDialog):
             grid.addWidget(self.rows[key], row, left, 1, span)
         column.addLayout(grid)
         self.rows["parent"].setVisible(self._culture is None)
-        buttons = QHBoxLayout()
-        buttons.addStretch(1)
-        cancel = QPushButton(self.tr("Cancel"))
-        cancel.setAutoDefault(False)
-        cancel.clicked.connect(self.reject)
-        self.save = QPushButton(self.tr("Save the culture"))
-        self.save.setObjectName("save_culture")
-        self.save.setDefault(True)
-        set_role(self.save, "primary")
+        buttons, self.save = go_and_leave(
+            self, self.tr("Save the culture"), self.tr("Cancel"), go_name="save_culture"
+        )
         self.save.clicked.connect(self._on_save)
-        buttons.addWidget(cancel)
-        buttons.addWidget(self.save)
-        column.addLayout(buttons)
+        column.addWidget(buttons)
 
     def _fill(self, culture: Culture) -> None:
         self.name.setText(culture.name)

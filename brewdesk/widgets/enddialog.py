@@ -6,16 +6,15 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.shelf import JarView
+from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
@@ -49,14 +48,15 @@ class EndDialog(QDialog):
             "heading",
         )
         column.addWidget(heading)
-        column.addWidget(self._label(self._advice(), "muted" if discard else self._tone()))
-        self._reason = QComboBox()
-        self._reason.setObjectName("end_reason")
-        self._reason.setAccessibleName(self.tr("Reason"))
-        self._words = QLineEdit()
-        self._words.setObjectName("end_words")
-        self._words.setAccessibleName(self.tr("In your own words"))
-        self._words.setPlaceholderText(self.tr("In your own words (optional)"))
+        self.advice = self._label(self._advice(), "muted" if discard else self._tone())
+        column.addWidget(self.advice)
+        self.reason = QComboBox()
+        self.reason.setObjectName("end_reason")
+        self.reason.setAccessibleName(self.tr("Reason"))
+        self.words = QLineEdit()
+        self.words.setObjectName("end_words")
+        self.words.setAccessibleName(self.tr("In your own words"))
+        self.words.setPlaceholderText(self.tr("In your own words (optional)"))
         if discard:
             for key, text in (
                 ("mold", self.tr("Mold: fuzzy, dry or coloured spots")),
@@ -65,22 +65,19 @@ class EndDialog(QDialog):
                 ("accident", self.tr("An accident")),
                 ("other", self.tr("Another reason")),
             ):
-                self._reason.addItem(text, key)
-            column.addWidget(self._reason)
-        column.addWidget(self._words)
+                self.reason.addItem(text, key)
+            column.addWidget(self.reason)
+        column.addWidget(self.words)
         column.addSpacing(SPACE)
-        buttons = QHBoxLayout()
-        buttons.addStretch(1)
-        cancel = QPushButton(self.tr("Keep it going"))
-        cancel.clicked.connect(self.reject)
-        self._go = QPushButton(self.tr("Discard all of it") if discard else self.tr("Draw it off"))
-        self._go.setObjectName("end_go")
-        set_role(self._go, "danger" if discard else "primary")
-        self._go.setDefault(True)
-        self._go.clicked.connect(self._on_go)
-        buttons.addWidget(cancel)
-        buttons.addWidget(self._go)
-        column.addLayout(buttons)
+        buttons, self.go = go_and_leave(
+            self,
+            self.tr("Discard all of it") if discard else self.tr("Draw it off"),
+            self.tr("Keep it going"),
+            go_name="end_go",
+            role="danger" if discard else "primary",
+        )
+        self.go.clicked.connect(self._on_go)
+        column.addWidget(buttons)
 
     def _label(self, text: str, role: str) -> QLabel:
         label = QLabel(text)
@@ -116,10 +113,10 @@ class EndDialog(QDialog):
         if batch is None:
             self.reject()
             return
-        words = self._words.text().strip()
+        words = self.words.text().strip()
         if self._discard:
-            key = str(self._reason.currentData())
-            reason = words or self._reason.currentText()
+            key = str(self.reason.currentData())
+            reason = words or self.reason.currentText()
             self._desk.batches.discard(batch.id, reason, culture_lost=key == "mold")
         else:
             self._desk.batches.draw_off(batch.id, words)

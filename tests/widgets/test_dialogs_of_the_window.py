@@ -1,0 +1,150 @@
+"""The window's small dialogs, through their own controls."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
+
+from brewdesk.services.records import (
+    BatchStage,
+    CultureOrigin,
+    CultureState,
+    Method,
+    Quantity,
+    ReadingDraft,
+)
+from brewdesk.widgets.aboutdialog import AboutDialog
+from brewdesk.widgets.alreadyindialog import AlreadyInDialog
+from brewdesk.widgets.cultureform import CultureDialog
+from brewdesk.widgets.enddialog import EndDialog
+from brewdesk.widgets.fields import choose
+from brewdesk.widgets.safetydialog import SafetyDialog
+from tests.helpers.pantry_desk import plan_batch, souring_batch
+
+
+@pytest.fixture
+def shown(qtbot):
+    def show(dialog):
+        qtbot.addWidget(dialog)
+        dialog.open()
+        dialog.grab()  # paints it: a fault in a paint event would pass unseen otherwise
+        return dialog
+
+    return show
+
+
+def press(qtbot, button) -> None:
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def read_ph(desk, batch, ph: float) -> None:
+    desk.readings.record(
+        (
+            ReadingDraft(
+                batch_id=batch.id,
+                at=desk.clock.now(),
+                quantity=Quantity.PH,
+                method=Method.METER,
+                value=ph,
+                sd=0.05,
+            ),
+        )
+    )
+
+
+def test_a_new_culture_is_kept_with_its_parent(desk, shown, qtbot):
+    mother = shown(CultureDialog(desk))
+    qtbot.keyClicks(mother.name, "Old line")
+    press(qtbot, mother.save)
+    daughter = shown(CultureDialog(desk))
+    qtbot.keyClicks(daughter.name, "Young line")
+    choose(daughter.origin, CultureOrigin.SPLIT)
+    choose(daughter.parent_choice, desk.cultures.all()[0].id)
+    qtbot.keyClicks(daughter.pellicle.line, "6 mm")
+    with qtbot.waitSignal(daughter.saved):
+        press(qtbot, daughter.save)
+    old, young = desk.cultures.all()
+    assert young.pellicle_mm == pytest.approx(6.0)
+    assert desk.cultures.parents_of(young.id) == (old,)
+
+
+def test_a_nameless_culture_is_refused_beside_the_field_and_nothing_is_lost(desk, shown, qtbot):
+    dialog = shown(CultureDialog(desk))
+    qtbot.keyClicks(dialog.note, "smells of apples")
+    press(qtbot, dialog.save)
+    assert dialog.isVisible()
+    assert dialog.rows["name"].message.is_error
+    assert dialog.note.text() == "smells of apples"
+    assert desk.cultures.all() == ()
+
+
+def test_a_culture_is_changed_in_place(desk, shown, qtbot):
+    batch = plan_batch(desk)
+    culture = desk.cultures.get(batch.culture_id)
+    dialog = shown(CultureDialog(desk, culture))
+    assert dialog.name.text() == culture.name
+    choose(dialog.state, CultureState.RETIRED)
+    press(qtbot, dialog.save)
+    changed = desk.cultures.get(culture.id)
+    assert changed.state is CultureState.RETIRED
+    assert changed.born_at == culture.born_at
+
+
+def test_a_batch_already_in_the_jar_wants_a_temperature_or_a_reason(desk, shown, qtbot):
+    batch = plan_batch(desk)
+    dialog = shown(AlreadyInDialog(desk, batch))
+    press(qtbot, dialog.go)
+    assert dialog.rows["reason"].message.is_error
+    assert desk.batches.get(batch.id).stage is BatchStage.PLANNED
+    qtbot.keyClicks(dialog.temperature.line, "80 °F")
+    with qtbot.waitSignal(dialog.entered):
+        press(qtbot, dialog.go)
+    assert desk.batches.get(batch.id).stage is BatchStage.SOURING
+
+
+@pytest.mark.parametrize(("ph", "warns"), [(None, True), (4.5, True), (3.2, False)])
+def test_drawing_off_warns_where_the_ph_is_not_known_to_be_low(desk, shown, qtbot, ph, warns):
+    batch = souring_batch(desk)
+    if ph is not None:
+        read_ph(desk, batch, ph)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=False))
+    assert ("take a reading first" in dialog.advice.text()) is warns
+    press(qtbot, dialog.go)
+    assert desk.batches.get(batch.id).stage is BatchStage.DRAWN_OFF
+
+
+def test_mold_takes_the_culture_with_it_and_undo_brings_both_back(desk, shown, qtbot):
+    batch = souring_batch(desk)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=True))
+    choose(dialog.reason, "mold")
+    press(qtbot, dialog.go)
+    assert desk.batches.get(batch.id).stage is BatchStage.DISCARDED
+    assert desk.cultures.get(batch.culture_id).state is CultureState.LOST
+    desk.history.undo()
+    assert desk.batches.get(batch.id).stage is BatchStage.SOURING
+    assert desk.cultures.get(batch.culture_id).state is CultureState.AT_WORK
+
+
+def test_an_accident_leaves_the_culture(desk, shown, qtbot):
+    batch = souring_batch(desk)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=True))
+    choose(dialog.reason, "accident")
+    press(qtbot, dialog.go)
+    assert desk.cultures.get(batch.culture_id).state is not CultureState.LOST
+
+
+def texts_in(dialog) -> str:
+    return " ".join(label.text() for label in dialog.findChildren(QLabel))
+
+
+def test_safety_page_and_about_can_be_painted_and_name_sources(desk, shown):
+    safety = shown(SafetyDialog())
+    assert "4.2" in texts_in(safety)
+    assert "Local rules" in texts_in(safety)
+    assert "Niagara Region" in texts_in(safety)
+    about = shown(AboutDialog(desk))
+    assert str(desk.store_path) in texts_in(about)
