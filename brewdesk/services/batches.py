@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
 _SAME_AMOUNT_L = 1e-6
+_NAMES_LOOKED_AT = 60
 
 
 class Batches:
@@ -112,13 +113,19 @@ class Batches:
         return sweettea.plan(wish)
 
     def suggested_name(self, tea_kind: TeaKind) -> str:
-        """Return a free name for a batch: the tea and a running number."""
+        """Return a name for a batch: the tea and the number after the last one used."""
         tea = name_of(tea_kind)
-        names = {batch.name.casefold() for batch in self.all()}
-        number = 1
-        while f"{tea} {number}".casefold() in names:
-            number += 1
-        return f"{tea} {number}"
+        start = f"{tea} ".casefold()
+        with self._door.store.read() as unit:
+            # The newest ones tell how far the count has come; years of others need no reading.
+            newest = unit.batches.where(order_by="-id", limit=_NAMES_LOOKED_AT)
+        endings = [
+            batch.name.casefold().removeprefix(start)
+            for batch in newest
+            if batch.name.casefold().startswith(start)
+        ]
+        numbers = [int(ending) for ending in endings if ending.isdecimal()]
+        return f"{tea} {max(numbers, default=0) + 1}"
 
     def plan(self, vessel_id: int, culture_id: int | None, name: str, wish: Wish) -> Batch:
         """Plan a batch: keep the wish and its amounts; the vessel is taken from now on.

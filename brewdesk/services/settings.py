@@ -88,7 +88,13 @@ _METRIC = {
     Kind.ALKALINITY: "meq/L",
 }
 # Where recipes are read in gallons and degrees Fahrenheit, scales still show grams.
-_US = _METRIC | {Kind.VOLUME: "gal", Kind.TEMPERATURE: "°F", Kind.LENGTH: "in"}
+_US = _METRIC | {
+    Kind.VOLUME: "gal",
+    Kind.TEMPERATURE: "°F",
+    Kind.LENGTH: "in",
+    Kind.SUGAR: "g/gal",
+    Kind.TEA: "g/gal",
+}
 
 
 def unit_key(kind: Kind) -> str:

@@ -112,6 +112,9 @@ def test_suggested_names_count_up_for_each_tea(kit):
     kit.plan(name="black tea 1")
     assert kit.batches.suggested_name(TeaKind.BLACK) == "Black tea 2"
     assert kit.batches.suggested_name(TeaKind.OOLONG) == "Oolong tea 1"
+    kit.plan(kit.vessel("Other"), name="Black tea 7")
+    kit.plan(kit.vessel("Third"), name="Black tea for Sunday")
+    assert kit.batches.suggested_name(TeaKind.BLACK) == "Black tea 8"
 
 
 def test_changing_a_plan_reckons_it_anew(kit):
