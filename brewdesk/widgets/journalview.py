@@ -7,7 +7,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QStackedLayout, QWidget
 
 from brewdesk.models.journal import WHAT, JournalModel
-from brewdesk.services.changes import Change
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.journal import JournalLine
 from brewdesk.widgets.fields import plain_label
@@ -66,5 +66,7 @@ class JournalView(QWidget):
         self._stack.setCurrentWidget(self.table if self.model.rowCount() else self.empty)
 
     def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.SETTINGS):
+            self.model.refresh()
         if self._batch_id is not None and change.concerns_batch(self._batch_id):
             self.refresh()

@@ -67,7 +67,7 @@ class ReadingDialog(QDialog):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(3 * SPACE, 3 * SPACE, 3 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE)
-        layout.addWidget(plain_label(name, "heading"))
+        layout.addWidget(plain_label(self.tr("Correct a reading"), "heading"))
         self.line: QLineEdit | None = None
         self.taste: ChoiceBar | None = None
         self.value_row = self._value_row(name)
@@ -81,6 +81,7 @@ class ReadingDialog(QDialog):
             self.method.setObjectName("correct_method")
             self.method.set_value(self._reading.method)
             layout.addWidget(FieldRow(self.tr("Taken with"), self.method, lines=0))
+            layout.addSpacing(SPACE)
         self.when = WhenEdit(self._desk.clock, follows=False)
         self.when.line.setObjectName("correct_when")
         self.when.set_instant(self._reading.at)

@@ -15,8 +15,9 @@ from PySide6.QtWidgets import (
 from brewdesk.models.readings import VALUE, ReadingsModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import Reading
-from brewdesk.widgets.fields import plain_label
+from brewdesk.services.records import Reading, StoreTrouble
+from brewdesk.services.wording.problems import trouble_words
+from brewdesk.widgets.fields import announce, plain_label
 from brewdesk.widgets.plaintable import PlainTable
 from brewdesk.widgets.readingdialog import ReadingDialog
 from brewdesk.widgets.stylesheet import set_role
@@ -74,7 +75,12 @@ class ReadingsView(QWidget):
         if reading is None:
             return
         row = self.model.index_of(reading.id).row()
-        self._desk.readings.remove(reading.id)
+        self._say("")
+        try:
+            self._desk.readings.remove(reading.id)
+        except StoreTrouble as trouble:
+            self._say(trouble_words(trouble))
+            return
         last = self.model.rowCount() - 1
         if last >= 0:
             self.table.selectRow(min(row, last))
@@ -103,9 +109,11 @@ class ReadingsView(QWidget):
         self.remove_button.setObjectName("readings_remove")
         for button in (self.edit_button, self.remove_button):
             set_role(button, "quiet")
+        self.problem = plain_label("", "error", wraps=True)
+        self.problem.setObjectName("readings_problem")
         line = QHBoxLayout()
         line.setSpacing(SPACE)
-        line.addStretch(1)
+        line.addWidget(self.problem, 1)
         line.addWidget(self.edit_button)
         line.addWidget(self.remove_button)
         layout = QVBoxLayout(self)
@@ -130,6 +138,10 @@ class ReadingsView(QWidget):
         self.remove_button.setEnabled(is_chosen)
         self.edit_button.setVisible(has_rows)
         self.remove_button.setVisible(has_rows)
+
+    def _say(self, problem: str) -> None:
+        self.problem.setText(problem)
+        announce(self, problem)
 
     def _on_changed(self, change: Change) -> None:
         if change.concerns(Topic.SETTINGS):

@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtTest import QAbstractItemModelTester
 
 from brewdesk.models.journal import WHAT
+from brewdesk.services.records import Kind
 from brewdesk.widgets.journalview import JournalView
 from tests.helpers.pantry_desk import open_desk, plan_batch, souring_batch
 
@@ -49,6 +50,14 @@ def test_a_hidden_journal_catches_up_when_shown(desk, view):
     assert view.model.rowCount() == 0
     view.show()
     assert view.model.rowCount() == len(desk.journal.of_batch(batch.id))
+
+
+def test_a_change_of_unit_rewrites_the_sentences(desk, view):
+    batch = plan_batch(desk)
+    view.set_batch(batch.id)
+    assert "4.00 L" in view.model.index(0, WHAT).data()
+    desk.settings.put_unit(Kind.VOLUME, "gal")
+    assert "gal" in view.model.index(0, WHAT).data()
 
 
 def test_without_a_batch_it_says_that_it_is_empty(view):

@@ -99,6 +99,15 @@ def test_delete_takes_a_reading_out_and_undo_brings_it_back(desk, view):
     assert values(view)[0] == "3.42 ± 0.05"
 
 
+def test_a_reading_that_is_gone_already_is_told_in_words(desk, view):
+    view.table.selectRow(0)
+    gone = view.chosen()
+    view.hide()  # so that the view does not hear of it
+    desk.readings.remove(gone.id)
+    view.remove_chosen()
+    assert view.problem.text() != ""
+
+
 def test_the_last_reading_out_leaves_a_hint(view):
     for _ in range(3):
         view.table.selectRow(0)
