@@ -185,9 +185,8 @@ def imported_names(tree: ast.AST, module: str, *, is_package: bool) -> Iterator[
 def imports_of(path: Path) -> frozenset[str]:
     """Return the full names that the module at ``path`` imports."""
     tree = syntax_of(path)
-    return set(imported_names(tree, module_name(path), is_package=path.name == "__init__.py")) - {
-        "__future__.annotations"
-    }
+    names = imported_names(tree, module_name(path), is_package=path.name == "__init__.py")
+    return frozenset(names) - {"__future__.annotations"}
 
 
 def forbidden_imports(path: Path) -> list[str]:
