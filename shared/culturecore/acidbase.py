@@ -21,6 +21,7 @@ from typing import Final
 from culturecore.acidconstants import ACIDS, AcidConstants, constants_at
 from culturecore.constants import ACETIC_ACID_G_PER_MOL, LN_10
 from culturecore.errors import ImpossibleInput
+from culturecore.rootfinding import root_of_rising, settle
 
 END_POINT_PH: Final = 8.1  # aoac_94215; some texts use 8.2, which changes 0.1 %
 
@@ -32,8 +33,12 @@ TEA_ACID_MOL_PER_G: Final = 0.0008
 TEA_PHENOL_MOL_PER_G: Final = 0.00025
 TEA_PH_IN_PURE_WATER: Final = 4.95  # simpson_2001: black tea 4.9
 
-LOWEST_PH, HIGHEST_PH = 0.0, 14.0  # where a balance is looked for
+LOWEST_PH, HIGHEST_PH = 0.0, 14.0  # that may be asked for
+BRACKET_PH: Final = (-1.0, 16.0)  # where a balance is looked for: cold water is neutral at 7.5
 MAX_STRONG: Final = 0.5  # mol/kg of strong ions; always balanced between those two
+NEWTON_ROUNDS: Final = 60  # far more than are ever needed
+CHARGE_NOISE_EQ_PER_KG: Final = 1e-15  # sums of charges up to 1 eq/kg carry no more digits
+HIGHEST_IONIC_STRENGTH: Final = 20.0  # above that of any blend whose charges balance
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -90,7 +95,7 @@ def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
     _check_blend(blend)
     constants = constants_at(temperature_c)
     strong = blend.strong_ion_excess_eq_per_kg
-    low, high = LOWEST_PH, HIGHEST_PH
+    low, high = BRACKET_PH
     ionic = _ionic_strength_floor(blend)
     # a coarse bisection at fixed activity coefficients finds the neighbourhood ...
     for _ in range(12):
@@ -101,13 +106,36 @@ def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
             high = middle
     ph = (low + high) / 2.0
     # ... and clipped Newton steps, with the ionic strength renewed each time, finish it
-    for _ in range(60):
+    for _ in range(NEWTON_ROUNDS):
         charge, buffer, ionic = _imbalance(blend, strong, ph, ionic, constants)
         step = max(-0.5, min(0.5, charge / buffer))
         ph += step
-        if abs(step) < 1e-10:
-            break
-    return ph
+        # unbuffered, the last digit of the charge may move the pH by more than the first bound
+        if abs(step) < 1e-10 or abs(charge) < CHARGE_NOISE_EQ_PER_KG:
+            return ph
+    return _ph_by_halving(blend, constants)
+
+
+def _ph_by_halving(blend: Blend, constants: AcidConstants) -> float:
+    """Return the pH where Newton's steps found none: slow, and sure to end.
+
+    At a given ionic strength the charge falls as the pH rises, so halving finds the pH. The
+    ionic strength that this pH brings starts above the given one and ends below it, so
+    halving finds that too.
+    """
+    strong = blend.strong_ion_excess_eq_per_kg
+
+    def ph_at(ionic: float) -> float:
+        return root_of_rising(
+            lambda ph: -_imbalance(blend, strong, ph, ionic, constants)[0],
+            *BRACKET_PH,
+            tolerance=1e-12,
+        )
+
+    def surplus(ionic: float) -> float:
+        return ionic - _imbalance(blend, strong, ph_at(ionic), ionic, constants)[2]
+
+    return ph_at(root_of_rising(surplus, 0.0, HIGHEST_IONIC_STRENGTH, tolerance=1e-12))
 
 
 def buffer_capacity_eq_per_kg(
@@ -132,15 +160,17 @@ def strong_ions_needed_eq_per_kg(blend: Blend, ph: float, temperature_c: float =
     _check_blend(blend)
     _checked_ph("ph", ph)
     constants = constants_at(temperature_c)
-    needed = blend.strong_ion_excess_eq_per_kg
-    ionic = _ionic_strength_floor(blend)
+
+    def needed_at(ionic: float) -> float:
+        return -_imbalance(blend, 0.0, ph, ionic, constants)[0]
+
     # the wanted excess and the ionic strength it brings are refined together
-    for _ in range(60):
-        charge, _buffer, ionic = _imbalance(blend, needed, ph, ionic, constants)
-        needed -= charge
-        if abs(charge) < 1e-13:
-            break
-    return needed
+    ionic = settle(
+        lambda ionic: _imbalance(blend, needed_at(ionic), ph, ionic, constants)[2],
+        _ionic_strength_floor(blend),
+        tolerance=1e-14,
+    )
+    return needed_at(ionic)
 
 
 def mix(parts: Iterable[tuple[Blend, float]]) -> Blend:
@@ -217,20 +247,19 @@ def starter_blend(
             strong_ion_excess_eq_per_kg=excess,
         )
 
-    total = 0.05
-    for _ in range(30):
+    free = strong_ions_needed_eq_per_kg(Blend(), ph, temperature_c)
+
+    def better_total(total: float) -> float:
         needed = strong_ions_needed_eq_per_kg(of_total(total, 0.0), ph, temperature_c)
-        free = strong_ions_needed_eq_per_kg(Blend(), ph, temperature_c)
-        charge_per_mol = (needed - free) / total
         if ta_g_per_l is None:
+            charge_per_mol = (needed - free) / total
             wanted = (strong_ion_excess_eq_per_kg - free) / charge_per_mol
         else:
             end = strong_ions_needed_eq_per_kg(of_total(total, 0.0), END_POINT_PH, temperature_c)
             wanted = total * (ta_g_per_l / ACETIC_ACID_G_PER_MOL) / (end - needed)
-        settled = abs(wanted - total) < 1e-13
-        total = max(wanted, 1e-9)
-        if settled:
-            break
+        return max(wanted, 1e-9)
+
+    total = settle(better_total, 0.05, tolerance=1e-13, rounds=30)
     excess = strong_ions_needed_eq_per_kg(of_total(total, 0.0), ph, temperature_c)
     return of_total(total, excess)
 
@@ -304,8 +333,8 @@ def starter_fraction_for(
     if ph_of(starter, temperature_c) >= target_ph:
         raise ImpossibleInput("target_ph", target_ph, reason="starter_not_acid_enough")
     constants = constants_at(temperature_c)
-    fraction = 0.1
-    for _ in range(50):
+
+    def better(fraction: float) -> float:
         blend = mix(((tea, 1.0 - fraction), (starter, fraction)))
         ionic = _settled_ionic_strength(blend, target_ph, constants)
         tea_surplus = _imbalance(tea, tea.strong_ion_excess_eq_per_kg, target_ph, ionic, constants)[
@@ -314,11 +343,9 @@ def starter_fraction_for(
         starter_lack = _imbalance(
             starter, starter.strong_ion_excess_eq_per_kg, target_ph, ionic, constants
         )[0]
-        before, fraction = fraction, tea_surplus / (tea_surplus - starter_lack)
-        fraction = min(max(fraction, 0.0), 1.0)
-        if abs(fraction - before) < 1e-13:
-            break
-    return fraction
+        return min(max(tea_surplus / (tea_surplus - starter_lack), 0.0), 1.0)
+
+    return settle(better, 0.1, tolerance=1e-13)
 
 
 def _imbalance(
@@ -346,17 +373,17 @@ def _imbalance(
         charge -= total * mean
         buffer += total * (mean_square - mean * mean)
         squares += total * mean_square
-    return charge, LN_10 * buffer, squares / 2.0
+    # a step too far must not carry the activity coefficients out of all bounds
+    return charge, LN_10 * buffer, min(squares / 2.0, HIGHEST_IONIC_STRENGTH)
 
 
 def _settled_ionic_strength(blend: Blend, ph: float, constants: AcidConstants) -> float:
-    ionic = _ionic_strength_floor(blend)
     excess = blend.strong_ion_excess_eq_per_kg
-    for _ in range(30):
-        before, ionic = ionic, _imbalance(blend, excess, ph, ionic, constants)[2]
-        if abs(ionic - before) < 1e-13:
-            break
-    return ionic
+    return settle(
+        lambda ionic: _imbalance(blend, excess, ph, ionic, constants)[2],
+        _ionic_strength_floor(blend),
+        tolerance=1e-13,
+    )
 
 
 def _ionic_strength_floor(blend: Blend) -> float:

@@ -29,6 +29,7 @@ TASTE_PH: Final[dict[StarterTaste, float]] = {
     StarterTaste.VINEGARY: 2.7,
 }
 UNKNOWN_STARTER_PH: Final = 3.2
+_STARTER_SOURCES: Final = ("starter_acid_assumption", "astm_e70_aoac_97341")
 
 # Half-widths of 80 % intervals. Assumptions, but for the meter (astm_e70_aoac_97341).
 _METER_AND_MODEL_PH = 0.15
@@ -64,6 +65,8 @@ class AcidInputs:
     tea_kind: TeaKind
     tea_g_per_l: float
     water_alkalinity_meq_per_l: float
+    # 80 % ends of the alkalinity; None: those of a test strip around the value
+    water_alkalinity_ends_meq_per_l: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,7 +132,12 @@ def starter_and_tea(inputs: AcidInputs) -> tuple[Blend, Blend]:
 
 def caveats(inputs: AcidInputs) -> tuple[Caveat, ...]:
     """Return what had to be assumed about the acids."""
-    found = [Caveat.TEA_ASSUMED]
+    return (Caveat.TEA_ASSUMED, *starter_caveats(inputs))
+
+
+def starter_caveats(inputs: AcidInputs) -> tuple[Caveat, ...]:
+    """Return what had to be assumed about the starter alone."""
+    found = []
     if inputs.starter_ph is None:
         found.append(Caveat.STARTER_PH_ASSUMED)
     if inputs.starter_ta_g_per_l is None:
@@ -159,6 +167,63 @@ def starter_mass_share_for(inputs: AcidInputs, target_ph: float) -> tuple[float,
     shares = [_share_for(other, target_ph) for other in _neighbours(guess, inputs)]
     value = _share_for(guess, target_ph)
     return value, min(value, *shares), max(value, *shares)
+
+
+def alkalinity_ends_meq_per_l(inputs: AcidInputs) -> tuple[float, float]:
+    """Return the 80 % ends of the water's alkalinity [meq/L]."""
+    if inputs.water_alkalinity_ends_meq_per_l is not None:
+        return inputs.water_alkalinity_ends_meq_per_l
+    alkalinity = inputs.water_alkalinity_meq_per_l
+    step = max(alkalinity * _ALKALINITY_FACTOR, _ALKALINITY_STEP_MEQ)
+    return max(alkalinity - step, 0.0), alkalinity + step
+
+
+def starter_acidity(inputs: AcidInputs) -> Estimate:
+    """Return the starter's titratable acidity as acetic acid [g/L], 80 % bounds.
+
+    From the pH alone it spans a factor of three or four (starter_acid_assumption).
+    """
+
+    def log_acidity(guess: _Guess) -> float:
+        # a starter above the end point holds no acid to titrate
+        return math.log(max(acidbase.titratable_acidity_g_per_l(guess.starter()), 0.01))
+
+    value, below, above = _spread(inputs, log_acidity)
+    return Estimate(
+        math.exp(value),
+        math.exp(value - below),
+        math.exp(value + above),
+        caveats=starter_caveats(inputs),
+        sources=_STARTER_SOURCES,
+    )
+
+
+def starter_ph(inputs: AcidInputs) -> Estimate:
+    """Return the starter's pH, 80 % bounds: measured, or from its acidity or taste."""
+    value, below, above = _spread(inputs, lambda guess: acidbase.ph_of(guess.starter()))
+    return Estimate(
+        value,
+        value - below,
+        value + above,
+        caveats=starter_caveats(inputs),
+        sources=_STARTER_SOURCES,
+    )
+
+
+def starter_mass_share(inputs: AcidInputs, target_ph: float) -> Estimate:
+    """Return the mass share of starter that reaches ``target_ph``, 80 % bounds.
+
+    0 and 1 stand for what :func:`starter_mass_share_for` says they do. The bounds add the
+    doubts as squares; those of :func:`starter_mass_share_for` are the worst single one.
+    """
+    value, below, above = _spread(inputs, lambda guess: _share_for(guess, target_ph))
+    return Estimate(
+        value,
+        max(value - below, 0.0),
+        min(value + above, 1.0),
+        caveats=caveats(inputs),
+        sources=(*_STARTER_SOURCES, "tea_buffer_assumption"),
+    )
 
 
 def _share_for(guess: _Guess, target_ph: float) -> float:
@@ -201,10 +266,8 @@ def _neighbours(guess: _Guess, inputs: AcidInputs) -> Iterator[_Guess]:
     yield change(excess_eq_per_kg=guess.excess_eq_per_kg * _EXCESS_FACTOR)
     for share in _GLUCONIC_ENDS:
         yield change(gluconic_share=share)
-    alkalinity = guess.alkalinity_meq_per_l
-    step = max(alkalinity * _ALKALINITY_FACTOR, _ALKALINITY_STEP_MEQ)
-    yield change(alkalinity_meq_per_l=max(alkalinity - step, 0.0))
-    yield change(alkalinity_meq_per_l=alkalinity + step)
+    for alkalinity in alkalinity_ends_meq_per_l(inputs):
+        yield change(alkalinity_meq_per_l=alkalinity)
     yield change(tea_acid_mol_per_g=guess.tea_acid_mol_per_g / _TEA_BUFFER_FACTOR)
     yield change(tea_acid_mol_per_g=guess.tea_acid_mol_per_g * _TEA_BUFFER_FACTOR)
     doubt = _HERBAL_PH_DOUBT if inputs.tea_kind is TeaKind.HERBAL else _TEA_PH_DOUBT
@@ -221,18 +284,26 @@ def _starter_ph_doubt(inputs: AcidInputs) -> float:
 def _with_bounds(
     inputs: AcidInputs, ph: Callable[[_Guess], float], found: tuple[Caveat, ...]
 ) -> Estimate:
-    guess = _likeliest(inputs)
-    value = ph(guess)
-    below = above = _METER_AND_MODEL_PH**2
-    # the two ends of one input come in pairs; each side takes the worse of the two
-    ends = [ph(other) - value for other in _neighbours(guess, inputs)]
-    for first, second in zip(ends[::2], ends[1::2], strict=True):
-        below += min(first, second, 0.0) ** 2
-        above += max(first, second, 0.0) ** 2
+    value, below, above = _spread(inputs, ph, _METER_AND_MODEL_PH)
     return Estimate(
         value,
-        value - math.sqrt(below),
-        value + math.sqrt(above),
+        value - below,
+        value + above,
         caveats=found,
         sources=("starter_acid_assumption", "tea_buffer_assumption", "astm_e70_aoac_97341"),
     )
+
+
+def _spread(
+    inputs: AcidInputs, quantity: Callable[[_Guess], float], least: float = 0.0
+) -> tuple[float, float, float]:
+    """Return (value, below, above): the likeliest, and how far down and up it may be."""
+    guess = _likeliest(inputs)
+    value = quantity(guess)
+    below = above = least**2
+    # the two ends of one input come in pairs; each side takes the worse of the two
+    ends = [quantity(other) - value for other in _neighbours(guess, inputs)]
+    for first, second in zip(ends[::2], ends[1::2], strict=True):
+        below += min(first, second, 0.0) ** 2
+        above += max(first, second, 0.0) ** 2
+    return value, math.sqrt(below), math.sqrt(above)

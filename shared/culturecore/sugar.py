@@ -11,6 +11,7 @@ import math
 from collections.abc import Callable
 
 from culturecore.errors import ImpossibleInput
+from culturecore.rootfinding import root_of_rising
 
 MAX_BRIX = 85.0
 MAX_TEMPERATURE_C = 80.0
@@ -34,7 +35,14 @@ def water_density_kg_per_l(temperature_c: float) -> float:
     Sources: kell_water_density; within 0.006 kg/m³ of IAPWS-95.
     """
     _check("temperature_c", temperature_c, 0.0, 100.0, "°C")
-    top = sum(c * temperature_c**power for power, c in enumerate(_WATER))
+    return density_of_water(temperature_c)
+
+
+def density_of_water(temperature_c: float) -> float:
+    """Return the same, unchecked; an array of degC gives an array (kell_water_density)."""
+    top = _WATER[-1]
+    for coefficient in _WATER[-2::-1]:
+        top = top * temperature_c + coefficient
     return top / (1.0 + _WATER_DIVISOR * temperature_c) / 1000.0
 
 
@@ -128,14 +136,7 @@ def volume_of_solution_l(water_g: float, sugar_g: float, temperature_c: float = 
 
 def _invert(rising: Callable[[float], float], wanted: float) -> float:
     """Find the Brix at which a rising function takes the wanted value."""
-    low, high = 0.0, MAX_BRIX
-    while high - low > 1e-11:
-        middle = (low + high) / 2.0
-        if rising(middle) < wanted:
-            low = middle
-        else:
-            high = middle
-    return (low + high) / 2.0
+    return root_of_rising(lambda brix: rising(brix) - wanted, 0.0, MAX_BRIX, tolerance=1e-11)
 
 
 def _check(field: str, value: float, low: float, high: float, unit: str) -> None:

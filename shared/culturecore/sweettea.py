@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from culturecore import heat, kitchen, safety, startacid, sugar
+from culturecore import starter as starting
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate, Level, Verdict
 from culturecore.stages import StarterTaste, TeaKind
@@ -26,22 +27,9 @@ _HOT_G_PER_G_TEA = 1000.0 / 30.0
 _HOT_G_PER_G_SUGAR = 1.5
 MIXING_MARGIN_C: Final = 2.0  # the vessel's own heat; heat.MIXING_DOUBT_C
 
-# A starter whose acidity is unknown is given at least the usual amount for its taste
-# (common practice, no source): the calculation then rests on an assumed acidity.
-_USUAL_SHARE: Final[dict[StarterTaste, float]] = {
-    StarterTaste.SWEET: 0.20,
-    StarterTaste.BALANCED: 0.15,
-    StarterTaste.SOUR: 0.125,
-    StarterTaste.VINEGARY: 0.10,
-}
-_USUAL_SHARE_UNKNOWN = 0.15
-
 # Ordinary recipes; common practice, no source.
 _USUAL_SUGAR_G_PER_L = (40.0, 100.0)
 _USUAL_TEA_G_PER_L = (2.0, 10.0)
-# Strong-ion excess that tea and water can give a starter; outside, pH and acidity disagree.
-_LIKELY_EXCESS_EQ_PER_KG = (-0.003, 0.025)
-_IMPOSSIBLE_EXCESS_EQ_PER_KG = 0.2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -204,7 +192,7 @@ def _check_wish(wish: Wish) -> None:
 
 def _check_starter_agrees(starter: Starter, inputs: startacid.AcidInputs) -> None:
     made_up, _tea = startacid.starter_and_tea(inputs)
-    if made_up.strong_ion_excess_eq_per_kg > _IMPOSSIBLE_EXCESS_EQ_PER_KG:
+    if made_up.strong_ion_excess_eq_per_kg > starting.IMPOSSIBLE_EXCESS_EQ_PER_KG:
         raise ImpossibleInput(
             "starter_ta_g_per_l", starter.ta_g_per_l, unit="g/L", reason="contradicts_ph"
         )
@@ -213,7 +201,7 @@ def _check_starter_agrees(starter: Starter, inputs: startacid.AcidInputs) -> Non
 def _starter_share(wish: Wish, inputs: startacid.AcidInputs, tea_kg_per_l: float) -> Estimate:
     """Return the volume share of starter, with what the target may take as bounds."""
     needed, low, high = (
-        _volume_share(mass_share, tea_kg_per_l)
+        starting.volume_share(mass_share, tea_kg_per_l)
         for mass_share in startacid.starter_mass_share_for(inputs, wish.target_start_ph)
     )
     if wish.starter_volume_l is not None:
@@ -221,7 +209,9 @@ def _starter_share(wish: Wish, inputs: startacid.AcidInputs, tea_kg_per_l: float
     else:
         least = safety.limit("starter_share_min")
         if wish.starter.ta_g_per_l is None:
-            least = max(least, _usual_share(wish.starter))
+            # the calculation then rests on an assumed acidity: at least the usual amount
+            usual = starting.usual_share(ph=wish.starter.ph, taste=wish.starter.taste)
+            least = max(least, usual)
         share = min(max(needed, least), safety.limit("starter_share_max"))
     return Estimate(
         share,
@@ -230,21 +220,6 @@ def _starter_share(wish: Wish, inputs: startacid.AcidInputs, tea_kg_per_l: float
         caveats=startacid.caveats(inputs),
         sources=("fst_297", "kstate_2019", "recipe_practice"),
     )
-
-
-def _usual_share(starter: Starter) -> float:
-    """Return the usual share for a starter of unknown acidity, by taste or by pH."""
-    if starter.taste is not None:
-        return _USUAL_SHARE[starter.taste]
-    ph = starter.ph
-    if ph is None:
-        return _USUAL_SHARE_UNKNOWN
-    return min((abs(startacid.TASTE_PH[taste] - ph), s) for taste, s in _USUAL_SHARE.items())[1]
-
-
-def _volume_share(mass_share: float, tea_kg_per_l: float) -> float:
-    starter_l = mass_share / startacid.STARTER_KG_PER_L
-    return starter_l / (starter_l + (1.0 - mass_share) / tea_kg_per_l)
 
 
 def _hot_water_g(wish: Wish, water_g: float, sugar_g: float, tea_g: float) -> float:
@@ -314,7 +289,7 @@ def _starter_verdicts(
         found.append(Verdict("cannot_reach_target", Level.WARN, reached, sources))
     if wish.starter.ph is not None and wish.starter.ta_g_per_l is not None:
         starter, _tea = startacid.starter_and_tea(inputs)
-        low, high = _LIKELY_EXCESS_EQ_PER_KG
+        low, high = starting.LIKELY_EXCESS_EQ_PER_KG
         if not low <= starter.strong_ion_excess_eq_per_kg <= high:
             odd = {"ph": wish.starter.ph, "ta_g_per_l": wish.starter.ta_g_per_l}
             found.append(Verdict("starter_odd", Level.WARN, odd, ("starter_acid_assumption",)))
