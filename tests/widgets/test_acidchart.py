@@ -20,8 +20,9 @@ from brewdesk.services.records import Estimate, Method, Quantity, ReadingDraft
 from brewdesk.widgets.acidchart import AcidChart, Scale
 from brewdesk.widgets.chartlegend import Look
 from brewdesk.widgets.curvespec import acid_spec, legend_of, ph_spec
-from brewdesk.widgets.theme import DARK, LIGHT, Theme
+from brewdesk.widgets.theme import DARK, LIGHT
 from tests.helpers.pantry_desk import open_desk, souring_batch
+from tests.helpers.worn_theme import worn_theme
 
 DAYS = tuple(float(day) for day in range(36))
 
@@ -298,10 +299,8 @@ def test_the_wheel_scrolls_the_page_until_the_plot_has_the_focus(qtbot):
     assert x_range(plot) != pytest.approx(near)
 
 
-def test_the_picture_wears_the_colours_of_the_scheme(chart, qapp):
-    theme = Theme(qapp)
-    try:
-        theme.apply("light")
+def test_the_picture_wears_the_colours_of_the_scheme(qapp):
+    with worn_theme(qapp, "light") as theme:
         dressed = AcidChart()
         dressed.resize(560, 560)
         dressed.show()
@@ -313,10 +312,6 @@ def test_the_picture_wears_the_colours_of_the_scheme(chart, qapp):
         assert not dressed.grab().isNull()
         dressed.close()
         dressed.deleteLater()
-    finally:
-        qapp.setStyleSheet("")
-        qapp.setProperty("brewdesk_theme", None)
-        theme.deleteLater()
 
 
 def test_a_hidden_chart_draws_when_it_is_shown(qtbot):

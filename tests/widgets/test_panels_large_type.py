@@ -19,8 +19,9 @@ from brewdesk.widgets.duepage import DuePage
 from brewdesk.widgets.readingform import ReadingForm
 from brewdesk.widgets.runsheetpanel import RunSheetPanel
 from brewdesk.widgets.settingspage import SettingsPage
-from brewdesk.widgets.theme import TOUCH, Theme
+from brewdesk.widgets.theme import TOUCH
 from tests.helpers.pantry_desk import brewing_batch, open_desk, souring_batch
+from tests.helpers.worn_theme import worn_theme
 
 NARROW_PX = 500
 
@@ -34,13 +35,8 @@ def desk(tmp_path, qapp):
 
 @pytest.fixture(params=[1.0, 2.0])
 def scale(qapp, request):
-    worn = Theme(qapp)
-    worn.apply("light", request.param)
-    yield request.param
-    qapp.setStyleSheet("")
-    qapp.setFont(qapp.font("QWidget"))
-    qapp.setProperty("brewdesk_theme", None)
-    worn.deleteLater()
+    with worn_theme(qapp, "light", request.param):
+        yield request.param
 
 
 def reading_form(desk):
