@@ -29,6 +29,7 @@ from brewdesk.services.settings import (
     FIRST_TASTE_PH,
     QUIET_FROM,
     QUIET_TO,
+    REMINDER_HOUR,
     SOUND_ON,
     TOO_SOUR_PH,
     Settings,
@@ -138,7 +139,9 @@ def build_desk(
     settings = Settings(store, changes, measurement=measurement)
     quantities = Quantities(settings)
     forecasts = Forecasts(door, jobs, band=lambda: taste_band(settings))
-    reminders = Reminders(door, window_of=forecasts.window_of)
+    reminders = Reminders(
+        door, window_of=forecasts.window_of, hour=lambda: settings.get(REMINDER_HOUR)
+    )
     # The null device holds no file, so nothing is found to play.
     sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
     return Desk(

@@ -56,6 +56,7 @@ def _is_zone(name: str) -> bool:
 
 QUIET_FROM = Option(key="quiet_from", default=time(22, 0))
 QUIET_TO = Option(key="quiet_to", default=time(7, 0))
+REMINDER_HOUR = Option(key="reminder_hour", default=time(9, 0))
 CLOSE_TO_TRAY = Option(key="close_to_tray", default=False)
 SOUND_ON = Option(key="sound_on", default=True)
 # 30 degC: upper end of the range in which makers keep cultures; common practice, no source.
@@ -131,6 +132,7 @@ class Settings:
         declared: tuple[Option[bool] | Option[float] | Option[str] | Option[time], ...] = (
             QUIET_FROM,
             QUIET_TO,
+            REMINDER_HOUR,
             CLOSE_TO_TRAY,
             SOUND_ON,
             CULTURE_LIMIT_C,
@@ -268,6 +270,7 @@ def _labels() -> dict[str, str]:
     return {
         "quiet_from": t("Quiet from"),
         "quiet_to": t("Quiet until"),
+        "reminder_hour": t("Reminders of a day come at"),
         "close_to_tray": t("Keep running in the tray when the window is closed"),
         "sound_on": t("Ring when a timer ends"),
         "culture_limit_c": t("Warmest liquid a culture may go into"),

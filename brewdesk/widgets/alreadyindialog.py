@@ -88,13 +88,13 @@ class AlreadyInDialog(QDialog):
                 self.reason.text(),
             )
         except StepShut as shut:
-            words = verdict_words(shut.verdict)
+            words = verdict_words(shut.verdict, self._desk.quantities.show)
             self.rows["reason"].set_problem(f"{words.fact} {words.what_to_do}")
             self.reason.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         except ImpossibleInput as problem:
             row = self.rows.get(problem.field, self.rows["reason"])
-            row.set_problem(impossible_words(problem))
+            row.set_problem(impossible_words(problem, self._desk.quantities.show))
             return
         self.accept()
         self.entered.emit(self._batch.id)

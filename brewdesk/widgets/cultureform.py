@@ -161,7 +161,7 @@ class CultureDialog(QDialog):
             saved_id = self._keep(draft)
         except ImpossibleInput as problem:
             row = self.rows.get(problem.field, self.rows["name"])
-            row.set_problem(impossible_words(problem))
+            row.set_problem(impossible_words(problem, self._desk.quantities.show))
             row.focus_widget.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         self.accept()

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import BatchStage, Kind
 from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.moments import stamp_words
 from brewdesk.services.wording.shelf import jar_words
 from brewdesk.services.wording.stages import name_of
@@ -165,7 +166,7 @@ class JarSheet(QWidget):
 
     def _show_header(self, jar: JarView) -> None:
         now, zone = self._desk.clock.now(), self._desk.clock.zone()
-        words = jar_words(jar, now, zone)
+        words = jar_words(jar, now, zone, self._desk.quantities.show)
         self._title.setText(jar.vessel.name)
         self._subtitle.setText(self._subtitle_words(jar))
         self.more_button.setIcon(icon("more"))
@@ -197,7 +198,7 @@ class JarSheet(QWidget):
         if jar.latest_ph is None or jar.ph_at is None:
             return (self.tr("pH –"), self.tr("not read yet"))
         when = stamp_words(jar.ph_at, self._desk.clock.zone())
-        return (self.tr("pH {ph}").format(ph=f"{jar.latest_ph:.2f}"), when)
+        return (self.tr("pH {ph}").format(ph=number_text(jar.latest_ph, 2)), when)
 
     def _subtitle_words(self, jar: JarView) -> str:
         volume = self._desk.quantities.show(jar.vessel.working_volume_l, Kind.VOLUME)

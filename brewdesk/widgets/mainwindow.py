@@ -132,7 +132,7 @@ class MainWindow(QMainWindow):
         row = QHBoxLayout(frame)
         row.setContentsMargins(SPACE, SPACE // 2, SPACE, SPACE // 2)
         row.setSpacing(2 * SPACE)
-        self.act_bar = ActBar(self._desk.history)
+        self.act_bar = ActBar(self._desk.history, self._desk.quantities.show)
         self.due_strip = DueStrip(self._desk)
         row.addWidget(self.act_bar, 0)
         row.addStretch(1)
@@ -357,7 +357,7 @@ class MainWindow(QMainWindow):
         try:
             act()
         except ImpossibleInput as problem:
-            self.notice.say(impossible_words(problem))
+            self.notice.say(impossible_words(problem, self._desk.quantities.show))
             return False
         except StoreTrouble as trouble:
             self.tell_trouble(trouble)
@@ -407,7 +407,11 @@ class MainWindow(QMainWindow):
         ):
             action = self.actions_by_key[key]
             action.setEnabled(act is not None)
-            words = act_text(act).replace("&", "&&") if act is not None else ""
+            words = (
+                act_text(act, self._desk.quantities.show).replace("&", "&&")
+                if act is not None
+                else ""
+            )
             action.setText(with_act.format(act=words) if words else plain)
         self.act_bar.refresh()
 

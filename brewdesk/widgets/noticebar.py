@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QToolBut
 
 from brewdesk.services.history import History
 from brewdesk.services.wording.acts import act_text
+from brewdesk.services.wording.amounts import Show
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.stylesheet import set_role
@@ -63,9 +64,10 @@ class ActBar(QWidget):
 
     undo_wanted = Signal()
 
-    def __init__(self, history: History, parent: QWidget | None = None) -> None:
+    def __init__(self, history: History, show: Show, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._history = history
+        self._show = show
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(SPACE)
@@ -85,7 +87,7 @@ class ActBar(QWidget):
         act = self._history.undo_act()
         self.undo_button.setIcon(icon("undo", tokens().accent))
         self.undo_button.setEnabled(act is not None)
-        text = act_text(act) if act is not None else self.tr("Nothing to take back")
+        text = act_text(act, self._show) if act is not None else self.tr("Nothing to take back")
         metrics = self.words.fontMetrics()
         self.words.setText(metrics.elidedText(text, Qt.TextElideMode.ElideRight, 420))
         self.words.setToolTip("")

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import Batch, Kind, Vessel
 from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
@@ -79,9 +80,9 @@ class PlanFacts(QWidget):
             (
                 self.tr("Start pH"),
                 self.tr("about {ph}, likely {low} to {high}").format(
-                    ph=f"{batch.start_ph:.2f}",
-                    low=f"{batch.start_ph_low:.2f}",
-                    high=f"{batch.start_ph_high:.2f}",
+                    ph=number_text(batch.start_ph, 2),
+                    low=number_text(batch.start_ph_low, 2),
+                    high=number_text(batch.start_ph_high, 2),
                 ),
             ),
             (self.tr("Where it stands"), show(batch.place_temperature_c, Kind.TEMPERATURE)),

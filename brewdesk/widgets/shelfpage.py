@@ -120,7 +120,8 @@ class ShelfPage(QWidget):
         return bar
 
     def _words(self, jar: JarView) -> JarWords:
-        return jar_words(jar, self._desk.clock.now(), self._desk.clock.zone())
+        clock = self._desk.clock
+        return jar_words(jar, clock.now(), clock.zone(), self._desk.quantities.show)
 
     def _split(self) -> None:
         """Share the width between shelf and sheet, once; from then on it is the maker's."""

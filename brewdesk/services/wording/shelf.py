@@ -8,7 +8,9 @@ from datetime import datetime, tzinfo
 from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.amounts import Show, number_text, plain
 from brewdesk.services.wording.moments import day_words, time_words
+from culturecore.units import Kind
 
 
 def _tr(text: str) -> str:
@@ -28,11 +30,12 @@ class JarWords:
     sentence: str
 
 
-def stage_words(jar: JarView) -> str:
+def stage_words(jar: JarView, show: Show = plain) -> str:
     """State of the jar: "Day 9 · pH 3.42", "Empty", "Being brewed"."""
     code = jar.stage_code
     if code == "empty":
-        return _tr("Empty · {litres} L").format(litres=f"{jar.vessel.working_volume_l:.3g}")
+        volume = show(jar.vessel.working_volume_l, Kind.VOLUME)
+        return _tr("Empty · {volume}").format(volume=volume)
     if code == "planned":
         return _tr("Planned")
     if code == "brewing":
@@ -40,14 +43,14 @@ def stage_words(jar: JarView) -> str:
     if code == "drawn_off":
         if jar.latest_ph is None:
             return _tr("Drawn off")
-        return _tr("Drawn off at pH {ph}").format(ph=f"{jar.latest_ph:.2f}")
+        return _tr("Drawn off at pH {ph}").format(ph=number_text(jar.latest_ph, 2))
     parts = []
     if jar.day_number is not None:
         parts.append(_tr("Day {n}").format(n=jar.day_number))
     if jar.latest_ph is not None:
-        parts.append(_tr("pH {ph}").format(ph=f"{jar.latest_ph:.2f}"))
+        parts.append(_tr("pH {ph}").format(ph=number_text(jar.latest_ph, 2)))
     elif jar.batch is not None:
-        parts.append(_tr("pH about {ph}").format(ph=f"{jar.batch.start_ph:.1f}"))
+        parts.append(_tr("pH about {ph}").format(ph=number_text(jar.batch.start_ph, 1)))
     else:
         parts.append(_tr("no pH yet"))
     return " · ".join(parts)
@@ -89,9 +92,12 @@ def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
     return _tr("{what} {when}").format(what=what, when=when)
 
 
-def jar_words(jar: JarView, now: datetime, zone: tzinfo) -> JarWords:
-    """All lines of one jar, and one sentence that says the same for a screen reader."""
-    state = stage_words(jar)
+def jar_words(jar: JarView, now: datetime, zone: tzinfo, show: Show = plain) -> JarWords:
+    """All lines of one jar, and one sentence that says the same for a screen reader.
+
+    ``show`` writes amounts in the maker's units; without it they are metric.
+    """
+    state = stage_words(jar, show)
     coming = coming_words(jar, now, zone)
     urgent = ""
     if jar.next_at is not None and jar.next_at <= now:
