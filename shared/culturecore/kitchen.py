@@ -18,6 +18,7 @@ from culturecore.constants import (
     TEASPOON_L,
 )
 from culturecore.errors import ImpossibleInput
+from culturecore.outcome import Estimate
 
 # Sixths and twelfths of a cup are no measure that a kitchen has.
 _CUP_STEPS = {0.0: "", 1 / 4: "¼", 1 / 3: "⅓", 1 / 2: "½", 2 / 3: "⅔", 3 / 4: "¾"}
@@ -88,6 +89,35 @@ def tea_bags(mass_g: float, bag_g: float) -> Measure:
     if mass_g > 0.0:
         count = max(count, 1)
     return Measure(float(count), count, "", "bag")
+
+
+def weighed_bag_g(*, bags: int, total_g: float, scale_step_g: float = 1.0) -> Estimate:
+    """Return the leaf in one of the maker's own tea bags, from weighing several at once [g].
+
+    Parameters
+    ----------
+    bags : int
+        How many were weighed together, 1 to 1000; ten are better than one.
+    total_g : float
+        What they weighed [g], above 0; paper, string and tag count in (some 10 %).
+    scale_step_g : float
+        The scale's last digit [g], above 0 to 10: the reading is good to one step.
+
+    Raises
+    ------
+    ImpossibleInput
+        Outside the ranges, for a bag above 50 g, and for less than two steps of the scale,
+        which is too little to tell.
+    """
+    if not 1 <= bags <= 1000:
+        raise ImpossibleInput("bags", bags, low=1.0, high=1000.0)
+    if not 0.0 < scale_step_g <= 10.0:
+        raise ImpossibleInput("scale_step_g", scale_step_g, low=0.0, high=10.0, unit="g")
+    least_g, most_g = 2.0 * scale_step_g, 50.0 * bags
+    if not least_g <= total_g <= most_g:  # NaN fails too
+        raise ImpossibleInput("total_g", total_g, low=least_g, high=most_g, unit="g")
+    low_g, high_g = total_g - scale_step_g, total_g + scale_step_g
+    return Estimate(total_g / bags, low_g / bags, high_g / bags)
 
 
 def _added(amount: float, cup: float, tablespoon: float, teaspoon: float) -> list[Measure]:

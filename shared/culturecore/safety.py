@@ -20,11 +20,15 @@ from culturecore.stages import Material
 
 @dataclass(frozen=True, slots=True)
 class Limit:
-    """One limit: its value, its unit, and the source keys behind it."""
+    """One limit: its value, its unit, and the source keys behind it.
+
+    ``own_standing`` is given where the figure is not simply the one its sources print.
+    """
 
     value: float
     unit: str
     source_keys: tuple[str, ...]
+    own_standing: Standing | None = None
 
     @property
     def source(self) -> str:
@@ -32,9 +36,16 @@ class Limit:
         return "; ".join(SOURCES[key].citation for key in self.source_keys)
 
     @property
+    def standing(self) -> Standing:
+        """How well the figure stands: its own standing, or that of its best source."""
+        if self.own_standing is not None:
+            return self.own_standing
+        return min((SOURCES[key].standing for key in self.source_keys), key=list(Standing).index)
+
+    @property
     def confirmed(self) -> bool:
-        """Whether at least one source was itself read for this."""
-        return any(SOURCES[key].standing is Standing.READ for key in self.source_keys)
+        """Whether at least one source was itself read for this very figure."""
+        return self.standing is Standing.READ
 
 
 LIMITS: Final[dict[str, Limit]] = {
@@ -58,6 +69,46 @@ LIMITS: Final[dict[str, Limit]] = {
     "place_high_c": Limit(32.0, "°C", ("culture_temperature_practice",)),
     "long_souring_days": Limit(21.0, "d", ("safety_choice", "nummer_2013")),
     "over_long_souring_days": Limit(30.0, "d", ("nummer_2013",)),
+    # --- bottles: gauge pressures; the printed 4.7 bar leaves open whether it is one --------
+    "glass_printed_bar": Limit(4.7, "bar", ("british_glass_tec_7",)),
+    "bottle_ceiling_bar": Limit(
+        3.7, "bar", ("british_glass_tec_7", "safety_choice"), Standing.DERIVED
+    ),
+    "bottle_ceiling_volumes": Limit(
+        4.0, "vol", ("bs_6119_1", "british_glass_tec_7", "safety_choice"), Standing.DERIVED
+    ),
+    "bottle_warn_bar": Limit(3.0, "bar", ("safety_choice",)),
+    "bottle_warn_volumes": Limit(3.5, "vol", ("safety_choice",)),
+    "bottle_chill_bar": Limit(2.5, "bar", ("safety_choice",)),
+    "bottle_rated_share": Limit(0.75, "", ("safety_choice",)),
+    "glass_max_l": Limit(1.15, "L", ("british_glass_tec_7",)),
+    "headspace_share_usual": Limit(0.035, "", ("cetie_dt_11", "bs_6119_1")),
+    "headspace_share_min": Limit(0.03, "", ("cetie_dt_11", "safety_choice"), Standing.DERIVED),
+    "headspace_share_max": Limit(0.10, "", ("safety_choice",)),
+    # --- alcohol ------------------------------------------------------------------------
+    "abv_us": Limit(0.5, "% vol", ("ttb_kombucha",)),
+    "abv_canada": Limit(1.1, "% vol", ("health_canada_ethanol",)),
+    "abv_canada_provinces": Limit(0.5, "% vol", ("cfia_2020",)),
+    "abv_bc_ontario": Limit(1.0, "% vol", ("ccnse_abstract",)),
+    "abv_anz_statement": Limit(0.5, "% vol", ("wa_health",)),
+    "abv_anz_soft_drink": Limit(1.15, "% vol", ("tasmania_doh",)),
+    "abv_eu_statement": Limit(1.2, "% vol", ("eu_1169_2011",)),
+    "abv_uk_low": Limit(1.2, "% vol", ("uk_descriptors",)),
+    # --- serving, keeping, cleaning -------------------------------------------------------
+    "cold_max_c": Limit(5.0, "°C", ("food_code_cold",)),
+    "keeping_days": Limit(30.0, "d", ("safety_choice",)),
+    "serving_day_fl_oz": Limit(4.0, "fl oz", ("niagara_region",)),
+    "pasteurise_min_c": Limit(82.0, "°C", ("niagara_region",)),
+    "chlorine_max_ppm": Limit(200.0, "ppm", ("nc_state_2004",)),
+    "caffeine_day_mg": Limit(400.0, "mg", ("efsa_2015",)),
+    "caffeine_once_mg": Limit(200.0, "mg", ("efsa_2015",)),
+    # --- instruments ----------------------------------------------------------------------
+    "meter_slope_low": Limit(0.85, "", ("calibration_notes",)),
+    "meter_slope_high": Limit(1.05, "", ("calibration_notes",)),
+    "meter_slope_good_low": Limit(0.92, "", ("electrode_habit",)),
+    "meter_slope_good_high": Limit(1.02, "", ("electrode_habit",)),
+    "meter_offset_mv": Limit(30.0, "mV", ("calibration_notes",)),
+    "meter_accuracy_ph": Limit(0.02, "pH", ("meter_accuracy_notes",)),
 }
 
 # Every code a verdict of the core can carry; each needs its sentence where people read it.

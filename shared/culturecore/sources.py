@@ -185,6 +185,93 @@ SOURCES: dict[str, Source] = _by_key(
     Source(
         "vessel_proportions", "Neck, shoulder and foot proportions of jars", Standing.ASSUMPTION
     ),
+    # --- titration, electrode, instruments ---------------------------------------
+    Source(
+        "oiv_as313_01",
+        "OIV-MA-AS313-01: total acidity, end point pH 7.0, in meq/L or as tartaric acid "
+        "(0.075 g/meq); carbon dioxide is driven out first",
+        Standing.READ,
+    ),
+    Source("iupac_masses", "Molar masses from IUPAC standard atomic masses", Standing.DERIVED),
+    Source(
+        "titration_doubts",
+        "Usual doubts of a kitchen titration: a drop of lye, a syringe, bought lye 1 %; "
+        "a still drink that was not degassed may hold 1 g/L of carbon dioxide",
+        Standing.ASSUMPTION,
+    ),
+    Source(
+        "jis_z_8802",
+        "JIS Z 8802 (2011): pH of phthalate, phosphate and borate buffer by temperature, as "
+        "printed by a meter maker",
+        Standing.READ,
+    ),
+    Source(
+        "us_technical_buffers",
+        "Technical buffers 4, 7 and 10 by temperature, a maker's manual MI 611-211 (2005), "
+        "Table 7",
+        Standing.READ,
+    ),
+    Source(
+        "nernst", "Nernst slope ln 10 R T / F from the SI constants of 2019", Standing.DERIVED
+    ),
+    Source(
+        "check_buffer_note",
+        "A utility laboratory's note: a check buffer reads within 0.1 pH",
+        Standing.READ,
+    ),
+    Source(
+        "calibration_practice",
+        "Calibrating on each day of use, and after a week at the latest: common practice",
+        Standing.PRACTICE,
+    ),
+    Source(
+        "strip_doubts",
+        "Reading a strip: half a step of its colour scale, at least 0.2 pH",
+        Standing.ASSUMPTION,
+    ),
+    Source(
+        "oiml_r22_glass",
+        "Expansion of soda glass, 25e-6 per kelvin, as used with OIML R 22 in public code",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "icumsa_1974",
+        "ICUMSA 1974 table of refractive index and Brix at 20 degC, as in the package chemicals",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "iapws_r9_97",
+        "IAPWS R9-97: refractive index of water by wavelength, temperature and density (as in "
+        "the package chemicals)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "lorentz_lorenz",
+        "Lorentz-Lorenz: refraction per gram of water and of sucrose adds up",
+        Standing.DERIVED,
+    ),
+    Source(
+        "ice_enthalpy",
+        "Melting ice takes 333.6 kJ/kg and ice has 2.05 kJ/kg/K (IAPWS, as in the package "
+        "chemicals)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "evaporating_pot",
+        "An evaporating open pot, computed, not measured: readings above 58 degC foretell two "
+        "thirds of the time",
+        Standing.ASSUMPTION,
+    ),
+    Source(
+        "fritsch_carlson_1980",
+        "Fritsch & Carlson 1980, SIAM J. Numer. Anal. 17:238: monotone cubic interpolation",
+        Standing.FROM_MEMORY,
+    ),
+    Source(
+        "cvetkovic_2008",
+        "Cvetkovic et al. 2008, J. Food Eng. 85:387: surface to volume in kombucha (abstract)",
+        Standing.READ,
+    ),
     # --- kitchen -----------------------------------------------------------------
     Source("usc_26_5052", "26 USC 5052(b): US gallon = 231 cubic inches", Standing.READ),
     Source(
@@ -367,5 +454,28 @@ SOURCES: dict[str, Source] = _by_key(
         "EFSA NDA Panel 2015, EFSA Journal 13(5):4102: caffeine 400 mg a day for adults, 200 mg "
         "at once and in pregnancy",
         Standing.READ,
+    ),
+    Source(
+        "calibration_notes",
+        "pH calibration notes of a laboratory and of a logger maker: slope 85-105 %, offset "
+        "within 30 mV",
+        Standing.READ,
+    ),
+    Source(
+        "electrode_habit",
+        "Electrode makers' habit: slope of 92-102 % is good",
+        Standing.FROM_MEMORY,
+    ),
+    Source(
+        "meter_accuracy_notes",
+        "MSU Extension (0.01-0.02) and a Canadian provincial fact sheet 31 (0.02): accuracy a pH "
+        "meter for food should have",
+        Standing.READ,
+    ),
+    Source(
+        "advice_who_not",
+        "K-State Extension column, 2019 (pregnancy, weak immunity); Public Health Agency of "
+        "Canada on Health Canada's page (pregnancy, youth); McIntyre & Jang as quoted 2020",
+        Standing.SECOND_HAND,
     ),
 )
