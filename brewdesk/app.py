@@ -7,11 +7,17 @@ import logging
 import os
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QProcess
 from PySide6.QtWidgets import QApplication
 
 from brewdesk import __version__, faults, paths
+
+if TYPE_CHECKING:
+    from brewdesk.bootstrap import Program
+    from brewdesk.instance import Instance
+    from brewdesk.services.records import StoreTrouble
 
 log = logging.getLogger(__name__)
 
@@ -65,20 +71,13 @@ def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> in
 
 
 def _open(
-    app: QApplication, instance: object, store_path: Path, options: argparse.Namespace
+    app: QApplication, instance: Instance, store_path: Path, options: argparse.Namespace
 ) -> int:
-    from brewdesk.bootstrap import Program
-    from brewdesk.services.records import StoreTrouble
-    from brewdesk.services.wording.problems import trouble_words
-
-    try:
-        program = Program(app, store_path, is_demo=options.demo)
-    except StoreTrouble as trouble:
-        log.warning("the store could not be opened: %s", trouble.code)
-        _say(app, trouble_words(trouble) + "\n\n" + str(store_path))
+    program = _open_program(app, store_path, options)
+    if program is None:
         return EXIT_TROUBLE
     restore = faults.install(program.window.tell_fault)
-    instance.raise_wanted.connect(program.window.bring_forward)  # type: ignore[attr-defined]
+    instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     program.demo_wanted.connect(lambda: open_demo(options))
     app.commitDataRequest.connect(lambda _manager: None)
@@ -88,6 +87,40 @@ def _open(
         return app.exec()
     finally:
         restore()
+
+
+def _open_program(
+    app: QApplication, store_path: Path, options: argparse.Namespace
+) -> Program | None:
+    """Open the pantry; if that fails, ask what to do, and try once more."""
+    from brewdesk.bootstrap import Program
+    from brewdesk.services.clock import SystemClock
+    from brewdesk.services.records import StoreTrouble
+
+    for _ in range(2):
+        try:
+            gone = None if options.demo else _gone(store_path)
+            if gone is not None:
+                raise gone
+            return Program(app, store_path, is_demo=options.demo)
+        except StoreTrouble as trouble:
+            from brewdesk import recovery
+
+            log.warning("the store could not be opened: %s", trouble.code)
+            if not recovery.ask(app, store_path, trouble, SystemClock()):
+                return None
+            if trouble.code == "file_gone" and not store_path.exists():
+                return Program(app, store_path, is_demo=options.demo)
+    return None
+
+
+def _gone(store_path: Path) -> StoreTrouble | None:
+    """A store that is missing though it was backed up: asked about, never begun anew unasked."""
+    if store_path.exists():
+        return None
+    from brewdesk.recovery import missing_with_backups
+
+    return missing_with_backups(store_path)
 
 
 def open_demo(options: argparse.Namespace) -> bool:
