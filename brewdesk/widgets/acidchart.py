@@ -37,7 +37,7 @@ from brewdesk.widgets.theme import SPACE, theme, tokens
 if TYPE_CHECKING:
     from brewdesk.widgets.acidplot import CurvePlot
 
-_LEAST_PLOT_LINES = 13  # height of the plot in lines of text, so that its labels have room
+_LEAST_PLOT_LINES = 11  # height of the plot in lines of text, so that its labels have room
 
 
 class Scale(Enum):
@@ -143,13 +143,13 @@ class AcidChart(QWidget):
         layout = QVBoxLayout(content)
         layout.setContentsMargins(0, SPACE, 0, 0)
         layout.setSpacing(SPACE)
+        layout.addWidget(self.summary)  # the answer comes first, the picture that explains it below
         layout.addLayout(head)
         frame, inside = card()
         inside.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE // 2)
         inside.addWidget(self._stack)
         layout.addWidget(frame, 1)
         layout.addWidget(self.legend)
-        layout.addWidget(self.summary)
         area = QScrollArea()  # for large type in a low window
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
