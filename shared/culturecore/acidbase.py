@@ -194,14 +194,16 @@ def mix(parts: Iterable[tuple[Blend, float]]) -> Blend:
     return Blend(**{name: total / mass_kg for name, total in totals.items()})
 
 
-def titratable_acidity_g_per_l(blend: Blend, temperature_c: float = 25.0) -> float:
-    """Return the acidity found by titration to pH 8.1, as g/L of acetic acid.
+def titratable_acidity_g_per_l(
+    blend: Blend, temperature_c: float = 25.0, *, end_point_ph: float = END_POINT_PH
+) -> float:
+    """Return the acidity found by titration to an end point, as g/L of acetic acid.
 
     Carbonic acid is left out: a sample is freed of gas before titration. A litre is taken
     for a kilogram. Negative for liquids already above the end point.
     """
     still = replace(blend, carbonic_mol_per_kg=0.0)
-    needed = strong_ions_needed_eq_per_kg(still, END_POINT_PH, temperature_c)
+    needed = strong_ions_needed_eq_per_kg(still, end_point_ph, temperature_c)
     return (needed - blend.strong_ion_excess_eq_per_kg) * ACETIC_ACID_G_PER_MOL
 
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from culturecore.constants import STANDARD_PRESSURE_PA, ZERO_CELSIUS_K
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate
+from culturecore.rootfinding import root_of_rising
 
 MIXING_DOUBT_C = 2.0  # vessel and losses; assumption, no source
 
@@ -20,7 +21,7 @@ MIXING_DOUBT_C = 2.0  # vessel and losses; assumption, no source
 # evaporating pot (computed, not measured) readings between 95 and 71 degC foretold two
 # thirds of the true time, readings below 58 degC all but 3 % of it.
 EVAPORATION_MATTERS_ABOVE_C = 58.0
-_HOT_READING_STRETCH = 1.5
+HOT_READING_STRETCH = 1.5
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,6 +52,15 @@ def mix_temperature_c(parts: Iterable[Portion]) -> float:
     Heat content is kept: sum of m h, with h = (4184 - 2511 w) t + 3.75 w t² J/kg
     (llano_2005), w the mass share of sugar.
     """
+    mass_g, sugar_g, heat_j = content(parts)
+    return temperature_of(heat_j / mass_g, sugar_g / mass_g)
+
+
+def content(parts: Iterable[Portion]) -> tuple[float, float, float]:
+    """Return mass [g], sugar [g] and heat above 0 degC [J] of all parts together.
+
+    Raises as :func:`mix_temperature_c` does.
+    """
     mass_g = sugar_g = heat_j = 0.0
     for part in parts:
         _check("mass_g", part.mass_g, 0.0, math.inf, "g")
@@ -58,14 +68,17 @@ def mix_temperature_c(parts: Iterable[Portion]) -> float:
         _check("brix", part.brix, 0.0, 100.0, "°Bx")
         mass_g += part.mass_g
         sugar_g += part.mass_g * part.brix / 100.0
-        heat_j += part.mass_g * _heat_content(part.temperature_c, part.brix / 100.0)
+        heat_j += part.mass_g * heat_content(part.temperature_c, part.brix / 100.0)
     if not 0.0 < mass_g < math.inf:
         raise ImpossibleInput("mass_g", mass_g, low=0.0, unit="g")
-    share = sugar_g / mass_g
-    linear, square = 4184.0 - 2511.0 * share, 3.75 * share
-    per_gram = heat_j / mass_g
+    return mass_g, sugar_g, heat_j
+
+
+def temperature_of(heat_j_per_g: float, sugar_share: float) -> float:
+    """Return the temperature at which a gram holds that heat above 0 degC [degC]."""
+    linear, square = (4184.0 - 2511.0 * sugar_share) / 1000.0, 3.75e-3 * sugar_share
     # the root that stays finite as the quadratic term goes to nothing
-    return 2.0 * per_gram / (linear + math.sqrt(linear**2 + 4.0 * square * per_gram))
+    return 2.0 * heat_j_per_g / (linear + math.sqrt(linear**2 + 4.0 * square * heat_j_per_g))
 
 
 def hot_mass_for_temperature(
@@ -110,9 +123,9 @@ def hot_mass_for_temperature(
     total_g = total_water_g + sugar_g
     if total_g == 0.0:
         return 0.0
-    wanted_j = total_g * _heat_content(target_c, sugar_g / total_g)
-    sugar_j = sugar_g * _heat_content(sugar_c, 1.0)
-    cold_j, hot_j = _heat_content(cold_c, 0.0), _heat_content(hot_c, 0.0)
+    wanted_j = total_g * heat_content(target_c, sugar_g / total_g)
+    sugar_j = sugar_g * heat_content(sugar_c, 1.0)
+    cold_j, hot_j = heat_content(cold_c, 0.0), heat_content(hot_c, 0.0)
     hot_g = (wanted_j - sugar_j - total_water_g * cold_j) / (hot_j - cold_j)
     return min(max(hot_g, 0.0), total_water_g)
 
@@ -136,14 +149,9 @@ def boiling_point_c(altitude_m: float) -> float:
     """
     _check("altitude_m", altitude_m, -500.0, 9000.0, "m")
     pressure_pa = STANDARD_PRESSURE_PA * (1.0 - 2.25577e-5 * altitude_m) ** 5.25588
-    low, high = 50.0, 120.0
-    while high - low > 1e-9:
-        middle = (low + high) / 2.0
-        if vapour_pressure_pa(middle) < pressure_pa:
-            low = middle
-        else:
-            high = middle
-    return (low + high) / 2.0
+    return root_of_rising(
+        lambda boiling_c: vapour_pressure_pa(boiling_c) - pressure_pa, 50.0, 120.0, tolerance=1e-9
+    )
 
 
 def vapour_pressure_pa(temperature_c: float) -> float:
@@ -213,16 +221,17 @@ def minutes_until(
         return Estimate(
             minutes,
             minutes,
-            minutes * _HOT_READING_STRETCH,
+            minutes * HOT_READING_STRETCH,
             caveats=(Caveat.EXTRAPOLATED,),
-            sources=("newton_cooling",),
+            sources=("newton_cooling", "evaporating_pot"),
         )
     return Estimate(minutes, minutes * 0.9, minutes * 1.1, sources=("newton_cooling",))
 
 
-def _heat_content(temperature_c: float, sugar_share: float) -> float:
-    """Return heat content above 0 degC [J/kg] (llano_2005)."""
-    return (4184.0 - 2511.0 * sugar_share) * temperature_c + 3.75 * sugar_share * temperature_c**2
+def heat_content(temperature_c: float, sugar_share: float) -> float:
+    """Return heat content above 0 degC of sugar solution [J/g] (llano_2005)."""
+    per_kg = (4184.0 - 2511.0 * sugar_share) * temperature_c + 3.75 * sugar_share * temperature_c**2
+    return per_kg / 1000.0
 
 
 def _check(field: str, value: float, low: float, high: float, unit: str) -> None:

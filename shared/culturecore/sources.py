@@ -207,13 +207,10 @@ SOURCES: dict[str, Source] = _by_key(
     ),
     Source(
         "us_technical_buffers",
-        "Technical buffers 4, 7 and 10 by temperature, a maker's manual MI 611-211 (2005), "
-        "Table 7",
+        "Technical buffers 4, 7 and 10 by temperature, a maker's manual MI 611-211 (2005), Table 7",
         Standing.READ,
     ),
-    Source(
-        "nernst", "Nernst slope ln 10 R T / F from the SI constants of 2019", Standing.DERIVED
-    ),
+    Source("nernst", "Nernst slope ln 10 R T / F from the SI constants of 2019", Standing.DERIVED),
     Source(
         "check_buffer_note",
         "A utility laboratory's note: a check buffer reads within 0.1 pH",
@@ -226,7 +223,7 @@ SOURCES: dict[str, Source] = _by_key(
     ),
     Source(
         "strip_doubts",
-        "Reading a strip: half a step of its colour scale, at least 0.2 pH",
+        "Reading a strip: sd of six tenths of a step of its colour scale, at least 0.15 pH",
         Standing.ASSUMPTION,
     ),
     Source(

@@ -87,7 +87,7 @@ def surface_to_volume_per_cm(
 ) -> float:
     """Return surface over volume [1/cm], what the air can reach of each part of the liquid.
 
-    The idea is that of Cvetkovic et al. 2008, J. Food Eng. 85:387-392 (abstract read).
+    The idea is that of cvetkovic_2008.
 
     Raises
     ------

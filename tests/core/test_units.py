@@ -11,6 +11,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from culturecore import units
+from culturecore.unitfactors import FIRST_SCREEN
 from culturecore.units import (
     Kind,
     NotAQuantity,
@@ -242,6 +244,17 @@ def test_number_like_text_is_never_read_as_something_else(text: str) -> None:
     assert value == pytest.approx(plain)
 
 
+def test_factors_at_hand_are_those_of_the_registry() -> None:
+    """pint's arithmetic in its last digits; every one of the table, none that is not offered."""
+    units.prepare()
+    offered = {(kind.value, symbol): kind for kind in Kind for symbol in units_for(kind)}
+    for (kind_name, symbol), (scale, zero) in FIRST_SCREEN.items():
+        kind = offered[kind_name, symbol]
+        asked_scale, asked_zero = units._affine_from_registry(kind, symbol)
+        assert scale == pytest.approx(asked_scale, rel=1e-15)
+        assert zero == asked_zero
+
+
 def test_program_unit_of_each_kind_comes_first() -> None:
     for kind in Kind:
         assert to_canonical(1.25, units_for(kind)[0], kind) == 1.25
@@ -260,14 +273,17 @@ def test_nan_does_not_convert() -> None:
     assert refusal.value.reason == "not_finite"
 
 
-def test_reading_program_units_loads_no_heavy_library() -> None:
+def test_units_of_a_first_screen_load_no_heavy_library() -> None:
     script = (
         "import sys\n"
         "from culturecore import kitchen, safety, sweettea\n"
-        "from culturecore.units import Kind, parse\n"
+        "from culturecore.units import Kind, from_canonical, parse\n"
         "assert parse('1,5 L', Kind.VOLUME, default_unit='L') == 1.5\n"
         "assert not {'pint', 'numpy'} & set(sys.modules), sorted(sys.modules)\n"
-        "parse('1 gal', Kind.VOLUME, default_unit='L')\n"
+        "parse('1 gal 2 cups', Kind.VOLUME, default_unit='L')\n"
+        "assert round(from_canonical(25.0, '°F', Kind.TEMPERATURE), 9) == 77.0\n"
+        "assert not {'pint', 'numpy'} & set(sys.modules), sorted(sys.modules)\n"
+        "parse('1 imp gal', Kind.VOLUME, default_unit='L')\n"
         "assert 'pint' in sys.modules\n"
     )
     run = subprocess.run(
