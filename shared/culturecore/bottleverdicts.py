@@ -187,10 +187,11 @@ def _target_verdict(kind: BottleKind, target: BottlePressure, ceiling: float) ->
     numbers = {"highest_bar": highest, "ceiling_bar": ceiling, "volumes": target.volumes}
     rated = kind is BottleKind.RATED
     most_volumes = math.inf if rated else limit("bottle_ceiling_volumes")
+    warn_volumes = math.inf if rated else limit("bottle_warn_volumes")
     warn_bar = ceiling * limit("bottle_rated_share") if rated else limit("bottle_warn_bar")
     if highest > ceiling or target.volumes >= most_volumes:
         return Verdict("bottle_over_ceiling", Level.STOP, numbers, sources)
-    if highest > warn_bar or target.volumes >= limit("bottle_warn_volumes"):
+    if highest > warn_bar or target.volumes >= warn_volumes:
         return Verdict("bottle_near_ceiling", Level.WARN, numbers, sources)
     return Verdict("bottle_within_ceiling", Level.INFORM, numbers, sources)
 

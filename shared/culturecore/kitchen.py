@@ -99,7 +99,7 @@ def weighed_bag_g(*, bags: int, total_g: float, scale_step_g: float = 1.0) -> Es
     bags : int
         How many were weighed together, 1 to 1000; ten are better than one.
     total_g : float
-        What they weighed [g], above 0; paper, string and tag count in (some 10 %).
+        What they weighed [g], above 0; paper and string count in.
     scale_step_g : float
         The scale's last digit [g], above 0 to 10: the reading is good to one step.
 

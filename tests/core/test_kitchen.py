@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from culturecore.constants import SUGAR_G_PER_TABLESPOON
 from culturecore.errors import ImpossibleInput
-from culturecore.kitchen import Measure, sugar_measures, tea_bags, water_measures
+from culturecore.kitchen import Measure, sugar_measures, tea_bags, water_measures, weighed_bag_g
 
 SUGAR_G = {"cup": 200.0, "tablespoon": 12.6, "teaspoon": 4.2}
 WATER_L = {"cup": 0.2365882365, "tablespoon": 0.01478676478125, "teaspoon": 0.00492892159375}
@@ -83,4 +84,35 @@ def test_tea_is_counted_in_whole_bags(mass_g: float, bag_g: float, bags: int) ->
 def test_impossible_amounts_are_refused(call, field: str) -> None:
     with pytest.raises(ImpossibleInput) as refusal:
         call()
+    assert refusal.value.field == field
+
+
+def test_four_tablespoons_of_sugar_are_about_fifty_grams() -> None:
+    """Common practice; 12.6 g a tablespoon by the USDA household weight."""
+    assert 4 * SUGAR_G_PER_TABLESPOON == pytest.approx(50.0, rel=0.02)
+    assert [(m.count, m.unit) for m in sugar_measures(50.0)] == [(0.25, "cup")]
+
+
+def test_makers_own_bags_are_weighed_together() -> None:
+    one, ten = weighed_bag_g(bags=1, total_g=2.0), weighed_bag_g(bags=10, total_g=21.0)
+    assert (ten.value, ten.low, ten.high) == (2.1, 2.0, 2.2)
+    assert one.high - one.low > ten.high - ten.low
+    assert weighed_bag_g(bags=10, total_g=21.0, scale_step_g=0.1).low == pytest.approx(2.09)
+
+
+@pytest.mark.parametrize(
+    ("changes", "field"),
+    [
+        ({"bags": 0}, "bags"),
+        ({"bags": 1001}, "bags"),
+        ({"scale_step_g": 0.0}, "scale_step_g"),
+        ({"scale_step_g": math.nan}, "scale_step_g"),
+        ({"total_g": 1.9}, "total_g"),
+        ({"total_g": 501.0}, "total_g"),
+        ({"total_g": math.nan}, "total_g"),
+    ],
+)
+def test_impossible_weighing_is_refused(changes: dict[str, float], field: str) -> None:
+    with pytest.raises(ImpossibleInput) as refusal:
+        weighed_bag_g(**{"bags": 10, "total_g": 20.0, **changes})
     assert refusal.value.field == field

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from culturecore import safety
 from culturecore.errors import ImpossibleInput, NotAssessed
 from culturecore.outcome import Estimate, Level, Verdict
-from culturecore.sources import SOURCES
+from culturecore.sources import SOURCES, Standing
 from culturecore.stages import Material
 
 
@@ -46,6 +46,38 @@ def test_limit_from_memory_is_not_called_confirmed() -> None:
     assert not safety.LIMITS["culture_in_max_c"].confirmed
     assert not safety.LIMITS["ph_deadline_days"].confirmed
     assert safety.LIMITS["ph_finished_max"].confirmed
+
+
+def test_limit_stands_as_its_best_source_unless_it_was_derived() -> None:
+    assert safety.LIMITS["ph_start_max"].standing is Standing.READ
+    assert safety.LIMITS["culture_in_max_c"].standing is Standing.FROM_MEMORY
+    assert safety.LIMITS["ph_slow_days"].standing is Standing.ASSUMPTION
+    derived = safety.LIMITS["bottle_ceiling_bar"]
+    assert derived.standing is Standing.DERIVED
+    assert not derived.confirmed  # although the figure it was made from was read
+
+
+@pytest.mark.parametrize(
+    ("key", "value"),
+    [
+        ("glass_printed_bar", 4.7),  # British Glass TEC 7
+        ("glass_max_l", 1.15),  # British Glass TEC 7
+        ("headspace_share_usual", 0.035),  # CETIE DT 11, BS 6119-1
+        ("cold_max_c", 5.0),  # FDA Food Code 41 degF
+        ("serving_day_fl_oz", 4.0),  # Niagara Region
+        ("chlorine_max_ppm", 200.0),  # NC State 2004
+        ("caffeine_day_mg", 400.0),  # EFSA 2015
+        ("meter_slope_low", 0.85),  # laboratory calibration note
+    ],
+)
+def test_limit_on_the_drink_is_the_published_one(key: str, value: float) -> None:
+    assert safety.limit(key) == value
+    assert safety.LIMITS[key].confirmed
+
+
+def test_ceiling_of_a_bottle_is_the_printed_one_read_as_absolute() -> None:
+    printed, ceiling = safety.limit("glass_printed_bar"), safety.limit("bottle_ceiling_bar")
+    assert ceiling == pytest.approx(printed - 1.0)
 
 
 @pytest.mark.parametrize(

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
+from brewdesk.services.wording import drinkverdicts
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from culturecore.outcome import Verdict
 from culturecore.sources import SOURCES
@@ -71,13 +72,16 @@ _WHOLE = ("day", "days", "hours", "minutes")
 def _amount(key: str, value: float, show: Show, kind: Kind | None) -> str:
     if kind is not None:
         return show(value, kind)
-    if key in _SHARES:
+    if key in _SHARES or key.endswith("_share"):
         percent = 100.0 * value
         return _t("{number} %").format(number=number_text(percent, 0 if percent >= 10.0 else 1))
     if key.rpartition("_")[2] in _WHOLE:
         return number_text(value, 0 if float(value).is_integer() or value >= 10.0 else 1)
     if key.endswith("_mm"):
         return _t("{number} mm").format(number=number_text(value, 0))
+    of_drink = drinkverdicts.amount(key, value)
+    if of_drink is not None:
+        return of_drink
     for ending, kind_of_ending in _KIND_OF_ENDING:
         if key.endswith(ending):
             return show(value, kind_of_ending)
@@ -430,4 +434,9 @@ _GROUPS: tuple[Callable[[], dict[str, Parts]], ...] = (
     _recipe,
     _care,
     _odd_readings,
+    drinkverdicts.bottles,
+    drinkverdicts.fizz,
+    drinkverdicts.alcohol,
+    drinkverdicts.finished,
+    drinkverdicts.additions_and_cleaning,
 )
