@@ -8,6 +8,7 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFont, QFontMetrics
 from PySide6.QtWidgets import (
+    QAbstractSpinBox,
     QComboBox,
     QFrame,
     QHBoxLayout,
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.wheelpass import pass_wheel_on
 
 _TIGHT = SPACE // 4  # between a field and the words that belong to it
 
@@ -116,6 +118,8 @@ class FieldRow(QWidget):
         self.message = own if isinstance(own, MessageLine) else MessageLine(self, lines=lines)
         takes_focus = getattr(editor, "line", None)
         self.focus_widget = takes_focus if isinstance(takes_focus, QWidget) else editor
+        if isinstance(self.focus_widget, (QComboBox, QAbstractSpinBox)):
+            pass_wheel_on(self.focus_widget)
 
         self.label = QLabel(label, self)
         self.label.setTextFormat(Qt.TextFormat.PlainText)
