@@ -35,7 +35,8 @@ VERDICT_CODES: Final = frozenset(
     {
         "bottle_not_for_pressure", "bottle_damaged", "bottle_too_large", "bottle_no_room",
         "bottle_over_8_bar", "bottle_over_ceiling", "bottle_near_ceiling",
-        "bottle_within_ceiling", "all_sugar_over_8_bar", "all_sugar_over_ceiling",
+        "bottle_within_ceiling", "bottle_too_fizzy", "bottle_very_fizzy",
+        "all_sugar_over_8_bar", "all_sugar_over_ceiling",
         "headspace_small", "headspace_large", "bottle_handling",
         "chill_now", "chill_once_right", "chill_later",
         "gauge_over_ceiling", "gauge_chill", "gauge_within",
@@ -186,14 +187,21 @@ def _target_verdict(kind: BottleKind, target: BottlePressure, ceiling: float) ->
     highest += PRESSURE_DOUBT_SHARE * (highest + _ABSOLUTE_BAR)
     numbers = {"highest_bar": highest, "ceiling_bar": ceiling, "volumes": target.volumes}
     rated = kind is BottleKind.RATED
-    most_volumes = math.inf if rated else limit("bottle_ceiling_volumes")
-    warn_volumes = math.inf if rated else limit("bottle_warn_volumes")
     warn_bar = ceiling * limit("bottle_rated_share") if rated else limit("bottle_warn_bar")
-    if highest > ceiling or target.volumes >= most_volumes:
+    if highest > ceiling:
         return Verdict("bottle_over_ceiling", Level.STOP, numbers, sources)
-    if highest > warn_bar or target.volumes >= warn_volumes:
+    if not rated and target.volumes >= limit("bottle_ceiling_volumes"):
+        return _too_fizzy("bottle_too_fizzy", Level.STOP, target.volumes, "bottle_ceiling_volumes")
+    if highest > warn_bar:
         return Verdict("bottle_near_ceiling", Level.WARN, numbers, sources)
+    if not rated and target.volumes >= limit("bottle_warn_volumes"):
+        return _too_fizzy("bottle_very_fizzy", Level.WARN, target.volumes, "bottle_warn_volumes")
     return Verdict("bottle_within_ceiling", Level.INFORM, numbers, sources)
+
+
+def _too_fizzy(code: str, level: Level, volumes: float, key: str) -> Verdict:
+    numbers = {"volumes": volumes, "limit_volumes": limit(key)}
+    return Verdict(code, level, numbers, LIMITS[key].source_keys)
 
 
 def _all_sugar(all_sugar: BottlePressure, ceiling: float) -> list[Verdict]:

@@ -37,7 +37,7 @@ _LEAF_MG_PER_G: Final[dict[TeaKind, float]] = {
 }
 _FIRST_BREW_SHARE = 0.69  # hicks_1996
 _LEAF_RANGE_MG_PER_G = (14.3, 34.8)  # camellia_caffeine
-_DRAWN_RANGE = (0.51, 0.85)  # camellia_caffeine
+_DRAWN_RANGE = (0.515, 0.852)  # camellia_caffeine
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -111,7 +111,8 @@ LIMITS: Final[dict[str, Limit]] = {
     "meter_accuracy_ph": Limit(0.02, "pH", ("meter_accuracy_notes",)),
 }
 
-# Every code a verdict of the core can carry; each needs its sentence where people read it.
+# The codes of verdicts on brewing; alcohol, bottleverdicts and drinkverdicts list their own.
+# Each needs its sentence where people read it.
 VERDICT_CODES: Final = frozenset(
     {
         "material_good", "material_steel", "material_ceramic_checked", "material_plastic",

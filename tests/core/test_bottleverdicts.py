@@ -77,10 +77,12 @@ def test_impossible_rating_is_refused(rated_bar: float) -> None:
         (1.5, 1.5, "bottle_within_ceiling"),
         (2.8, 2.0, "bottle_within_ceiling"),  # 2.95 with its doubt
         (2.9, 2.0, "bottle_near_ceiling"),  # 3.06
-        (2.0, 3.5, "bottle_near_ceiling"),
+        (2.0, 3.5, "bottle_very_fizzy"),
+        (3.2, 3.5, "bottle_near_ceiling"),
         (3.5, 2.5, "bottle_near_ceiling"),  # 3.68
         (3.6, 2.5, "bottle_over_ceiling"),  # 3.78
-        (2.0, 4.0, "bottle_over_ceiling"),
+        (2.0, 4.0, "bottle_too_fizzy"),
+        (3.6, 4.0, "bottle_over_ceiling"),
         (None, 4.0, "bottle_over_8_bar"),
         (None, None, "bottle_over_8_bar"),
     ],

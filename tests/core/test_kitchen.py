@@ -89,7 +89,8 @@ def test_impossible_amounts_are_refused(call, field: str) -> None:
 
 def test_four_tablespoons_of_sugar_are_about_fifty_grams() -> None:
     """Common practice; 12.6 g a tablespoon by the USDA household weight."""
-    assert 4 * SUGAR_G_PER_TABLESPOON == pytest.approx(50.0, rel=0.02)
+    four_g = 4 * SUGAR_G_PER_TABLESPOON
+    assert four_g == pytest.approx(50.0, rel=0.02)
     assert [(m.count, m.unit) for m in sugar_measures(50.0)] == [(0.25, "cup")]
 
 

@@ -26,6 +26,9 @@ def _plans():
     for bar in (1.0, 3.2, 5.0, None):
         at = BottlePressure(air_dissolved_bar=bar, air_trapped_bar=bar, volumes=2.0)
         yield replace(plan, on_target=at, all_sugar=at, chill_by_day=6.0)
+    for volumes in (3.6, 4.1):
+        fizzy = BottlePressure(air_dissolved_bar=1.0, air_trapped_bar=1.0, volumes=volumes)
+        yield replace(plan, on_target=fizzy)
     full = BottlePressure(
         air_dissolved_bar=None, air_trapped_bar=None, volumes=None, is_brimful=True
     )

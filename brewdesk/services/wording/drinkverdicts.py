@@ -32,7 +32,7 @@ def amount(key: str, value: float) -> str | None:
     if key.endswith("_abv"):
         exact = key == "threshold_abv" and not math.isclose(value, round(value, 1))
         return _t("{number} %").format(number=number_text(value, 2 if exact else 1))
-    if key == "volumes":
+    if key.endswith("volumes"):
         return number_text(value, 1)
     if key.endswith("_mg"):
         return _t("{number} mg").format(number=number_text(value, 0))
@@ -70,7 +70,7 @@ def bottles() -> dict[str, Parts]:
         ),
         "bottle_over_8_bar": (
             _t("At the warmest, this fizz would come to over 8 bar."),
-            _t("That is beyond what can be reckoned, and far beyond {ceiling_bar}, the most for "
+            _t("That is beyond what can be reckoned, and beyond {ceiling_bar}, the most for "
                "these bottles."),
             less,
         ),
@@ -79,6 +79,18 @@ def bottles() -> dict[str, Parts]:
             _t("These bottles must not pass {ceiling_bar}. No bottle promises to hold even that: "
                "glass ages."),
             less,
+        ),
+        "bottle_too_fizzy": (
+            _t("{volumes} volumes are too much fizz for bottles of unknown rating."),
+            _t("The glass trade's figures, read with care, end below {limit_volumes}; one warm "
+               "day would be enough."),
+            less,
+        ),
+        "bottle_very_fizzy": (
+            _t("{volumes} volumes are a lot of fizz for bottles of unknown rating."),
+            _t("From {limit_volumes} on little is left for a warm day or an old bottle."),
+            _t("Aim for less fizz, chill early, and stand the bottles in a closed box. ")
+            + _rules(),
         ),
         "bottle_near_ceiling": (
             _t("At the warmest, this fizz could come to {highest_bar}, at {volumes} volumes."),
@@ -223,7 +235,8 @@ def finished() -> dict[str, Parts]:
         ),
         "storage_cold": (
             _t("{temperature_c} is cold enough to keep it."),
-            _t("At {limit_c} or below it ferments and sours slowly, and germs hardly grow."),
+            _t("At {limit_c} or below it ferments and sours slowly, and most germs grow slowly "
+               "too."),
             _t("Keep it there until it is drunk; fizz and alcohol still rise a little."),
         ),
         "storage_warm": (
@@ -297,7 +310,7 @@ def additions_and_cleaning() -> dict[str, Parts]:
         ),
         "pasteurise_cool": (
             _t("{temperature_c} may not end the fermenting."),
-            _t("Published guidance asks for {limit_c}, doubt of the thermometer counted in."),
+            _t("Published guidance asks for {limit_c}, and the thermometer may be a little off."),
             _t("Heat it further, stir, and measure again. ") + _rules(),
         ),
         "pasteurise_hot": (
