@@ -196,3 +196,25 @@ def test_unknown_alcohol_and_unknown_threshold_are_refused() -> None:
         threshold_verdict(Estimate(math.nan, 0.0, 1.0), "abv_us")
     with pytest.raises(ImpossibleInput):
         threshold_verdict(Estimate(0.1, 0.0, 0.2), "ph_finished_max")
+
+
+def test_low_end_is_half_the_lost_sugar_at_90_percent() -> None:
+    found = from_sugar(
+        start_sugar_g_per_l=60.0, left_sugar_low_g_per_l=0.0, left_sugar_high_g_per_l=20.0
+    )
+    assert found.low == pytest.approx(40.0 * 0.5 * 0.9 * 0.53834 / 7.8924, rel=1e-4)
+
+
+def test_spread_is_that_of_instruments_model_and_acid_together() -> None:
+    """By hand in percent by mass; a percent of ethanol parts the instruments by 0.0037."""
+    readings = TwoReadings(
+        specific_gravity=1.012, brix=5.0, specific_gravity_sd=0.002, brix_sd=0.4, acid_g_per_l=20.0
+    )
+    step = 0.00398  # gravity for a degree Brix near 4
+    apart = 0.45 * step + 0.00190
+    from_instruments = 1.2816 * math.hypot(step * 0.4, 0.002) / apart
+    from_acid = 0.5 * 2.0 * (step * 0.49 - 0.0014) / apart
+    spread_percent = math.hypot(from_instruments, 0.5 * 0.78924, from_acid)
+    found = from_two_readings(readings)
+    per_percent = 998.2 / 789.24
+    assert (found.high - found.low) / 2.0 == pytest.approx(spread_percent * per_percent, rel=0.01)

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from culturecore import co2
+from culturecore import bottle, co2
 from culturecore.bottle import Filling
 from culturecore.conditioning import (
     WISH_RANGES,
@@ -222,3 +222,32 @@ def test_jar_chilled_after_fermenting_is_reckoned_at_its_warmest() -> None:
     warm, cold = plan_fizz(DRY), plan_fizz(replace(DRY, open_jar_c=4.0))
     assert cold.to_ferment_g_per_l.value < warm.to_ferment_g_per_l.value
     assert co2.open_jar_g_per_l(temperature_c=4.0) > co2.open_jar_g_per_l(temperature_c=22.0)
+
+
+def test_sugar_to_add_takes_the_middle_of_what_is_there() -> None:
+    there = replace(DRY, residual_sugar_low_g_per_l=1.0, residual_sugar_high_g_per_l=3.0)
+    plan, dry = plan_fizz(there), plan_fizz(DRY)
+    assert plan.sugar_to_add_g.value == pytest.approx(dry.sugar_to_add_g.value - 4.0 * 2.0)
+    assert plan.sugar_to_add_g.low == pytest.approx(dry.sugar_to_add_g.low - 4.0 * 3.0)
+    assert plan.sugar_to_add_g.high == pytest.approx(dry.sugar_to_add_g.high - 4.0 * 1.0)
+
+
+def test_days_to_target_go_by_the_place() -> None:
+    plan = plan_fizz(replace(DRY, place_temperature_c=15.0, warmest_c=35.0))
+    assert plan.days_to_target == days_for(plan.to_ferment_g_per_l, 15.0)
+
+
+def test_chilling_is_reckoned_with_the_fastest_yeast_at_the_warmest() -> None:
+    """At the chill-by day that yeast has made just the sugar that meets the ceiling."""
+    wish = replace(SWEET, place_temperature_c=15.0, warmest_c=30.0)
+    plan = plan_fizz(wish)
+    fermented = plan.chill_by_day * 3.0 * 3.0**0.8  # 3 g/L a day at 22 degC, threefold for 10
+    held = co2.open_jar_g_per_l(temperature_c=22.0)
+    at_ceiling = bottle.pressure(
+        FILLING,
+        co2_g_per_l=held + fermented * 0.514285,
+        temperature_c=30.0,
+        sugar_g_per_l=40.0 - fermented,
+        ethanol_abv=fermented * 0.538345 / 7.8924,
+    )
+    assert at_ceiling.air_trapped_bar == pytest.approx(3.7, abs=1e-3)

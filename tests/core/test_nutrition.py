@@ -59,6 +59,15 @@ def test_caffeine_is_a_range_for_every_tea(kind: TeaKind) -> None:
     assert (Caveat.TEA_ASSUMED in found.caveats) == (not listed)
 
 
+def test_leaf_above_the_usual_range_widens_it() -> None:
+    """36.6 mg/g in green tea (Hicks, Hsieh & Bell 1996) against 14.3-34.8 in another study."""
+    green = caffeine_mg_per_l(tea_kind=TeaKind.GREEN, tea_g_per_l=1.0)
+    black = caffeine_mg_per_l(tea_kind=TeaKind.BLACK, tea_g_per_l=1.0)
+    assert green.high == pytest.approx(36.6 * 0.852)
+    assert black.high == pytest.approx(34.8 * 0.852)
+    assert green.low == black.low == pytest.approx(14.3 * 0.515)
+
+
 def test_caffeine_of_herbs_is_not_assessed() -> None:
     with pytest.raises(NotAssessed):
         caffeine_mg_per_l(tea_kind=TeaKind.HERBAL, tea_g_per_l=4.0)
