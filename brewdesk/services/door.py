@@ -64,7 +64,8 @@ class Door:
 
         ``facts`` (names and numbers, for the sentence about the act) and the ids may
         be functions of what ``work`` returned, since a new row has no id before it.
-        What had been undone can no longer be redone afterwards.
+        What had been undone can no longer be redone afterwards. Work that leaves every
+        row as it was is no act: there would be nothing to take back.
 
         Raises
         ------
@@ -74,6 +75,8 @@ class Door:
         with self.store.write() as unit:
             result = work(unit)
             deltas = tuple(unit.deltas)
+            if not deltas:
+                return result
             unit.acts.drop_undone()
             unit.acts.add(
                 kind=kind.value,

@@ -20,8 +20,13 @@ PlainRow = dict[str, object]
 # The program itself shows reminders and moves them with the forecast, between two acts of the
 # maker. What it wrote there must not keep an act, and all older ones, from being taken back.
 _PROGRAM_COLUMNS = {
-    "reminder": frozenset({"due_at", "window_end", "state", "shown_at", "snoozed_until", "done_at"})
+    "reminder": frozenset(
+        {"due_at", "window_end", "state", "shown_at", "snoozed_until", "done_at", "text"}
+    )
 }
+# It also makes reminders, and a batch that is taken back takes them along. They come back
+# under another id, or are not there yet; what they are about tells that they are the same.
+_SAME_THING = {"reminder": ("batch_id", "kind", "occurrence")}
 
 
 def plain_row(connection: Connection, table: Table, row_id: int) -> PlainRow | None:
@@ -45,9 +50,27 @@ def apply_deltas(connection: Connection, deltas: Sequence[RowDelta], *, backward
         old, new = (delta.after, delta.before) if backwards else (delta.before, delta.after)
         table = _table_of(delta)
         found = plain_row(connection, table, delta.row_id)
+        if found is None and old is not None and delta.table in _SAME_THING:
+            found = _called_back(connection, table, delta.row_id, old)
+            if found is None:
+                _write(connection, table, delta.row_id, None, new)
+                continue
         if _makers_part(delta.table, found) != _makers_part(delta.table, old):
             raise StaleRow(delta.table, delta.row_id)
         _write(connection, table, delta.row_id, old, new)
+
+
+def _called_back(
+    connection: Connection, table: Table, row_id: int, old: PlainRow
+) -> PlainRow | None:
+    """Give the id that the history knows to the row about the same thing, if there is one."""
+    statement = update(table).values(id=row_id)
+    for name in _SAME_THING[table.name]:
+        column = table.c[name]
+        value = from_plain(column, old[name], connection.dialect)
+        statement = statement.where(column.is_(None) if value is None else column == value)
+    connection.execute(statement)
+    return plain_row(connection, table, row_id)
 
 
 def _makers_part(table_name: str, row: PlainRow | None) -> PlainRow | None:

@@ -11,6 +11,7 @@ from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.history import History
+from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.reminders import Reminders
 from brewdesk.services.wording.acts import act_text, redo_text, undo_text
 from brewdesk.store.errors import StaleRow
@@ -308,3 +309,101 @@ def test_the_history_says_when_it_may_read_differently(kit):
     kit.history.changed.connect(lambda: heard.append(True))
     kit.vessel()
     assert heard
+
+
+def _already_in(kit):
+    """A batch that has been souring for six days: its reminders are the program's own."""
+    batch = kit.plan()
+    kit.brewing.note_already_in(batch.id, kit.clock.now() - timedelta(days=6), 24.0)
+    return batch
+
+
+def _undo_all(kit, reminders):
+    while kit.history.undo_act() is not None:
+        kit.history.undo()
+        reminders.sync()
+
+
+def _redo_all(kit, troubles):
+    while kit.history.redo_act() is not None and not troubles:
+        kit.history.redo()
+
+
+@pytest.fixture
+def troubles(kit):
+    found = []
+    kit.history.trouble.connect(found.append)
+    return found
+
+
+@pytest.mark.parametrize("looks_between", [False, True], ids=["at once", "after a look"])
+def test_an_answered_reminder_of_the_programs_own_is_done_again_with_its_batch(
+    kit, troubles, looks_between
+):
+    """Taking back the batch takes its reminders along; they come back as other rows."""
+    batch = _already_in(kit)
+    reminders = Reminders(kit.door)
+    reminders.sync()
+    looked = next(i.reminder for i in reminders.listed() if i.reminder.kind.value == "mold_look")
+    reminders.done(looked.id)
+    _undo_all(kit, reminders)
+
+    while kit.history.redo_act() is not None and not troubles:
+        kit.history.redo()
+        if looks_between:
+            reminders.sync()
+
+    assert troubles == []
+    with kit.store.read() as unit:
+        (again,) = unit.reminders.where(
+            batch_id=batch.id, kind=looked.kind, occurrence=looked.occurrence
+        )
+    assert again.state.value == "done"
+    assert again.done_at == kit.clock.now()
+
+
+def test_a_dropped_plan_whose_reminders_went_with_it_is_dropped_again(kit, troubles):
+    batch = _already_in(kit)
+    reminders = Reminders(kit.door)
+    reminders.sync()
+    kit.history.undo()  # planned again, with reminders that wait to be wanted
+    reminders.sync()
+    kit.batches.drop_plan(batch.id)
+    _undo_all(kit, reminders)
+
+    _redo_all(kit, troubles)
+
+    assert troubles == []
+    assert kit.batches.all() == ()
+
+
+def test_a_snooze_is_taken_back_though_the_forecast_has_moved_since(kit, troubles):
+    batch = _already_in(kit)
+    opens_at = kit.clock.now() + timedelta(days=3)
+    windows = [TastingWindow(opens_at=opens_at, opens_earliest=opens_at)]
+    reminders = Reminders(kit.door, window_of=lambda _batch_id: windows[-1])
+    reminders.sync()
+    taste = next(i.reminder for i in reminders.listed() if i.reminder.kind.value == "taste")
+    reminders.snooze(taste.id, kit.clock.now() + timedelta(days=5))
+    later = opens_at + timedelta(days=1)
+    windows.append(TastingWindow(opens_at=later, opens_earliest=later))
+    reminders.sync()
+
+    kit.history.undo()
+
+    assert troubles == []
+    with kit.store.read() as unit:
+        assert unit.reminders.get(taste.id).state.value == "waiting"
+    assert kit.batches.get(batch.id).stage is BatchStage.SOURING
+
+
+def test_an_edit_that_changes_nothing_is_no_act_and_leaves_what_can_be_redone(kit):
+    vessel = kit.vessel()
+    kit.vessels.edit(vessel.id, note="chipped")
+    kit.history.undo()
+    undone = kit.history.redo_act()
+
+    kit.vessels.edit(vessel.id, note=vessel.note)
+
+    assert kit.history.redo_act() == undone
+    assert kit.history.undo_act().kind == ActKind.ADD_VESSEL.value
