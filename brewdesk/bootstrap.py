@@ -80,7 +80,7 @@ class Program(QObject):
         self.window.demo_wanted.connect(self.demo_wanted)
         self.window.test_notice_wanted.connect(self._on_test_notice)
         self.tray.show_wanted.connect(self.window.bring_forward)
-        self.tray.quit_wanted.connect(self.leave)
+        self.tray.quit_wanted.connect(self.window.ask_to_leave)
         self.desk.changes.changed.connect(self._on_changed)
         self._later = QTimer(self)
         self._later.setObjectName("after_first_paint")

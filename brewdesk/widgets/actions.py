@@ -42,6 +42,8 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("add_vessel", "pantry", _tr("Add a &vessel…"), "Ctrl+Shift+V"),
         ActionSpec("add_culture", "pantry", _tr("Add a &culture…"), "Ctrl+Shift+C"),
         ActionSpec("plan", "pantry", _tr("&Plan a batch…"), "Ctrl+N"),
+        ActionSpec("places", "pantry", _tr("P&laces and how warm they are…"), "", separated=True),
+        ActionSpec("retired", "pantry", _tr("&Retired vessels…"), ""),
         ActionSpec("backup", "pantry", _tr("&Back up now"), "", separated=True),
         ActionSpec("demo", "pantry", _tr("Open the &invented pantry"), ""),
         ActionSpec("quit", "pantry", _tr("&Quit"), "Ctrl+Q", separated=True),

@@ -6,8 +6,9 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeyEvent
 from PySide6.QtWidgets import (
+    QAbstractButton,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -19,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import BatchStage, ImpossibleInput, StoreTrouble
+from brewdesk.services.records import ImpossibleInput, StoreTrouble
 from brewdesk.services.reminders import DueItem
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.acts import act_text
@@ -32,6 +33,8 @@ from brewdesk.widgets.rail import Rail
 from brewdesk.widgets.shelfpage import ShelfPage
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, Theme
+from brewdesk.widgets.windowdialogs import WindowDialogs
+from brewdesk.widgets.windowsize import fit_to_screen
 
 if TYPE_CHECKING:
     from brewdesk.widgets.planpage import PlanPage
@@ -50,7 +53,9 @@ class MainWindow(QMainWindow):
         super().__init__()
         self._desk = desk
         self._theme = theme
+        self._is_demo = is_demo
         self.may_hide: Callable[[], bool] = lambda: False  # set by the tray's owner
+        self.dialogs = WindowDialogs(desk, self)
         self.setObjectName("main_window")
         self.setWindowIcon(program_icon())
         title = self.tr("Invented pantry – brewdesk") if is_demo else "brewdesk"
@@ -67,7 +72,7 @@ class MainWindow(QMainWindow):
         self.actions_by_key = build_actions(self, self.menuBar(), self._calls())
         self._connect()
         self.show_page("shelf")
-        self.resize(1280, 800)
+        fit_to_screen(self)
         self.shelf.view.setFocus()
         self._minute = QTimer(self)
         self._minute.setObjectName("minute")
@@ -142,21 +147,23 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         desk = self._desk
         self.rail.page_wanted.connect(self.show_page)
-        self.shelf.add_vessel_wanted.connect(self.add_vessel)
+        self.dialogs.vessel_wanted.connect(self._on_vessel_wanted)
+        self.shelf.add_vessel_wanted.connect(self.dialogs.add_vessel)
         self.shelf.plan_wanted.connect(lambda: self.plan(None))
         self.shelf.demo_wanted.connect(self.demo_wanted)
+        self.shelf.places_wanted.connect(self.dialogs.show_places)
         sheet = self.shelf.sheet
         sheet.plan_wanted.connect(self.plan)
         sheet.edit_plan_wanted.connect(self.edit_plan)
         sheet.brew_wanted.connect(self.start_brewing)
-        sheet.edit_vessel_wanted.connect(self.edit_vessel)
+        sheet.edit_vessel_wanted.connect(self.dialogs.edit_vessel)
         sheet.retire_wanted.connect(self.retire_vessel)
         sheet.drop_plan_wanted.connect(
             lambda batch_id: self._attempt(lambda: desk.batches.drop_plan(batch_id))
         )
-        sheet.end_wanted.connect(self.end_batch)
-        sheet.already_in_wanted.connect(self.enter_already_in)
-        sheet.print_wanted.connect(self.print_run_sheet)
+        sheet.end_wanted.connect(self.dialogs.end_batch)
+        sheet.already_in_wanted.connect(self.dialogs.enter_already_in)
+        sheet.print_wanted.connect(self.dialogs.print_run_sheet)
         self.act_bar.undo_wanted.connect(desk.history.undo)
         self.notice.open_wanted.connect(lambda: self.show_page("due"))
         self.due_strip.open_due.connect(lambda: self.show_page("due"))
@@ -175,33 +182,41 @@ class MainWindow(QMainWindow):
 
     def _calls(self) -> dict[str, Callable[[], object]]:
         return {
-            "add_vessel": self.add_vessel,
-            "add_culture": self.add_culture,
+            "add_vessel": self.dialogs.add_vessel,
+            "add_culture": self.dialogs.add_culture,
             "plan": lambda: self.plan(None),
+            "places": self.dialogs.show_places,
+            "retired": self.dialogs.show_retired,
             "backup": self.back_up,
             "demo": self.demo_wanted.emit,
-            "quit": self.quit_wanted.emit,
+            "quit": self.ask_to_leave,
             "undo": self._desk.history.undo,
             "redo": self._desk.history.redo,
             "reading": self.add_reading,
             "brew": lambda: self._with_batch(lambda jar, batch_id: self.start_brewing(batch_id)),
             "already_in": lambda: self._with_batch(
-                lambda jar, batch_id: self.enter_already_in(batch_id)
+                lambda jar, batch_id: self.dialogs.enter_already_in(batch_id)
             ),
             "print_sheet": lambda: self._with_batch(
-                lambda jar, batch_id: self.print_run_sheet(batch_id)
+                lambda jar, batch_id: self.dialogs.print_run_sheet(batch_id)
             ),
-            "draw_off": lambda: self._with_batch(lambda jar, batch_id: self.end_batch(jar, False)),
-            "discard": lambda: self._with_batch(lambda jar, batch_id: self.end_batch(jar, True)),
-            "edit_vessel": lambda: self._with_jar(lambda jar: self.edit_vessel(jar.vessel.id)),
+            "draw_off": lambda: self._with_batch(
+                lambda jar, batch_id: self.dialogs.end_batch(jar, False)
+            ),
+            "discard": lambda: self._with_batch(
+                lambda jar, batch_id: self.dialogs.end_batch(jar, True)
+            ),
+            "edit_vessel": lambda: self._with_jar(
+                lambda jar: self.dialogs.edit_vessel(jar.vessel.id)
+            ),
             "retire": lambda: self._with_jar(lambda jar: self.retire_vessel(jar.vessel.id)),
             "show_shelf": lambda: self.show_page("shelf"),
             "show_plan": lambda: self.show_page("plan"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
             "show_settings": lambda: self.show_page("settings"),
-            "safety": self.show_safety,
-            "about": self.show_about,
+            "safety": self.dialogs.show_safety,
+            "about": self.dialogs.show_about,
         }
 
     # --- pages -----------------------------------------------------------------------
@@ -252,31 +267,12 @@ class MainWindow(QMainWindow):
 
     # --- acts ------------------------------------------------------------------------
 
-    def add_vessel(self) -> None:
-        """Open the form for a new vessel."""
-        from brewdesk.widgets.vesselform import VesselDialog
-
-        dialog = VesselDialog(self._desk, parent=self)
-        dialog.saved.connect(self._on_vessel_saved)
-        dialog.open()
-
-    def edit_vessel(self, vessel_id: int) -> None:
-        """Open the form for a vessel there is."""
-        from brewdesk.widgets.vesselform import VesselDialog
-
-        for vessel in self._desk.vessels.all():
-            if vessel.id == vessel_id:
-                VesselDialog(self._desk, vessel, parent=self).open()
-
     def retire_vessel(self, vessel_id: int) -> None:
         """Take a vessel off the shelf."""
-        self._attempt(lambda: self._desk.vessels.retire(vessel_id))
-
-    def add_culture(self) -> None:
-        """Open the form for a new culture."""
-        from brewdesk.widgets.cultureform import CultureDialog
-
-        CultureDialog(self._desk, parent=self).open()
+        if self._attempt(lambda: self._desk.vessels.retire(vessel_id)):
+            self.notice.say(
+                self.tr("It is off the shelf. Pantry > Retired vessels puts it back."), "inform"
+            )
 
     def plan(self, vessel_id: int | None) -> None:
         """Go to the planner, for a vessel if one is given."""
@@ -294,31 +290,10 @@ class MainWindow(QMainWindow):
             self.open_batch(batch_id)
             self.shelf.sheet.show_tab("run")
 
-    def enter_already_in(self, batch_id: int) -> None:
-        """Ask when a planned batch went into its jar."""
-        from brewdesk.widgets.alreadyindialog import AlreadyInDialog
-
-        batch = self._desk.batches.get(batch_id)
-        if batch.stage is BatchStage.PLANNED:
-            AlreadyInDialog(self._desk, batch, self).open()
-
     def add_reading(self) -> None:
         """Bring the reading form of the chosen jar to the front."""
         self.show_page("shelf")
         self.shelf.sheet.show_readings()
-
-    def end_batch(self, jar: JarView, discard: bool) -> None:
-        """Ask how a batch ended."""
-        from brewdesk.widgets.enddialog import EndDialog
-
-        EndDialog(self._desk, jar, discard=discard, parent=self).open()
-
-    def print_run_sheet(self, batch_id: int) -> None:
-        """Open the preview of a run sheet."""
-        from brewdesk.widgets.printrunsheet import RunSheetDialog
-        from brewdesk.widgets.runsheetwords import run_sheet_of
-
-        RunSheetDialog(run_sheet_of(self._desk, batch_id), self).open()
 
     def back_up(self) -> None:
         """Copy the store to the backup folder, off the window's thread."""
@@ -328,18 +303,6 @@ class MainWindow(QMainWindow):
             self._on_backup_failed,
             key="backup",
         )
-
-    def show_safety(self) -> None:
-        """Show the limits in use with their sources."""
-        from brewdesk.widgets.safetydialog import SafetyDialog
-
-        SafetyDialog(self).open()
-
-    def show_about(self) -> None:
-        """Show versions and where the data lie."""
-        from brewdesk.widgets.aboutdialog import AboutDialog
-
-        AboutDialog(self._desk, self).open()
 
     def open_batch(self, batch_id: int) -> None:
         """Show the jar of a batch."""
@@ -432,7 +395,7 @@ class MainWindow(QMainWindow):
     def _on_planned(self, batch_id: int) -> None:
         self.open_batch(batch_id)
 
-    def _on_vessel_saved(self, vessel_id: int) -> None:
+    def _on_vessel_wanted(self, vessel_id: int) -> None:
         self.show_page("shelf")
         self.shelf.choose_vessel(vessel_id)
 
@@ -488,5 +451,42 @@ class MainWindow(QMainWindow):
             event.ignore()
             self.hide()
             return
+        if self._asks_before_closing():
+            event.ignore()
+            return
         event.accept()
         self.quit_wanted.emit()
+
+    def ask_to_leave(self) -> None:
+        """Leave, unless a timer would then end unheard: that is asked about first."""
+        if not self._asks_before_closing():
+            self.quit_wanted.emit()
+
+    def _asks_before_closing(self) -> bool:
+        from brewdesk.widgets.closingdialog import ClosingDialog, steps_that_would_not_ring
+
+        app = QGuiApplication.instance()
+        is_logging_out = isinstance(app, QGuiApplication) and app.isSavingSession()
+        if self._is_demo or is_logging_out:
+            return False
+        try:
+            steps = steps_that_would_not_ring(self._desk)
+        except StoreTrouble:  # a store that cannot be read must not hold the window open
+            return False
+        if not steps:
+            return False
+        dialog = ClosingDialog(self._desk, steps, self, may_hide=self.may_hide())
+        dialog.close_wanted.connect(self.quit_wanted)
+        self.bring_forward()
+        self.dialogs.open(dialog)
+        return True
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Press the button that has the keyboard also with Enter, not with Space alone."""
+        button = self.focusWidget()
+        is_enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if is_enter and not event.isAutoRepeat() and isinstance(button, QAbstractButton):
+            button.click()
+            event.accept()
+            return
+        super().keyPressEvent(event)

@@ -23,6 +23,7 @@ from brewdesk.services.wording.shelf import JarWords, jar_words
 from brewdesk.widgets.emptyshelf import EmptyShelf
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.jarsheet import JarSheet
+from brewdesk.widgets.placebutton import PlaceButton
 from brewdesk.widgets.shelfview import ShelfView
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
@@ -47,6 +48,7 @@ class ShelfPage(QWidget):
     add_vessel_wanted = Signal()
     plan_wanted = Signal()
     demo_wanted = Signal()
+    places_wanted = Signal()
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -101,13 +103,11 @@ class ShelfPage(QWidget):
         words.setSpacing(0)
         title = QLabel(self.tr("Shelf"))
         set_role(title, "title")
-        self._place = QLabel()
-        self._place.setTextFormat(Qt.TextFormat.PlainText)
-        set_role(self._place, "muted")
+        self.place_button = PlaceButton()
+        self.place_button.clicked.connect(self.places_wanted)
         words.addWidget(title)
-        words.addWidget(self._place)
-        row.addLayout(words)
-        row.addStretch(1)
+        words.addWidget(self.place_button)
+        row.addLayout(words, 1)
         self.add_button = QPushButton(self.tr("Add a vessel"))
         self.add_button.setObjectName("add_vessel")
         self.add_button.clicked.connect(self.add_vessel_wanted)
@@ -155,7 +155,7 @@ class ShelfPage(QWidget):
         self.add_button.setIcon(icon("add"))
         self.add_button.setVisible(bool(jars))
         self.plan_button.setVisible(bool(jars))
-        self._place.setText(self._place_words())
+        self.place_button.set_words(self._place_words())
         self.view.refresh_looks()
         current = self.view.currentIndex()
         if jars and not current.isValid():

@@ -1,7 +1,7 @@
 """The window's style sheet. Roles are dynamic properties, set with ``set_role``.
 
 Labels: ``title``, ``heading``, ``muted``, ``error``, ``warn``, ``figure``.
-Buttons: ``primary``, ``quiet``, ``danger``, ``nav``. Frames: ``card``, ``strip``.
+Buttons: ``primary``, ``quiet``, ``link``, ``danger``, ``nav``. Frames: ``card``, ``strip``.
 """
 
 from __future__ import annotations
@@ -79,6 +79,10 @@ QPushButton[role="quiet"], QToolButton[role="quiet"] {{ background: transparent;
 QPushButton[role="quiet"]:hover, QToolButton[role="quiet"]:hover {{ background: {t.accent_soft}; }}
 QPushButton[role="quiet"]:focus, QToolButton[role="quiet"]:focus {{ border: 2px solid {t.focus}; }}
 QPushButton[role="quiet"]:disabled, QToolButton[role="quiet"]:disabled {{ color: {t.muted}; }}
+QPushButton[role="link"] {{ background: transparent; border: 1px solid transparent;
+  border-radius: 4px; color: {t.muted}; text-align: left; padding: 0 1px; min-height: 24px; }}
+QPushButton[role="link"]:hover {{ color: {t.accent}; text-decoration: underline; }}
+QPushButton[role="link"]:focus {{ border: 2px solid {t.focus}; padding: 0; }}
 QPushButton[role="danger"] {{ color: {t.danger}; border-color: {t.danger}; }}
 QToolButton[role="nav"] {{ background: transparent; border: 1px solid transparent;
   border-radius: {RADIUS}px; padding: 6px 2px; color: {t.muted}; font-size: {pt(10)}; }}

@@ -1,0 +1,95 @@
+"""The dialogs that the window opens over itself. Each is made when asked for, then let go."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QDialog, QWidget
+
+from brewdesk.services.desk import Desk
+from brewdesk.services.records import BatchStage
+from brewdesk.services.shelf import JarView
+
+
+class WindowDialogs(QObject):
+    """Opens dialogs over ``window``. ``vessel_wanted`` carries a vessel to bring into view."""
+
+    vessel_wanted = Signal(int)
+
+    def __init__(self, desk: Desk, window: QWidget) -> None:
+        super().__init__(window)
+        self._desk = desk
+        self._window = window
+
+    def open(self, dialog: QDialog) -> None:
+        """Show a dialog over the window, and let go of it once it is closed."""
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
+
+    def add_vessel(self) -> None:
+        """Open the form for a new vessel."""
+        from brewdesk.widgets.vesselform import VesselDialog
+
+        dialog = VesselDialog(self._desk, parent=self._window)
+        dialog.saved.connect(self.vessel_wanted)
+        self.open(dialog)
+
+    def edit_vessel(self, vessel_id: int) -> None:
+        """Open the form for a vessel there is."""
+        from brewdesk.widgets.vesselform import VesselDialog
+
+        for vessel in self._desk.vessels.all():
+            if vessel.id == vessel_id:
+                self.open(VesselDialog(self._desk, vessel, parent=self._window))
+
+    def show_retired(self) -> None:
+        """List the vessels that are off the shelf."""
+        from brewdesk.widgets.retireddialog import RetiredDialog
+
+        dialog = RetiredDialog(self._desk, self._window)
+        dialog.restored.connect(self.vessel_wanted)
+        self.open(dialog)
+
+    def show_places(self) -> None:
+        """Open the places and their temperatures."""
+        from brewdesk.widgets.placesdialog import PlacesDialog
+
+        self.open(PlacesDialog(self._desk, self._window))
+
+    def add_culture(self) -> None:
+        """Open the form for a new culture."""
+        from brewdesk.widgets.cultureform import CultureDialog
+
+        self.open(CultureDialog(self._desk, parent=self._window))
+
+    def enter_already_in(self, batch_id: int) -> None:
+        """Ask when a planned batch went into its jar."""
+        from brewdesk.widgets.alreadyindialog import AlreadyInDialog
+
+        batch = self._desk.batches.get(batch_id)
+        if batch.stage is BatchStage.PLANNED:
+            self.open(AlreadyInDialog(self._desk, batch, self._window))
+
+    def end_batch(self, jar: JarView, discard: bool) -> None:
+        """Ask how a batch ended."""
+        from brewdesk.widgets.enddialog import EndDialog
+
+        self.open(EndDialog(self._desk, jar, discard=discard, parent=self._window))
+
+    def print_run_sheet(self, batch_id: int) -> None:
+        """Open the preview of a run sheet."""
+        from brewdesk.widgets.printrunsheet import RunSheetDialog
+        from brewdesk.widgets.runsheetwords import run_sheet_of
+
+        self.open(RunSheetDialog(run_sheet_of(self._desk, batch_id), self._window))
+
+    def show_safety(self) -> None:
+        """Show the limits in use with their sources."""
+        from brewdesk.widgets.safetydialog import SafetyDialog
+
+        self.open(SafetyDialog(self._window))
+
+    def show_about(self) -> None:
+        """Show versions and where the data lie."""
+        from brewdesk.widgets.aboutdialog import AboutDialog
+
+        self.open(AboutDialog(self._desk, self._window))

@@ -1,0 +1,123 @@
+"""The window itself: leaving it, its keys, its way to dialogs, its size."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton
+
+from brewdesk.widgets.mainwindow import MainWindow
+from brewdesk.widgets.theme import Theme
+from brewdesk.widgets.windowsize import PLEASANT, size_for
+from tests.helpers.pantry_desk import brewing_batch, plan_batch
+
+
+@pytest.fixture
+def window(desk, qapp, qtbot):
+    made = MainWindow(desk, Theme(qapp))
+    qtbot.addWidget(made)
+    with qtbot.waitExposed(made):
+        made.show()
+    return made
+
+
+def begin_boiling(desk):
+    batch = brewing_batch(desk)
+    desk.brewing.begin(desk.brewing.steps(batch.id)[0].id)
+    return batch
+
+
+def dialog_of(window, name: str) -> QDialog | None:
+    return next((d for d in window.findChildren(QDialog, name) if d.isVisible()), None)
+
+
+def test_closing_while_a_timer_runs_asks_and_may_stay(desk, window, qtbot):
+    begin_boiling(desk)
+    left = []
+    window.quit_wanted.connect(lambda: left.append(True))
+    assert window.close() is False
+    asked = dialog_of(window, "closing_dialog")
+    assert asked is not None
+    qtbot.keyClick(asked, Qt.Key.Key_Escape)
+    assert left == []
+    assert window.isVisible()
+
+
+def test_closing_all_the_same_leaves(desk, window, qtbot):
+    begin_boiling(desk)
+    window.close()
+    asked = dialog_of(window, "closing_dialog")
+    with qtbot.waitSignal(window.quit_wanted):
+        qtbot.mouseClick(asked.go, Qt.MouseButton.LeftButton)
+
+
+@pytest.mark.parametrize("is_over", [False, True])
+def test_without_a_timer_that_could_still_ring_closing_just_closes(desk, window, qtbot, is_over):
+    if is_over:
+        begin_boiling(desk)
+        desk.clock.advance(hours=1)
+    with qtbot.waitSignal(window.quit_wanted):
+        window.close()
+    assert dialog_of(window, "closing_dialog") is None
+
+
+def test_the_menus_way_out_asks_too(desk, window):
+    begin_boiling(desk)
+    window.actions_by_key["quit"].trigger()
+    assert dialog_of(window, "closing_dialog") is not None
+
+
+def test_hiding_into_the_tray_needs_no_question(desk, window):
+    begin_boiling(desk)
+    window.may_hide = lambda: True
+    window.close()
+    assert not window.isVisible()
+    assert dialog_of(window, "closing_dialog") is None
+
+
+def test_enter_presses_the_button_that_has_the_keyboard(desk, window, qtbot):
+    batch = brewing_batch(desk)
+    window.open_batch(batch.id)
+    window.shelf.sheet.show_tab("run")
+    row = window.shelf.sheet.run_sheet.present_row()
+    row.done_button.setFocus()
+    qtbot.keyClick(row.done_button, Qt.Key.Key_Return)
+    assert window.shelf.sheet.run_sheet.present_row().step.position == 2
+
+
+def test_a_retired_vessel_comes_back_by_the_menu(desk, window, qtbot):
+    batch = plan_batch(desk)
+    desk.batches.drop_plan(batch.id)
+    window.retire_vessel(batch.vessel_id)
+    assert "Retired vessels" in window.notice.words.text()
+    window.actions_by_key["retired"].trigger()
+    dialog = dialog_of(window, "retired_dialog")
+    button = dialog.findChild(QPushButton, f"restore_{batch.vessel_id}")
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert window.shelf.chosen().vessel.id == batch.vessel_id
+
+
+def test_the_line_under_the_title_opens_the_places(desk, window, qtbot):
+    plan_batch(desk)
+    window.shelf.refresh()
+    assert "22.0 °C" in window.shelf.place_button.words()
+    qtbot.mouseClick(window.shelf.place_button, Qt.MouseButton.LeftButton)
+    assert dialog_of(window, "places_dialog") is not None
+
+
+def test_a_dialog_is_let_go_of_when_it_closes(window, qtbot):
+    window.dialogs.add_vessel()
+    (dialog,) = window.findChildren(QDialog)
+    with qtbot.waitSignal(dialog.destroyed):
+        qtbot.keyClick(dialog, Qt.Key.Key_Escape)
+        QApplication.processEvents()
+
+
+@pytest.mark.parametrize(
+    "screen", [QSize(1280, 800), QSize(1024, 700), QSize(1366, 768), QSize(2560, 1440)]
+)
+def test_the_window_opens_no_larger_than_its_screen(screen):
+    size = size_for(screen)
+    assert size.width() < screen.width()
+    assert size.height() < screen.height()
+    assert size.width() <= PLEASANT.width()
