@@ -30,6 +30,7 @@ NEWTON_ROUNDS: Final = (8, 40)  # in the whole block, then for the rows that nee
 HALVINGS: Final = 52  # every bit of a float
 _FIRST_PH = 4.0  # near most drinks
 _PH_STEP = 1e-8  # the last step is taken, so what is left is smaller still
+_IONIC_STEP = 1e-9
 _NEAR = 0.2  # pH
 _LOG_NOISE = 2e-15  # of a ratio of two sums of charges
 
@@ -179,10 +180,13 @@ def _by_newton(
     low, high = np.full(count, BRACKET_PH[0]), np.full(count, BRACKET_PH[1])
     settled = np.zeros(count, dtype=np.bool_)
     for _ in range(rounds):
-        log_ratio, slope, ionic = _balance(block, ph, ionic)
+        before = ionic
+        log_ratio, slope, ionic = _balance(block, ph, before)
         step = log_ratio / slope
         size = np.abs(step)
         settled = (size < _PH_STEP) | (np.abs(log_ratio) < _LOG_NOISE)
+        # a balance at an ionic strength that is still moving is a coincidence
+        settled &= np.abs(ionic - before) < _IONIC_STEP
         ahead = ph + step
         if settled.all():
             return ahead, ionic, settled

@@ -107,11 +107,14 @@ def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
     ph = (low + high) / 2.0
     # ... and clipped Newton steps, with the ionic strength renewed each time, finish it
     for _ in range(NEWTON_ROUNDS):
-        charge, buffer, ionic = _imbalance(blend, strong, ph, ionic, constants)
+        before = ionic
+        charge, buffer, ionic = _imbalance(blend, strong, ph, before, constants)
         step = max(-0.5, min(0.5, charge / buffer))
         ph += step
-        # unbuffered, the last digit of the charge may move the pH by more than the first bound
-        if abs(step) < 1e-10 or abs(charge) < CHARGE_NOISE_EQ_PER_KG:
+        # unbuffered, the last digit of the charge may move the pH by more than the first
+        # bound; a balance at an ionic strength that is still moving is a coincidence
+        balanced = abs(step) < 1e-10 or abs(charge) < CHARGE_NOISE_EQ_PER_KG
+        if balanced and abs(ionic - before) < 1e-10:
             return ph
     return _ph_by_halving(blend, constants)
 

@@ -124,7 +124,7 @@ def minutes_until_safe(curve: CoolingCurve, *, limit_c: float) -> Estimate:
     Notes
     -----
     For a pot read while it steamed the value is the earliest time: ``low`` equals it and
-    ``high`` is at least half as long again (evaporating_pot). A thermometer decides, not
+    ``high`` is at least twice as long (evaporating_pot). A thermometer decides, not
     this.
     """
     if not 15.0 <= limit_c <= 45.0:  # NaN fails too

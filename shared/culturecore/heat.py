@@ -21,7 +21,7 @@ MIXING_DOUBT_C = 2.0  # vessel and losses; assumption, no source
 # evaporating pot (computed, not measured) readings between 95 and 71 degC foretold two
 # thirds of the true time, readings below 58 degC all but 3 % of it.
 EVAPORATION_MATTERS_ABOVE_C = 58.0
-HOT_READING_STRETCH = 1.5
+HOT_READING_STRETCH = 2.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -200,7 +200,7 @@ def minutes_until(
     read_at_c : float
         The warmer of the two readings that gave ``k_per_min``. Above 58 degC an open pot
         was cooling by evaporation too and the answer is the earliest time: ``value`` and
-        ``low`` are it, and ``high`` is half as long again, with Caveat.EXTRAPOLATED.
+        ``low`` are it, and ``high`` is twice as long, with Caveat.EXTRAPOLATED.
 
     Raises
     ------

@@ -93,8 +93,8 @@ def hydrometer_reading(
         ),
         brix=Estimate(
             brix,
-            sugar.brix_from_sg(max(gravity - spread, 1.0)),
-            sugar.brix_from_sg(max(gravity + spread, 1.0)),
+            min(sugar.brix_from_sg(max(gravity - spread, 1.0)), brix),
+            max(sugar.brix_from_sg(max(gravity + spread, 1.0)), brix),
             sources=("emmerich_icumsa",),
         ),
         verdict=_meaning(day),

@@ -255,8 +255,8 @@ SOURCES: dict[str, Source] = _by_key(
     ),
     Source(
         "evaporating_pot",
-        "An evaporating open pot, computed, not measured: readings above 58 degC foretell two "
-        "thirds of the time",
+        "An evaporating open pot, computed, not measured: readings above 58 degC foretell half "
+        "to two thirds of the time",
         Standing.ASSUMPTION,
     ),
     Source(

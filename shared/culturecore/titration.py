@@ -323,8 +323,8 @@ def ta_from_ph(*, ph: float, learnt: LearntExcess) -> Estimate:
     Notes
     -----
     Near the pH of the pair this is as good as the pair; at low pH a small error of pH is a
-    large one of acidity, and the bounds say so. Never below zero: at a pH that the excess
-    alone would keep, there is no acid.
+    large one of acidity, and the bounds say so. Where a stronger acid (negative excess)
+    alone keeps the drink below that pH, it is that acid's.
     """
     _check("ph", ph, 2.0, 6.0, "pH")
     pair = _Pair(learnt.ph, learnt.ta_g_per_l, learnt.gluconic_share)

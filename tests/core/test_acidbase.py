@@ -5,12 +5,16 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from culturecore import acidarrays, acidbase
 from culturecore.acidarrays import ph_of_many
 from culturecore.acidbase import (
+    BRACKET_PH,
+    MAX_STRONG,
     Blend,
     buffer_capacity_eq_per_kg,
     mix,
@@ -145,11 +149,106 @@ def test_arrays_give_what_single_blends_give(
         ([[0.01] * 8], 0.6, 0.0),
         ([[0.01] * 8], math.nan, 0.0),
         ([[0.01] * 8], 0.0, -1.0),
+        ([[10.0] * 8], 0.0, 0.0),
+        ([[0.01] * 8], [0.0, 0.0], 0.0),
+        ([[[0.01] * 8]], 0.0, 0.0),
     ],
 )
 def test_arrays_refuse_impossible_amounts(acids, excess: float, salt: float) -> None:
     with pytest.raises(ImpossibleInput):
         ph_of_many(acids, excess, inert_salt_mol_per_kg=salt)
+
+
+# from traces to vinegar essence, and every balance of strong ions up to the last that is allowed
+AMOUNTS = st.one_of(st.just(0.0), st.floats(-12.0, 0.99).map(lambda power: 10.0**power))
+EXCESSES = st.one_of(
+    st.sampled_from([-MAX_STRONG, MAX_STRONG, 0.0, 1e-9, -1e-9]),
+    st.floats(-MAX_STRONG, MAX_STRONG),
+)
+EXTREMES = {
+    "acids": st.lists(AMOUNTS, min_size=8, max_size=8),
+    "excess": EXCESSES,
+    "salt": st.sampled_from([0.0, 1e-6, MAX_STRONG]),
+    "temperature_c": st.sampled_from([0.0, 25.0, 60.0]),
+}
+
+
+def _extreme(acids: list[float], excess: float, salt: float) -> Blend:
+    return Blend(
+        **{f"{acid}_mol_per_kg": amount for acid, amount in zip(ACIDS, acids, strict=True)},
+        strong_ion_excess_eq_per_kg=excess,
+        inert_salt_mol_per_kg=salt,
+    )
+
+
+def _charge_left(blend: Blend, ph: float, temperature_c: float) -> float:
+    """What is left of the balance at a pH, relative to the charges there are."""
+    constants = constants_at(temperature_c)
+    ionic = acidbase._settled_ionic_strength(blend, ph, constants)
+    charge, _buffer, _ionic = acidbase._imbalance(
+        blend, blend.strong_ion_excess_eq_per_kg, ph, ionic, constants
+    )
+    return charge / ionic
+
+
+@settings(max_examples=300)
+@given(**EXTREMES)
+def test_arrays_balance_whatever_is_allowed(
+    acids: list[float], excess: float, salt: float, temperature_c: float
+) -> None:
+    (ph,) = ph_of_many([acids], excess, temperature_c, inert_salt_mol_per_kg=salt)
+    assert BRACKET_PH[0] < ph < BRACKET_PH[1]
+    assert abs(_charge_left(_extreme(acids, excess, salt), ph, temperature_c)) < 1e-6
+
+
+@settings(max_examples=100)
+@given(**EXTREMES)
+def test_single_blends_balance_whatever_is_allowed(
+    acids: list[float], excess: float, salt: float, temperature_c: float
+) -> None:
+    blend = _extreme(acids, excess, salt)
+    assert abs(_charge_left(blend, ph_of(blend, temperature_c), temperature_c)) < 1e-6
+
+
+@settings(max_examples=25, deadline=None)
+@given(**EXTREMES)
+def test_halving_finds_what_newton_finds(
+    acids: list[float], excess: float, salt: float, temperature_c: float
+) -> None:
+    blend = _extreme(acids, excess, salt)
+    slow = acidbase._ph_by_halving(blend, constants_at(temperature_c))
+    assert abs(_charge_left(blend, slow, temperature_c)) < 1e-6
+
+
+def test_blends_that_newton_leaves_open_are_halved(monkeypatch) -> None:
+    monkeypatch.setattr(acidbase, "NEWTON_ROUNDS", 0)
+    monkeypatch.setattr(acidarrays, "NEWTON_ROUNDS", (1, 0))
+    blends = [starter_blend(3.0, 8.0), sweet_tea_blend(1.5, 4.0), Blend()]
+    many = ph_of_many(
+        [blend.acids_mol_per_kg for blend in blends],
+        [blend.strong_ion_excess_eq_per_kg for blend in blends],
+    )
+    singles = [ph_of(blend) for blend in blends]
+    monkeypatch.undo()
+    assert many == pytest.approx([ph_of(blend) for blend in blends], abs=1e-7)
+    assert singles == pytest.approx([ph_of(blend) for blend in blends], abs=1e-7)
+
+
+def test_arrays_longer_than_a_block_are_solved_row_by_row() -> None:
+    """Each row with a temperature of its own, against the single blend."""
+    rng = np.random.default_rng(20261125)
+    count = 2 * acidarrays.BLOCK + 3
+    totals = rng.uniform(0.0, 0.05, (count, 8))
+    excess = rng.uniform(0.0, 0.6, count) * totals.sum(axis=1)
+    temperature_c = rng.uniform(0.0, 60.0, count)
+    many = ph_of_many(totals, excess, temperature_c)
+    for row in (0, acidarrays.BLOCK, count - 1):
+        single = ph_of(_extreme(list(totals[row]), excess[row], 0.0), temperature_c[row])
+        assert many[row] == pytest.approx(single, abs=1e-7)
+
+
+def test_no_blends_have_no_ph() -> None:
+    assert ph_of_many(np.empty((0, 8)), 0.0).shape == (0,)
 
 
 def test_mixing_keeps_every_amount() -> None:
