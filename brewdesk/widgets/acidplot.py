@@ -21,6 +21,8 @@ _SNAP_PX = 28.0  # how near the pointer has to be for a reading to answer
 _LEAST_DAYS = 2.0
 _PAN_SHARE = 0.1
 _ZOOM = 0.8
+_ABOVE_WORDS = 24  # no label may hide a reading
+_EDGE_SHARE = 0.06  # so near an edge a label centred on its line would be cut off
 
 
 class DayAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
@@ -243,7 +245,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         if spec.now_day is None:
             return
         self._add(pg.InfiniteLine(spec.now_day, angle=90, pen=self._pen(colours.ink, 1.5)), -4)
-        text = pg.TextItem(spec.now_label, color=QColor(colours.ink), anchor=(0.5, 0.0))
+        text = pg.TextItem(spec.now_label, color=QColor(colours.ink), anchor=(_anchor_x(spec), 0.0))
         text.setFont(_font(0.86, bold=True))
         text.fill = pg.mkBrush(_tint(colours.surface, 225))
         text.setPos(spec.now_day, spec.value_range[1])
@@ -263,7 +265,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 beam=0.0,
                 pen=self._pen(colours.ink, 1.5),
             )
-            self._add(bars, 9)
+            self._add(bars, _ABOVE_WORDS)
             dots = pg.ScatterPlotItem(
                 [point.day for point in chosen],
                 [point.value for point in chosen],
@@ -275,7 +277,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 brush=[QColor(colours.surface if p.is_doubted else colours.ink) for p in chosen],
                 antialias=True,
             )
-            self._add(dots, 10)
+            self._add(dots, _ABOVE_WORDS + 1)
 
     def _add_text(
         self,
@@ -410,6 +412,15 @@ class _SideText(pg.TextItem):  # type: ignore[misc]  # pyqtgraph has no types
             self.setPos(x, self._value)
             self._is_placing = False
         super().updateTransform(force)
+
+
+def _anchor_x(spec: PlotSpec) -> float:
+    """Return which end of the label stands at the present: at an edge it reaches inwards."""
+    first, last = spec.day_range
+    share = ((spec.now_day or 0.0) - first) / (last - first)
+    if share < _EDGE_SHARE:
+        return 0.0
+    return 1.0 if share > 1.0 - _EDGE_SHARE else 0.5
 
 
 def _font(scale: float, *, bold: bool = False) -> QFont:

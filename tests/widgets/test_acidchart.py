@@ -210,6 +210,40 @@ def test_pointing_at_a_reading_says_what_it_is(chart):
     assert chart.readout.text() == chart.spec().unit_text
 
 
+def test_no_label_lies_over_a_reading(chart):
+    import pyqtgraph as pg
+
+    chart.set_view(made_up_view())
+    items = plot_of(chart).getPlotItem().items
+    words = [item for item in items if isinstance(item, pg.TextItem)]
+    dots = [
+        item
+        for item in items
+        if isinstance(item, pg.ScatterPlotItem) and item.opts["symbol"] in ("o", "d")
+    ]
+    assert words
+    assert dots
+    assert max(item.zValue() for item in words) < min(item.zValue() for item in dots)
+
+
+@pytest.mark.parametrize("now_day", [0.0, 5.5, 35.0])
+def test_the_word_now_is_whole_wherever_now_is(chart, now_day):
+    import pyqtgraph as pg
+
+    chart.set_view(made_up_view(now_day=now_day))
+    plot = plot_of(chart)
+    chart.grab()
+    (word,) = [
+        item
+        for item in plot.getPlotItem().items
+        if isinstance(item, pg.TextItem) and item.toPlainText() == "now"
+    ]
+    shown = word.mapRectToScene(word.boundingRect())
+    room = plot.getPlotItem().getViewBox().sceneBoundingRect()
+    assert room.left() - 1 <= shown.left()
+    assert shown.right() <= room.right() + 1
+
+
 def test_only_days_move_and_never_beyond_what_there_is(chart):
     chart.set_view(made_up_view())
     plot = plot_of(chart)
