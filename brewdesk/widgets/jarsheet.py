@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
+    QApplication,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -228,6 +229,7 @@ class JarSheet(QWidget):
             "past_window": ("curve", "readings", "facts", "journal"),
         }.get(jar.stage_code, ("facts",))
         if fresh:
+            had_keyboard = self.tabs.isAncestorOf(QApplication.focusWidget() or self)
             for index in reversed(range(self.tabs.count())):
                 self.tabs.removeTab(index)
             for page, _ in self._pages.values():
@@ -236,6 +238,8 @@ class JarSheet(QWidget):
                 page, title = self._pages[key]
                 self.tabs.addTab(page, title)
             self.tabs.setCurrentIndex(0)
+            if had_keyboard:  # what had it is gone; it must not wander off to another page
+                self.tabs.tabBar().setFocus(Qt.FocusReason.OtherFocusReason)
         self.facts.set_jar(jar)
         if jar.batch is None:
             return

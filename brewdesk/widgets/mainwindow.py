@@ -289,6 +289,7 @@ class MainWindow(QMainWindow):
         if self._attempt(lambda: self._desk.brewing.start(batch_id)):
             self.open_batch(batch_id)
             self.shelf.sheet.show_tab("run")
+            self.shelf.sheet.run_sheet.take_keyboard()
 
     def add_reading(self) -> None:
         """Bring the reading form of the chosen jar to the front."""

@@ -205,11 +205,11 @@ class RunSheetPanel(QWidget):
         except StoreTrouble as trouble:
             row.show_problem(trouble_words(trouble))
             return False
-        self._move_keyboard()
+        self.take_keyboard()
         return True
 
-    def _move_keyboard(self) -> None:
-        """Give the keyboard to what comes next, if it was in this panel."""
+    def take_keyboard(self) -> None:
+        """Give the keyboard to what comes next."""
         row = self.present_row()
         control = row.first_control() if row is not None else None
         if control is not None and self.isVisible():

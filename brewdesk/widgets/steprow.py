@@ -125,7 +125,13 @@ class StepRow(QFrame):
         """Return what should have the keyboard when this step's turn comes."""
         if self.temperature_row.isVisibleTo(self):
             return self.temperature.line
-        leading = (self.begin_button, self.resume_button, self.done_button, self.pause_button)
+        # While a timer runs a second press on the same key must not end the step.
+        last = (
+            (self.done_button, self.pause_button)
+            if self._done_leads()
+            else (self.pause_button, self.done_button)
+        )
+        leading = (self.begin_button, self.resume_button, *last)
         return next((b for b in leading if b.isVisibleTo(self) and b.isEnabled()), None)
 
     # building

@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton
 
+from brewdesk.services.records import BatchStage, StepState
 from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowsize import PLEASANT, size_for
@@ -121,3 +122,32 @@ def test_the_window_opens_no_larger_than_its_screen(screen):
     assert size.width() < screen.width()
     assert size.height() < screen.height()
     assert size.width() <= PLEASANT.width()
+
+
+def test_brewing_begins_with_the_keyboard_on_the_first_step(desk, window):
+    batch = plan_batch(desk)
+    window.start_brewing(batch.id)
+    row = window.shelf.sheet.run_sheet.present_row()
+    assert window.focusWidget() is row.begin_button
+
+
+def test_a_second_press_after_starting_a_timer_does_not_end_the_step(desk, window, qtbot):
+    batch = plan_batch(desk)
+    window.start_brewing(batch.id)
+    for _ in range(2):
+        qtbot.keyClick(window.focusWidget(), Qt.Key.Key_Return)
+    step = desk.brewing.steps(batch.id)[0]
+    assert step.state is StepState.PAUSED
+
+
+def test_the_keyboard_stays_on_the_sheet_when_the_last_step_is_done(desk, window, qtbot):
+    batch = brewing_batch(desk)
+    *before, last = desk.brewing.steps(batch.id)
+    for step in before:
+        desk.brewing.finish(step.id, 25.0)
+    window.open_batch(batch.id)
+    window.shelf.sheet.run_sheet.take_keyboard()
+    qtbot.keyClick(window.focusWidget(), Qt.Key.Key_Return)
+    window.shelf.refresh()
+    assert desk.batches.get(batch.id).stage is BatchStage.SOURING
+    assert window.focusWidget() is window.shelf.sheet.tabs.tabBar()
