@@ -6,6 +6,12 @@ from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Batch, Kind, Step, StepKind
+from brewdesk.services.wording.measures import (
+    bag_words,
+    sugar_measure_words,
+    volume_measure_words,
+    water_measure_words,
+)
 from brewdesk.services.wording.stages import name_of
 
 _LEAST_G = 0.5  # less water than this is none
@@ -24,7 +30,12 @@ def step_words(step: Step, batch: Batch, quantities: Quantities) -> str:
         "tea": show(batch.tea_g, Kind.MASS),
         "kind": name_of(batch.tea_kind),
         "sugar": show(batch.sugar_g, Kind.MASS),
-        "starter": show(batch.starter_volume_l, Kind.VOLUME),
+        "starter": _volume(batch.starter_volume_l, quantities),
+        "hot_measure": water_measure_words(batch.hot_water_g),
+        "cold_measure": water_measure_words(batch.cold_water_g),
+        "bags": bag_words(batch.tea_g, batch.bag_g),
+        "sugar_measure": sugar_measure_words(batch.sugar_g),
+        "starter_measure": volume_measure_words(batch.starter_volume_l),
         "limit": show(batch.culture_limit_c, Kind.TEMPERATURE),
     }
     if step.kind is StepKind.ADD_COLD_WATER and batch.cold_water_g < _LEAST_G:
@@ -32,15 +43,24 @@ def step_words(step: Step, batch: Batch, quantities: Quantities) -> str:
     return _sentences()[step.kind].format(**amounts)
 
 
+def _volume(volume_l: float, quantities: Quantities) -> str:
+    """Write a volume; less than a litre in the millilitres that jugs are marked with."""
+    if quantities.unit(Kind.VOLUME) == "L" and volume_l < 1.0:
+        return _t("{number} mL").format(number=round(volume_l * 1000.0))
+    return quantities.show(volume_l, Kind.VOLUME)
+
+
 def _sentences() -> dict[StepKind, str]:
     return {
-        StepKind.BOIL: _t("Bring {hot} of water to a rolling boil."),
-        StepKind.STEEP: _t("Pour the {hot} of boiling water on {tea} of tea ({kind})."),
+        StepKind.BOIL: _t("Bring {hot} of water ({hot_measure}) to a rolling boil."),
+        StepKind.STEEP: _t("Pour the {hot} of boiling water on {tea} of tea ({kind}, {bags})."),
         StepKind.LIFT_TEA: _t("Lift the tea out and let it drip off."),
-        StepKind.DISSOLVE_SUGAR: _t("Stir in {sugar} of sugar until no grain is left."),
-        StepKind.ADD_COLD_WATER: _t("Add {cold} of cold water."),
+        StepKind.DISSOLVE_SUGAR: _t(
+            "Stir in {sugar} of sugar ({sugar_measure}) until no grain is left."
+        ),
+        StepKind.ADD_COLD_WATER: _t("Add {cold} of cold water ({cold_measure})."),
         StepKind.COOL: _t("Let it stand covered until it is at {limit} or below, then measure."),
-        StepKind.STARTER_IN: _t("Pour in {starter} of starter and stir once."),
+        StepKind.STARTER_IN: _t("Pour in {starter} of starter ({starter_measure}) and stir once."),
         StepKind.CULTURE_IN: _t("Slide the culture in with clean hands."),
         StepKind.COVER: _t("Cover with a tightly woven cloth and tie it down."),
     }

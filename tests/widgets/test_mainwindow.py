@@ -142,7 +142,7 @@ def test_a_second_press_after_starting_a_timer_does_not_end_the_step(desk, windo
 
 def test_the_keyboard_stays_on_the_sheet_when_the_last_step_is_done(desk, window, qtbot):
     batch = brewing_batch(desk)
-    *before, last = desk.brewing.steps(batch.id)
+    *before, _last = desk.brewing.steps(batch.id)
     for step in before:
         desk.brewing.finish(step.id, 25.0)
     window.open_batch(batch.id)

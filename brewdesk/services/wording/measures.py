@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.amounts import AmountRow, Part
 from brewdesk.services.wording.amounts import number_text
+from culturecore import kitchen, sugar
 from culturecore.kitchen import Measure
 
 
@@ -18,6 +19,26 @@ def _t(text: str) -> str:
 def measure_words(measures: Sequence[Measure]) -> str:
     """Say measures that add up, largest first; "" for none."""
     return " + ".join(_one(measure) for measure in measures)
+
+
+def sugar_measure_words(mass_g: float) -> str:
+    """Say white sugar in cups and spoons."""
+    return measure_words(kitchen.sugar_measures(mass_g))
+
+
+def water_measure_words(mass_g: float) -> str:
+    """Say water, weighed in grams, in cups and spoons as it would be at 20 °C."""
+    return volume_measure_words(mass_g / sugar.density_kg_per_l(0.0, 20.0) / 1000.0)
+
+
+def volume_measure_words(volume_l: float) -> str:
+    """Say a volume in cups and spoons."""
+    return measure_words(kitchen.water_measures(volume_l))
+
+
+def bag_words(mass_g: float, bag_g: float) -> str:
+    """Say tea in bags of ``bag_g`` grams."""
+    return measure_words((kitchen.tea_bags(mass_g, bag_g),))
 
 
 def _one(measure: Measure) -> str:
