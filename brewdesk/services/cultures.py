@@ -154,10 +154,11 @@ def _check_fields(draft: CultureDraft, now: datetime) -> None:
 
 
 def _check_can_rest_in(unit: ReadUnit, vessel_id: int, culture_id: int | None) -> None:
-    """A vessel holds one live batch or one resting store, never both."""
-    batches = unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES)
-    if any(batch.started_at is not None for batch in batches):
-        raise ImpossibleInput("vessel_id", vessel_id, reason="occupied")
+    """Refuse a vessel with a live batch, but for the one this culture waits there to go into."""
+    for batch in unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES):
+        is_its_own = culture_id is not None and batch.culture_id == culture_id
+        if batch.started_at is not None or not is_its_own:
+            raise ImpossibleInput("vessel_id", vessel_id, reason="occupied")
 
 
 def _fields(draft: CultureDraft) -> dict[str, Any]:

@@ -123,12 +123,14 @@ class Vessels:
         Raises
         ------
         ImpossibleInput
-            If a batch is in it (reason "occupied").
+            If a batch (reason "occupied") or a culture (reason "holds_culture") is in it.
         """
         vessel = self.get(vessel_id)
         with self._door.store.read() as unit:
             if unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES):
                 raise ImpossibleInput("vessel_id", vessel_id, reason="occupied")
+            if unit.cultures.where(vessel_id=vessel_id):
+                raise ImpossibleInput("vessel_id", vessel_id, reason="holds_culture")
         now = self._door.clock.now()
         return self._door.perform(
             ActKind.RETIRE_VESSEL,

@@ -88,3 +88,17 @@ def test_a_culture_is_not_put_into_a_retired_vessel(kit):
     with pytest.raises(ImpossibleInput) as refused:
         kit.culture(vessel_id=vessel.id)
     assert refused.value.reason == "retired"
+
+
+def test_a_culture_is_not_put_to_rest_where_a_batch_of_another_is_planned(kit):
+    vessel = kit.vessel()
+    kit.plan(vessel)
+    with pytest.raises(ImpossibleInput) as refused:
+        kit.culture("Guest", vessel_id=vessel.id)
+    assert (refused.value.field, refused.value.reason) == ("vessel_id", "occupied")
+
+
+def test_a_culture_may_rest_in_the_vessel_it_is_planned_for(kit):
+    vessel, culture = kit.vessel(), kit.culture()
+    kit.plan(vessel, culture)
+    assert kit.cultures.edit(culture.id, vessel_id=vessel.id).vessel_id == vessel.id

@@ -7,6 +7,7 @@ import math
 
 import pytest
 
+from brewdesk.services.wording.problems import impossible_words
 from brewdesk.store.records import PlaceDraft, VesselDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level
@@ -150,3 +151,15 @@ def test_the_outline_of_a_vessel_encloses_its_volume(kit, shape):
     )
     assert volume_cm3 == pytest.approx(4500.0)
     assert max(radius for _, radius in outline) == pytest.approx(7.5)
+
+
+def test_a_vessel_with_a_culture_in_it_stays_on_the_shelf(kit):
+    vessel = kit.vessel()
+    culture = kit.culture(vessel_id=vessel.id)
+    with pytest.raises(ImpossibleInput) as refused:
+        kit.vessels.retire(vessel.id)
+    assert (refused.value.field, refused.value.reason) == ("vessel_id", "holds_culture")
+    assert "culture" in impossible_words(refused.value)
+
+    kit.cultures.edit(culture.id, vessel_id=None)
+    assert kit.vessels.retire(vessel.id).retired_at is not None

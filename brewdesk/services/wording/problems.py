@@ -196,6 +196,7 @@ def _reasons() -> dict[tuple[str, str], str]:
         ("vessel_id", "resting_culture"): _t(
             "Another culture rests in this vessel. Move it first, or choose another vessel."
         ),
+        ("vessel_id", "holds_culture"): _t("There is a culture in this vessel. Move it first."),
         ("vessel_id", "retired"): _t("This vessel is off the shelf. Put it back first."),
         ("culture_id", "gone"): _t("This culture is no longer there."),
         ("born_at", "before_parent"): _t("A culture cannot be older than its parent."),
