@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLabel,
+    QScrollArea,
     QSizePolicy,
     QToolButton,
     QVBoxLayout,
@@ -50,6 +51,15 @@ def announce(widget: QWidget, text: str) -> None:
     """Let a screen reader say ``text`` without moving the focus."""
     if text and QAccessible.isActive():
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(widget, text))
+
+
+def bring_into_view(widget: QWidget) -> None:
+    """Scroll the page around ``widget`` so far that all of it can be seen."""
+    above = widget.parentWidget()
+    while above is not None and not isinstance(above, QScrollArea):
+        above = above.parentWidget()
+    if isinstance(above, QScrollArea):
+        above.ensureWidgetVisible(widget, 0, SPACE)
 
 
 class MessageLine(QLabel):

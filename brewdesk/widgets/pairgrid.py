@@ -41,11 +41,12 @@ class PairGrid(QWidget):
         super().resizeEvent(event)
         self._arrange()
 
-    def changeEvent(self, event: QEvent) -> None:
-        """Choose anew when the type size changes."""
-        super().changeEvent(event)
-        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+    def event(self, event: QEvent) -> bool:
+        """Choose anew when what stands here needs another width, as with another type size."""
+        handled = super().event(event)
+        if event.type() == QEvent.Type.LayoutRequest:
             self._arrange()
+        return handled
 
     def _arrange(self) -> None:
         pairs = [row for row in self._rows if len(row) > 1]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Hashable
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.services.quantities import Quantities
@@ -40,6 +40,7 @@ class ReadingFields(QWidget):
     """
 
     edited = Signal(object)
+    left = Signal(object)  # the quantity whose line was just left
     submitted = Signal()
 
     def __init__(
@@ -190,6 +191,7 @@ class ReadingFields(QWidget):
         for line in self.lines.values():
             line.returnPressed.connect(self._on_enter)
             line.textEdited.connect(self._on_text_edited)
+            line.editingFinished.connect(self._on_left)
         self.taste.submitted.connect(self._on_enter)
         self.taste.chosen.connect(self._on_taste)
         self.sugar_scale.chosen.connect(self.show_units)
@@ -206,9 +208,14 @@ class ReadingFields(QWidget):
         else:
             self.submitted.emit()
 
+    def _on_left(self) -> None:
+        self.left.emit(self._slot_of(self.sender()))
+
+    def _slot_of(self, sender: QObject | None) -> Quantity:
+        return next(slot for slot, line in self.lines.items() if line is sender)
+
     def _on_text_edited(self) -> None:
-        sender = self.sender()
-        slot = next(slot for slot, line in self.lines.items() if line is sender)
+        slot = self._slot_of(self.sender())
         self.rows[slot].set_problem("")
         self.edited.emit(slot)
 

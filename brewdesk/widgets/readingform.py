@@ -29,7 +29,7 @@ from brewdesk.services.records import (
 )
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.services.wording.verdicts import verdict_words
-from brewdesk.widgets.fields import FieldRow, announce, card, plain_label
+from brewdesk.widgets.fields import FieldRow, announce, bring_into_view, card, plain_label
 from brewdesk.widgets.pairgrid import PairGrid
 from brewdesk.widgets.readingfields import FieldTexts, ReadingFields
 from brewdesk.widgets.stylesheet import set_role
@@ -150,6 +150,7 @@ class ReadingForm(QWidget):
 
     def _connect(self) -> None:
         self.fields.edited.connect(self._on_edited)
+        self.fields.left.connect(self._on_left)
         self.fields.submitted.connect(self.save)
         self.when.submitted.connect(self.save)
         self.when.edited.connect(self._on_when_edited)
@@ -184,7 +185,9 @@ class ReadingForm(QWidget):
             return
         if first_bad is not None:
             self.when.set_instant(at)  # what is mended belongs to the same moment
+            self._hint_of_time()
             self.field(first_bad).setFocus(Qt.FocusReason.OtherFocusReason)
+            bring_into_view(self.row(first_bad))
 
     def _read(self, batch: Batch, at: datetime) -> tuple[list[ReadingDraft], Quantity | None]:
         drafts: list[ReadingDraft] = []
@@ -238,6 +241,7 @@ class ReadingForm(QWidget):
         self.doubt_text.setText("\n".join(sentences))
         self.doubt.show()
         self.anyway_button.setFocus(Qt.FocusReason.OtherFocusReason)
+        QTimer.singleShot(0, self.doubt, lambda: bring_into_view(self.doubt))  # once it has a place
         announce(self, self.doubt_text.text())
         return True
 
@@ -274,8 +278,20 @@ class ReadingForm(QWidget):
         if self.notice.text() and not self._notice_timer.isActive():
             self._say("")
 
+    def _on_left(self, slot: Quantity) -> None:
+        """Say at once what cannot be read, as every other field of the program does."""
+        text = self.field(slot).text()
+        if self._batch is None or not text.strip():
+            return
+        now = self._desk.clock.now()  # the time that is entered may still be changed
+        _, problem = self._read_one(self._batch, *self.fields.meaning(slot), text, now)
+        self.row(slot).set_problem(problem)
+
     def _on_when_edited(self) -> None:
         self.when_row.set_problem("")
+        self._hint_of_time()
+
+    def _hint_of_time(self) -> None:
         self.when_row.set_hint(self.tr("Stays at this time until you press Now."))
 
     def _on_anyway(self) -> None:

@@ -45,3 +45,11 @@ def test_a_narrow_grid_stacks_the_pair_in_its_order(grid, qtbot):
 
 def test_one_column_is_all_it_insists_on(grid):
     assert grid.minimumSizeHint().width() == 200
+
+
+def test_the_second_column_comes_back_when_its_widgets_become_small_again(grid, qtbot):
+    grid.resize(600, 200)
+    grid.left.setText("as wide as large type makes it " * 4)
+    qtbot.waitUntil(lambda: not grid.is_wide)
+    grid.left.setText("left")
+    qtbot.waitUntil(lambda: grid.is_wide)

@@ -7,6 +7,7 @@ from datetime import timedelta
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QScrollArea
 
 from brewdesk.services.records import Method, Quantity, TasteMark
 from brewdesk.widgets.readingform import ReadingForm
@@ -268,3 +269,35 @@ def test_every_control_has_a_name_for_the_ear(form):
     ]
     assert nameless == []
     assert not form.grab().isNull()
+
+
+def test_what_cannot_be_read_is_said_when_its_field_is_left(form, qtbot):
+    type_into(form.field(Quantity.PH), "sour")
+    QTest.keyClick(form.focusWidget(), Qt.Key.Key_Tab)
+    assert form.row(Quantity.PH).message.is_error
+    type_into(form.field(Quantity.TEMPERATURE_C), "24,5")
+    enter(form)
+    assert not form.row(Quantity.TEMPERATURE_C).message.is_error
+
+
+def test_an_empty_field_is_left_without_a_word(form):
+    QTest.keyClick(form.focusWidget(), Qt.Key.Key_Tab)
+    assert form.row(Quantity.PH).message.text() == ""
+
+
+def test_a_field_to_mend_is_brought_into_view(desk, batch, qtbot):
+    area = QScrollArea()
+    qtbot.addWidget(area)
+    form = ReadingForm(desk)
+    form.set_batch(batch.id)
+    area.setWidgetResizable(True)
+    area.setWidget(form)
+    area.resize(520, 240)
+    with qtbot.waitExposed(area):
+        area.show()
+    type_into(form.field(Quantity.PH), "sour")
+    bar = area.verticalScrollBar()
+    bar.setValue(bar.maximum())
+    form.save_button.click()
+    top = form.row(Quantity.PH).mapTo(area.viewport(), form.row(Quantity.PH).rect().topLeft())
+    assert top.y() >= 0
