@@ -4,6 +4,7 @@
     python3 packaging/dev.py --install-system test     run every test
     python3 packaging/dev.py check                     format, lint, types, import arrows
     python3 packaging/dev.py smoke                     one real window, opened and closed
+    python3 packaging/dev.py screenshots               take the README's pictures anew
     python3 packaging/dev.py doctor                    what is here, what is missing
     python3 packaging/dev.py lock                      write the lock files anew (needs uv)
 
@@ -31,6 +32,7 @@ def main() -> int:
         "test": commands.test,
         "check": commands.check,
         "smoke": commands.smoke,
+        "screenshots": commands.screenshots,
         "doctor": commands.doctor,
     }
     parser = argparse.ArgumentParser(

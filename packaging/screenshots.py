@@ -13,8 +13,17 @@ import sys
 import tempfile
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta, tzinfo
+from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication, QWidget
+
+    from brewdesk.bootstrap import Program
+    from brewdesk.services.desk import Desk
+    from brewdesk.widgets.acidchart import AcidChart
 
 ROOT = Path(__file__).resolve().parents[1]
 SERIES = ROOT / "tests" / "cases" / "series" / "hafsari_2021_black_mean.csv"
@@ -57,6 +66,7 @@ def main(argv: list[str]) -> int:
     from PySide6.QtWidgets import QApplication
 
     app = QApplication.instance() or QApplication([])
+    assert isinstance(app, QApplication)  # another kind of application cannot be here
     studio = Studio(app, options)
     studio.invented_pantry()
     studio.published_series()
@@ -67,13 +77,13 @@ def main(argv: list[str]) -> int:
 class Studio:
     """Opens windows, waits until they have settled, and keeps what they show."""
 
-    def __init__(self, app: object, options: argparse.Namespace) -> None:
+    def __init__(self, app: QApplication, options: argparse.Namespace) -> None:
         self._app = app
         self._options = options
         self._folder = Path(tempfile.mkdtemp(prefix="brewdesk-pictures-"))
         self.taken = 0
 
-    def _open(self, name: str, clock: StandingClock, *, is_demo: bool = False):  # noqa: ANN202
+    def _open(self, name: str, clock: StandingClock, *, is_demo: bool = False) -> Program:
         from brewdesk.bootstrap import Program
         from brewdesk.services.notices.silent import SilentNotifier
 
@@ -104,7 +114,7 @@ class Studio:
             self._settle(50)
         raise RuntimeError("the window did not settle")
 
-    def _shoot(self, window, name: str) -> None:  # noqa: ANN001
+    def _shoot(self, window: QWidget, name: str) -> None:
         if self._options.only not in name:
             return
         self._settle()
@@ -124,9 +134,8 @@ class Studio:
             for stage, jar in jars.items():
                 window.show_page("shelf")
                 window.shelf.choose_vessel(jar.vessel.id)
-                if stage in ("souring", "tasting", "past_window"):
-                    batch_id = jar.batch.id
-                    self._wait_for(lambda b=batch_id: desk.forecasts.now(b) is not None)
+                if jar.batch is not None and stage in ("souring", "tasting", "past_window"):
+                    self._wait_for(partial(_has_forecast, desk, jar.batch.id))
                     window.shelf.sheet.show_tab("readings")
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
@@ -156,14 +165,19 @@ class Studio:
             window.open_batch(batch_id)
             window.shelf.sheet.show_tab("curve")
             chart = window.shelf.sheet.chart
-            self._wait_for(
-                lambda c=chart, d=day: c.view() is not None
-                and c.view().forecast is not None
-                and len(c.view().points) == 1 + int(d // 3)
-            )
+            self._wait_for(partial(_shows_points, chart, 1 + int(day // 3)))
             self._shoot(window, f"published-day-{day:.0f}-{scheme}")
         program.leave()
         self._settle()
+
+
+def _has_forecast(desk: Desk, batch_id: int) -> bool:
+    return desk.forecasts.now(batch_id) is not None
+
+
+def _shows_points(chart: AcidChart, count: int) -> bool:
+    view = chart.view()
+    return view is not None and view.forecast is not None and len(view.points) == count
 
 
 def read_series() -> list[tuple[float, float]]:
@@ -173,7 +187,7 @@ def read_series() -> list[tuple[float, float]]:
         return [(float(row["day"]), float(row["value"])) for row in rows]
 
 
-def begin_series(desk, clock: StandingClock) -> int:  # noqa: ANN001
+def begin_series(desk: Desk, clock: StandingClock) -> int:
     """Put up a jar and enter the batch that the paper's readings are of; returns its id.
 
     The abstract gives no vessel and no recipe: those here are the program's defaults.
@@ -198,7 +212,7 @@ def begin_series(desk, clock: StandingClock) -> int:  # noqa: ANN001
     return batch.id
 
 
-def record_ph(desk, batch_id: int, at: datetime, ph: float) -> None:  # noqa: ANN001
+def record_ph(desk: Desk, batch_id: int, at: datetime, ph: float) -> None:
     """Enter one pH of a meter."""
     from brewdesk.services.records import Method, Quantity, ReadingDraft
 

@@ -116,6 +116,14 @@ def smoke(options: Options, arguments: Sequence[str]) -> int:
     return _call([str(environment.python), script, *arguments], environment.variables())
 
 
+def screenshots(options: Options, arguments: Sequence[str]) -> int:
+    """Take the README's pictures anew; they need no screen."""
+    needs.require(needs.OFFSCREEN, install=options.install_system)
+    environment = _prepared(options, RUN_LOCK)
+    script = str(ROOT / "packaging" / "screenshots.py")
+    return _call([str(environment.python), script, *arguments], environment.variables())
+
+
 def doctor(options: Options, arguments: Sequence[str]) -> int:
     """Say what is here and what is missing; change nothing."""
     _no_arguments("doctor", arguments)
