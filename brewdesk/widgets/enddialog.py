@@ -13,8 +13,11 @@ from PySide6.QtWidgets import (
 )
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.records import ImpossibleInput, StoreTrouble
 from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.dialogbuttons import go_and_leave
+from brewdesk.widgets.fields import announce
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
@@ -58,17 +61,12 @@ class EndDialog(QDialog):
         self.words.setAccessibleName(self.tr("In your own words"))
         self.words.setPlaceholderText(self.tr("In your own words (optional)"))
         if discard:
-            for key, text in (
-                ("mold", self.tr("Mold: fuzzy, dry or coloured spots")),
-                ("ph", self.tr("Not sour enough in time")),
-                ("smell", self.tr("It smells or tastes wrong")),
-                ("accident", self.tr("An accident")),
-                ("other", self.tr("Another reason")),
-            ):
-                self.reason.addItem(text, key)
+            self._offer_reasons()
             column.addWidget(self.reason)
         column.addWidget(self.words)
-        column.addSpacing(SPACE)
+        self.result_words = self._label("", "warn")
+        self.result_words.setObjectName("end_result")
+        column.addWidget(self.result_words)
         buttons, self.go = go_and_leave(
             self,
             self.tr("Discard all of it") if discard else self.tr("Draw it off"),
@@ -78,6 +76,45 @@ class EndDialog(QDialog):
         )
         self.go.clicked.connect(self._on_go)
         column.addWidget(buttons)
+
+    def _offer_reasons(self) -> None:
+        """Offer reasons with none chosen: mold is no default, for it takes the culture too."""
+        for key, text in (
+            ("mold", self.tr("Mold: fuzzy, dry or coloured spots")),
+            ("ph", self.tr("Not sour enough in time")),
+            ("smell", self.tr("It smells or tastes wrong")),
+            ("accident", self.tr("An accident")),
+            ("other", self.tr("Another reason")),
+        ):
+            self.reason.addItem(text, key)
+        self.reason.setPlaceholderText(self.tr("Choose the reason"))
+        self.reason.setCurrentIndex(-1)
+        self.reason.currentIndexChanged.connect(self._on_reason)
+
+    def _on_reason(self) -> None:
+        is_mold = self.reason.currentData() == "mold" and self._jar.culture is not None
+        culture = self._jar.culture.name if self._jar.culture is not None else ""
+        self._tell(
+            self.tr("The culture {culture} is marked as lost with it.").format(culture=culture)
+            if is_mold
+            else "",
+            "warn",
+        )
+
+    def _tell(self, text: str, role: str) -> None:
+        set_role(self.result_words, role)
+        self.result_words.setText(text)
+        announce(self, text)
+
+    def _reason_words(self) -> str:
+        """Put the reason and the maker's own words together; neither replaces the other."""
+        words = self.words.text().strip()
+        chosen = self.reason.currentText()
+        if not words:
+            return chosen
+        if self.reason.currentData() == "other":
+            return words
+        return self.tr("{reason} – {words}").format(reason=chosen, words=words)
 
     def _label(self, text: str, role: str) -> QLabel:
         label = QLabel(text)
@@ -113,12 +150,22 @@ class EndDialog(QDialog):
         if batch is None:
             self.reject()
             return
-        words = self.words.text().strip()
-        if self._discard:
-            key = str(self.reason.currentData())
-            reason = words or self.reason.currentText()
-            self._desk.batches.discard(batch.id, reason, culture_lost=key == "mold")
-        else:
-            self._desk.batches.draw_off(batch.id, words)
+        if self._discard and self.reason.currentIndex() < 0:
+            self._tell(self.tr("Please choose why."), "error")
+            self.reason.setFocus()
+            return
+        batches = self._desk.batches
+        try:
+            if self._discard:
+                is_mold = self.reason.currentData() == "mold"
+                batches.discard(batch.id, self._reason_words(), culture_lost=is_mold)
+            else:
+                batches.draw_off(batch.id, self.words.text().strip())
+        except ImpossibleInput as problem:
+            self._tell(impossible_words(problem, self._desk.quantities.show), "error")
+            return
+        except StoreTrouble as trouble:
+            self._tell(trouble_words(trouble), "error")
+            return
         self.accept()
         self.ended.emit()

@@ -27,8 +27,9 @@ def style_sheet(t: Tokens, scale: float = 1.0) -> str:
         return f"{size * scale:.1f}pt"
 
     field_height = TOUCH - 10
-    # A style sheet takes pictures from files only, and tints none: one arrow a scheme.
+    # A style sheet takes pictures from files only, and tints none: one of each a scheme.
     arrow = resource("icons", f"arrow-down-{t.name}.svg").as_posix()
+    tick = resource("icons", f"tick-{t.name}.svg").as_posix()
     return f"""
 QWidget {{ color: {t.ink}; }}
 QMainWindow, QDialog {{ background: {t.ground}; }}
@@ -112,9 +113,12 @@ QCheckBox, QRadioButton {{ min-height: {TOUCH - 8}px; spacing: 8px; }}
 QCheckBox::indicator, QRadioButton::indicator {{ width: 18px; height: 18px;
   border: 1px solid {t.edge}; background: {t.sunken}; border-radius: 4px; }}
 QRadioButton::indicator {{ border-radius: 9px; }}
-QCheckBox::indicator:checked, QRadioButton::indicator:checked {{ background: {t.accent};
-  border: 4px solid {t.sunken}; outline: 1px solid {t.edge}; width: 12px; height: 12px; }}
-QCheckBox:focus, QRadioButton:focus {{ text-decoration: underline; }}
+QCheckBox::indicator:checked {{ background: {t.accent}; border: 1px solid {t.accent};
+  image: url("{tick}"); }}
+QRadioButton::indicator:checked {{ background: {t.accent}; border: 5px solid {t.sunken};
+  width: 10px; height: 10px; }}
+QCheckBox::indicator:focus, QRadioButton::indicator:focus {{ border: 2px solid {t.ink};
+  width: 16px; height: 16px; }}
 
 QTabWidget::pane {{ border: none; }}
 QTabBar {{ background: transparent; qproperty-drawBase: 0; }}

@@ -338,9 +338,11 @@ class VesselDialog(QDialog):
 
     def _on_save(self) -> None:
         self.trouble.setVisible(False)
-        edits = (self.brim, self.working, self.diameter)
+        edits = [self.brim, self.working, self.diameter]
         if not self.name.text().strip():
             self.rows["name"].set_problem(self.tr("Give the vessel a name you will know it by."))
+        if not self.brim.is_valid() and self._is_guess(self.diameter):
+            edits.remove(self.diameter)  # the diameter follows from the volume
         unread = [edit for edit in edits if not edit.point_out()]
         draft = self._draft()
         if not self.name.text().strip():
@@ -348,6 +350,11 @@ class VesselDialog(QDialog):
             return
         if draft is None or unread:
             unread[0].line.setFocus()
+            return
+        try:
+            self._desk.vessels.check(draft)  # before a first place is made for it
+        except ImpossibleInput as problem:
+            self._say(problem)
             return
         try:
             vessel = self._keep(draft)

@@ -137,6 +137,54 @@ def test_an_accident_leaves_the_culture(desk, shown, qtbot):
     assert desk.cultures.get(batch.culture_id).state is not CultureState.LOST
 
 
+def test_discarding_presumes_no_reason(desk, shown, qtbot):
+    batch = souring_batch(desk)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=True))
+    press(qtbot, dialog.go)
+    assert dialog.isVisible()
+    assert dialog.result_words.text()
+    assert desk.batches.get(batch.id).stage is BatchStage.SOURING
+
+
+def test_mold_says_beforehand_what_becomes_of_the_culture(desk, shown):
+    batch = souring_batch(desk)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=True))
+    choose(dialog.reason, "mold")
+    assert desk.cultures.get(batch.culture_id).name in dialog.result_words.text()
+    choose(dialog.reason, "smell")
+    assert dialog.result_words.text() == ""
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "kept"),
+    [
+        ("mold", "green fuzz", "Mold: fuzzy, dry or coloured spots – green fuzz"),
+        ("other", "moved house", "moved house"),
+        ("accident", "", "An accident"),
+    ],
+)
+def test_own_words_do_not_replace_the_reason(desk, shown, qtbot, key, typed, kept):
+    batch = souring_batch(desk)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=True))
+    choose(dialog.reason, key)
+    qtbot.keyClicks(dialog.words, typed)
+    press(qtbot, dialog.go)
+    assert desk.batches.get(batch.id).end_reason == kept
+
+
+def test_a_batch_that_ended_meanwhile_is_told_in_the_dialog(desk, shown, qtbot):
+    batch = souring_batch(desk)
+    (jar,) = desk.shelf.jars()
+    dialog = shown(EndDialog(desk, jar, discard=False))
+    desk.batches.discard(batch.id, "mold")
+    press(qtbot, dialog.go)
+    assert dialog.isVisible()
+    assert dialog.result_words.text()
+
+
 def texts_in(dialog) -> str:
     return " ".join(label.text() for label in dialog.findChildren(QLabel))
 

@@ -226,3 +226,19 @@ def test_every_control_has_a_name_for_a_screen_reader(form):
         if not control.accessibleName()
     ]
     assert nameless == []
+
+
+def test_a_refused_vessel_leaves_no_place_behind(desk, form, qtbot):
+    fill(qtbot, form, "Jar", "4 L")
+    form.working.line.selectAll()
+    qtbot.keyClicks(form.working.line, "9 L")
+    form.save.click()
+    assert form.rows["working_volume_l"].message.is_error
+    assert desk.vessels.places() == ()
+
+
+def test_an_unreadable_volume_does_not_blame_the_diameter_that_follows_from_it(form, qtbot):
+    fill(qtbot, form, "Jar", "lots")
+    form.save.click()
+    assert form.rows["brim_volume_l"].message.is_error
+    assert not form.rows["inner_diameter_cm"].message.is_error
