@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.wording import drinkverdicts
+from brewdesk.services.wording import benchverdicts, drinkverdicts
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from culturecore.outcome import Verdict
 from culturecore.sources import SOURCES
@@ -65,6 +65,8 @@ _KIND_OF_CODE = {
     "sugar_high": Kind.SUGAR,
     "tea_low": Kind.TEA,
     "tea_high": Kind.TEA,
+    "pair_plausible": Kind.ALKALINITY,
+    "pair_odd": Kind.ALKALINITY,
 }
 _WHOLE = ("day", "days", "hours", "minutes")
 
@@ -79,7 +81,7 @@ def _amount(key: str, value: float, show: Show, kind: Kind | None) -> str:
         return number_text(value, 0 if float(value).is_integer() or value >= 10.0 else 1)
     if key.endswith("_mm"):
         return _t("{number} mm").format(number=number_text(value, 0))
-    of_drink = drinkverdicts.amount(key, value)
+    of_drink = drinkverdicts.amount(key, value) or benchverdicts.amount(key, value)
     if of_drink is not None:
         return of_drink
     for ending, kind_of_ending in _KIND_OF_ENDING:
@@ -439,4 +441,8 @@ _GROUPS: tuple[Callable[[], dict[str, Parts]], ...] = (
     drinkverdicts.alcohol,
     drinkverdicts.finished,
     drinkverdicts.additions_and_cleaning,
+    benchverdicts.starters,
+    benchverdicts.titrations,
+    benchverdicts.meters,
+    benchverdicts.sugar_readings,
 )

@@ -1,0 +1,1 @@
+"""Single questions to the calculation core, declared: what is asked, from what, what comes back."""
