@@ -14,7 +14,9 @@ from culturecore.constants import STANDARD_PRESSURE_PA, ZERO_CELSIUS_K
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate
 from culturecore.rootfinding import root_of_rising
+from culturecore.sugar import LEAST_MASS_G, MAX_MASS_G
 
+LEAST_K_PER_MIN = 1e-12  # two million years to cool
 MIXING_DOUBT_C = 2.0  # vessel and losses; assumption, no source
 
 # Above this an open pot loses heat by evaporation, which Newton's law leaves out. On an
@@ -63,13 +65,14 @@ def content(parts: Iterable[Portion]) -> tuple[float, float, float]:
     """
     mass_g = sugar_g = heat_j = 0.0
     for part in parts:
-        _check("mass_g", part.mass_g, 0.0, math.inf, "g")
+        _check("mass_g", part.mass_g, 0.0, MAX_MASS_G, "g")
         _check("temperature_c", part.temperature_c, 0.0, 100.0, "°C")
         _check("brix", part.brix, 0.0, 100.0, "°Bx")
         mass_g += part.mass_g
         sugar_g += part.mass_g * part.brix / 100.0
         heat_j += part.mass_g * heat_content(part.temperature_c, part.brix / 100.0)
-    if not 0.0 < mass_g < math.inf:
+    # less than that is no portion, and its heat per gram no number
+    if not mass_g >= LEAST_MASS_G:
         raise ImpossibleInput("mass_g", mass_g, low=0.0, unit="g")
     return mass_g, sugar_g, heat_j
 
@@ -112,14 +115,14 @@ def hot_mass_for_temperature(
     ImpossibleInput
         Outside the ranges.
     """
-    _check("total_water_g", total_water_g, 0.0, math.inf, "g")
+    _check("total_water_g", total_water_g, 0.0, MAX_MASS_G, "g")
     _check("cold_c", cold_c, 0.0, 100.0, "°C")
     _check("hot_c", hot_c, 0.0, 100.0, "°C")
     if hot_c <= cold_c:
         raise ImpossibleInput("hot_c", hot_c, low=cold_c, high=100.0, unit="°C")
     _check("target_c", target_c, 0.0, 100.0, "°C")
     _check("sugar_c", sugar_c, 0.0, 100.0, "°C")
-    _check("sugar_g", sugar_g, 0.0, math.inf, "g")
+    _check("sugar_g", sugar_g, 0.0, MAX_MASS_G, "g")
     total_g = total_water_g + sugar_g
     if total_g == 0.0:
         return 0.0
@@ -207,8 +210,8 @@ def minutes_until(
     ImpossibleInput
         When the liquid will never be that cold in this room, or for k at or below 0.
     """
-    if not 0.0 < k_per_min < math.inf:
-        raise ImpossibleInput("k_per_min", k_per_min, low=0.0, unit="1/min")
+    if not LEAST_K_PER_MIN < k_per_min < math.inf:
+        raise ImpossibleInput("k_per_min", k_per_min, low=LEAST_K_PER_MIN, unit="1/min")
     _check("ambient_c", ambient_c, -20.0, 60.0, "°C")
     _check("now_c", now_c, -20.0, 105.0, "°C")
     _check("read_at_c", read_at_c, -20.0, 105.0, "°C")

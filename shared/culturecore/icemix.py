@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final
@@ -10,6 +9,7 @@ from typing import Final
 from culturecore import heat
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate
+from culturecore.sugar import MAX_MASS_G
 
 # ice_enthalpy
 MELTING_HEAT_J_PER_G: Final = 333.6
@@ -55,8 +55,8 @@ def mix_with_ice(
     freezing point is taken as 0 degC, though sugar lowers it by 0.06 degC per °Bx. Vessel
     and losses: 2 degC either way.
     """
-    if not 0.0 <= ice_g < math.inf:
-        raise ImpossibleInput("ice_g", ice_g, low=0.0, unit="g")
+    if not 0.0 <= ice_g <= MAX_MASS_G:  # NaN fails too
+        raise ImpossibleInput("ice_g", ice_g, low=0.0, high=MAX_MASS_G, unit="g")
     if not -40.0 <= ice_temperature_c <= 0.0:
         raise ImpossibleInput(
             "ice_temperature_c", ice_temperature_c, low=-40.0, high=0.0, unit="°C"

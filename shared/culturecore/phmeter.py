@@ -94,8 +94,8 @@ def nernst_mv_per_ph(temperature_c: float) -> float:
         Outside that range.
     """
     _check("temperature_c", temperature_c, 0.0, 100.0, "°C")
-    volts = GAS_CONSTANT_J_PER_MOL_K * (temperature_c + ZERO_CELSIUS_K) / FARADAY_C_PER_MOL
-    return 1000.0 * LN_10 * volts
+    kelvin = temperature_c + ZERO_CELSIUS_K
+    return 1000.0 * _nernst(GAS_CONSTANT_J_PER_MOL_K, kelvin, FARADAY_C_PER_MOL)
 
 
 def mv_from_shown(shown_ph: float, temperature_c: float = 25.0) -> float:
@@ -299,6 +299,11 @@ def compensation(
         verdict=Verdict(code, level, numbers, ("nernst",)),
         sources=("nernst", "meter_accuracy_notes"),
     )
+
+
+def _nernst(gas_constant: float, kelvin: float, faraday: float) -> float:
+    """Return the slope in volts: any units that go together."""
+    return LN_10 * gas_constant * kelvin / faraday
 
 
 def _ideal_mv(point: CalibrationPoint) -> float:

@@ -7,7 +7,6 @@ conversions then give an apparent value.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 
 from culturecore.errors import ImpossibleInput
@@ -15,6 +14,8 @@ from culturecore.rootfinding import root_of_rising
 
 MAX_BRIX = 85.0
 MAX_TEMPERATURE_C = 80.0
+MAX_MASS_G = 1e9  # a thousand tonnes, beyond any kitchen
+LEAST_MASS_G = 1e-6
 
 # emmerich_icumsa: rho(w, t) = rho_water(t) + sum_j tau^j sum_k c[j][k] w^(k+1), tau = (t-20)/100
 _SUCROSE = (
@@ -117,7 +118,7 @@ def volume_of_solution_l(water_g: float, sugar_g: float, temperature_c: float = 
     Parameters
     ----------
     water_g, sugar_g : float
-        Masses [g], not negative, not both zero.
+        Masses [g], 0 to 1e9, not both zero.
     temperature_c : float
         0 to 80 degC.
 
@@ -126,10 +127,10 @@ def volume_of_solution_l(water_g: float, sugar_g: float, temperature_c: float = 
     ImpossibleInput
         For negative masses, for none at all, and above 85 °Bx.
     """
-    _check("water_g", water_g, 0.0, math.inf, "g")
-    _check("sugar_g", sugar_g, 0.0, math.inf, "g")
+    _check("water_g", water_g, 0.0, MAX_MASS_G, "g")
+    _check("sugar_g", sugar_g, 0.0, MAX_MASS_G, "g")
     total_g = water_g + sugar_g
-    if not 0.0 < total_g < math.inf:
+    if total_g < LEAST_MASS_G:
         raise ImpossibleInput("water_g", water_g, low=0.0, unit="g")
     return total_g / 1000.0 / density_kg_per_l(100.0 * sugar_g / total_g, temperature_c)
 

@@ -20,8 +20,9 @@ _OUTLINES: dict[VesselShape, tuple[tuple[float, float], ...]] = {
     VesselShape.SHOULDERED: ((0.0, 1.0), (0.70, 1.0), (0.88, 0.5), (1.0, 0.5)),
     VesselShape.TAPERED: ((0.0, 0.75), (1.0, 1.0)),
 }
-_MAX_DIAMETER_CM = 200.0
-_MAX_VOLUME_L = 1000.0
+# exclusive below, so that no quotient runs out of numbers; no vessel is that small
+_MIN_DIAMETER_CM, _MAX_DIAMETER_CM = 0.01, 200.0
+_MIN_VOLUME_L, _MAX_VOLUME_L = 1e-6, 1000.0
 _CM3_PER_L = 1000.0
 
 
@@ -38,17 +39,17 @@ def profile(
     shape : VesselShape
         How the inside is modelled.
     diameter_cm : float
-        Widest inner diameter [cm], above 0 and up to 200.
+        Widest inner diameter [cm], above 0.01 and up to 200.
     brim_volume_l : float
-        Volume to the brim [L], above 0 and up to 1000.
+        Volume to the brim [L], above 1e-6 and up to 1000.
 
     Raises
     ------
     ImpossibleInput
         For a diameter or volume outside those ranges.
     """
-    _check("diameter_cm", diameter_cm, 0.0, _MAX_DIAMETER_CM, "cm")
-    _check("brim_volume_l", brim_volume_l, 0.0, _MAX_VOLUME_L, "L")
+    _check("diameter_cm", diameter_cm, _MIN_DIAMETER_CM, _MAX_DIAMETER_CM, "cm")
+    _check("brim_volume_l", brim_volume_l, _MIN_VOLUME_L, _MAX_VOLUME_L, "L")
     radius_cm = diameter_cm / 2.0
     outline = _OUTLINES[shape]
     # volume of the outline with unit height and radius, times pi r² H, is the brim volume
@@ -94,7 +95,7 @@ def surface_to_volume_per_cm(
     ImpossibleInput
         As :func:`liquid_height_cm`, and for an empty vessel.
     """
-    _check("volume_l", volume_l, 0.0, brim_volume_l, "L")
+    _check("volume_l", volume_l, _MIN_VOLUME_L, brim_volume_l, "L")
     surface_cm2 = surface_area_cm2(shape, diameter_cm, brim_volume_l, volume_l)
     return surface_cm2 / (volume_l * _CM3_PER_L)
 
