@@ -6,7 +6,7 @@ import logging
 from datetime import datetime
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QEventLoop
 from PySide6.QtWidgets import QApplication
 
 from brewdesk.services.clock import Clock
@@ -39,7 +39,7 @@ def ask(app: QApplication, store_path: Path, trouble: StoreTrouble, clock: Clock
     Theme(app).apply()
     while True:
         found = backups(store_path) if trouble.code in RESTORABLE else ()
-        answer = _show(app, store_path, trouble, found, clock)
+        answer = _show(store_path, trouble, found, clock)
         if answer is None:
             return False
         if answer == -1:
@@ -71,7 +71,6 @@ def backup_line(info: BackupInfo, clock: Clock) -> str:
 
 
 def _show(
-    app: QApplication,
     store_path: Path,
     trouble: StoreTrouble,
     found: tuple[BackupInfo, ...],
@@ -87,8 +86,10 @@ def _show(
     )
     dialog.restore_wanted.connect(answers.append)
     dialog.new_wanted.connect(lambda: answers.append(-1))
-    dialog.finished.connect(app.quit)
+    # A loop of its own: ending the application's would end every later wait in this process.
+    loop = QEventLoop()
+    dialog.finished.connect(loop.quit)
     dialog.open()
-    app.exec()
+    loop.exec()
     dialog.deleteLater()
     return answers[0] if answers else None
