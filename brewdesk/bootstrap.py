@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QApplication
 from brewdesk.paths import resource
 from brewdesk.services.clock import Clock, SystemClock
 from brewdesk.services.desk import Desk, build_desk
-from brewdesk.services.jobs import JobRunner, Jobs
+from brewdesk.services.jobs import JobRunner, Jobs, Pool
 from brewdesk.services.notices.port import Notice, Notifier
+from brewdesk.services.records import StoreTrouble
 from brewdesk.services.settings import CLOSE_TO_TRAY, TEXT_SCALE, THEME, ZONE
 from brewdesk.store.store import Store
 from brewdesk.widgets.mainwindow import MainWindow
@@ -21,7 +22,7 @@ from brewdesk.widgets.tray import Tray
 
 log = logging.getLogger(__name__)
 
-BACKUP_EVERY_MS = 30 * 60_000
+HALF_HOUR_MS = 30 * 60_000
 
 
 def desktop_notifier(tray: Tray) -> Notifier:
@@ -68,7 +69,7 @@ class Program(QObject):
             measurement=QLocale().measurementSystem(),
             sounds=resource("sounds"),
         )
-        if is_demo:
+        if is_demo and self.store.info.is_demo:  # the file named may be the maker's own
             from brewdesk.services import demo
 
             demo.fill_if_empty(self.desk)
@@ -86,10 +87,10 @@ class Program(QObject):
         self._later.setObjectName("after_first_paint")
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._after_first_paint)
-        self._backup = QTimer(self)
-        self._backup.setObjectName("backup_tick")
-        self._backup.setInterval(BACKUP_EVERY_MS)
-        self._backup.timeout.connect(self._on_backup_tick)
+        self._half_hour = QTimer(self)
+        self._half_hour.setObjectName("half_hour")
+        self._half_hour.setInterval(HALF_HOUR_MS)
+        self._half_hour.timeout.connect(self._on_half_hour)
         self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False
 
@@ -103,9 +104,10 @@ class Program(QObject):
         self.tray.start()
         self.desk.timers.start()
         self.desk.reminder_clock.start()
-        self.desk.forecasts.request_all_live()
-        self._backup.start()
+        self._half_hour.start()
         self.is_running = True
+        # At once as well: a program that is only ever open for minutes has no half hours.
+        self._on_half_hour()
 
     def leave(self) -> None:
         """Close everything in order. Doing it twice is doing it once."""
@@ -113,7 +115,7 @@ class Program(QObject):
             return
         self._has_left = True
         self._later.stop()
-        self._backup.stop()
+        self._half_hour.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()
         self.window.hide()
@@ -151,10 +153,16 @@ class Program(QObject):
             )
         )
 
-    def _on_backup_tick(self) -> None:
+    def _on_half_hour(self) -> None:
+        """Do what the passing days ask for: forecasts know their age, and each day is backed up."""
+        try:
+            self.desk.forecasts.request_all_live()
+        except StoreTrouble as trouble:
+            log.warning("forecasts could not be asked for: %s", trouble.code)
         self.jobs.run(
             self.desk.back_up_if_changed,
             lambda _path: None,
             lambda error: log.warning("backup failed: %s", error),
-            key="backup",
+            key="daily-backup",
+            pool=Pool.STORE,
         )

@@ -19,17 +19,22 @@ class Instance(QObject):
 
     def __init__(self, store_path: Path) -> None:
         super().__init__()
+        store_path = store_path.resolve()  # one store has one lock, by whatever name it is opened
         store_path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         self._lock = QLockFile(str(store_path) + ".lock")
         self._lock.setStaleLockTime(0)  # only a dead process gives the lock up, never an old one
-        digest = hashlib.sha256(str(store_path.resolve()).encode()).hexdigest()[:16]
+        digest = hashlib.sha256(str(store_path).encode()).hexdigest()[:16]
         self._name = f"brewdesk-{digest}"
         self._server: QLocalServer | None = None
 
     def take(self) -> bool:
-        """Take the lock and listen; False when another program has this store open."""
+        """Take the lock and listen; False when another program has this store open.
+
+        Where no lock may be made nothing else may be written either: the store opens to be
+        looked at, and needs no lock.
+        """
         if not self._lock.tryLock(0):
-            return False
+            return self._lock.error() == QLockFile.LockError.PermissionError
         QLocalServer.removeServer(self._name)
         self._server = QLocalServer(self)
         self._server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)

@@ -53,12 +53,14 @@ class Timers(QObject):
     def start(self) -> None:
         """Begin to watch; report steps that ended while the program was closed."""
         self._is_watching = True
-        ended = tuple(
-            step.id for step, end in self._running_steps() if end <= self._door.clock.now()
-        )
-        self._rung.update((step.id, end) for step, end in self._running_steps() if step.id in ended)
+        running = self._running_steps()
+        if running is None:
+            return
+        now = self._door.clock.now()
+        ended = [(step.id, end) for step, end in running if end <= now]
+        self._rung.update(ended)
         if ended:
-            self.missed.emit(ended)
+            self.missed.emit(tuple(step_id for step_id, _ in ended))
         self.evaluate()
 
     def stop(self) -> None:
@@ -70,11 +72,8 @@ class Timers(QObject):
         """Ring for every step that has ended and has not rung; arm the timer for the next."""
         if not self._is_watching:
             return
-        try:
-            running = self._running_steps()
-        except StoreTrouble as trouble:
-            _log.warning("running steps could not be read: %s", trouble.code)
-            self._timer.start(LONGEST_WAIT_MS)
+        running = self._running_steps()
+        if running is None:
             return
         keys = {(step.id, end) for step, end in running}
         self._forget_all_but(keys)
@@ -106,9 +105,15 @@ class Timers(QObject):
             key: end_s for key, end_s in self._running_end_s.items() if key in keys
         }
 
-    def _running_steps(self) -> list[tuple[Step, datetime]]:
-        with self._door.store.read() as unit:
-            steps = unit.steps.where(state=StepState.RUNNING)
+    def _running_steps(self) -> list[tuple[Step, datetime]] | None:
+        """Return the steps whose timer runs; None, and a later look, if they cannot be read."""
+        try:
+            with self._door.store.read() as unit:
+                steps = unit.steps.where(state=StepState.RUNNING)
+        except StoreTrouble as trouble:
+            _log.warning("running steps could not be read: %s", trouble.code)
+            self._timer.start(LONGEST_WAIT_MS)
+            return None
         return [(step, step.ends_at) for step in steps if step.ends_at is not None]
 
     def _on_changed(self, change: Change) -> None:

@@ -7,12 +7,16 @@ import subprocess
 import sys
 from pathlib import Path
 
+from PySide6.QtCore import QLockFile
+
 from brewdesk.instance import Instance
 
 HOLDER = """
 import sys
 from pathlib import Path
 from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QLockFile
+
 from brewdesk.instance import Instance
 app = QCoreApplication([])
 held = Instance(Path(sys.argv[1]))
@@ -68,3 +72,33 @@ def test_two_stores_do_not_shut_each_other_out(qapp, tmp_path):
 
 def test_nobody_answers_where_nothing_runs(qapp, tmp_path):
     assert not Instance(tmp_path / "pantry.brewdesk").call_first()
+
+
+def test_one_store_is_one_by_whatever_name_it_is_opened(qapp, tmp_path):
+    store, link = tmp_path / "pantry.brewdesk", tmp_path / "link.brewdesk"
+    store.touch()
+    link.symlink_to(store)
+    first = start_holder(store)
+    try:
+        assert first.stdout.readline() == "taken\n"
+        assert not Instance(link).take()
+    finally:
+        first.kill()
+        first.communicate()
+
+
+def test_a_folder_in_which_no_lock_can_be_made_is_not_taken_for_another_program(qapp, tmp_path):
+    """Nothing can be written there, so nothing can be spoilt: it is opened to look at."""
+
+    class ShutFolder(QLockFile):
+        def tryLock(self, _timeout_ms):
+            return False
+
+        def error(self):
+            return QLockFile.LockError.PermissionError
+
+    store = tmp_path / "pantry.brewdesk"
+    instance = Instance(store)
+    instance._lock = ShutFolder(str(store) + ".lock")
+    assert instance.take()
+    instance.release()

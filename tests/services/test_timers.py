@@ -201,3 +201,20 @@ def test_a_store_that_cannot_be_read_is_tried_again_and_nothing_is_missed(
     assert pantry.rung == []
     pantry.timers.evaluate()
     assert pantry.rung == [step]
+
+
+def test_a_step_that_ended_meanwhile_rings_although_the_store_could_not_be_read_at_the_start(
+    pantry, batch, monkeypatch
+):
+    step = pantry.run_step(batch, 1, minutes=10)
+    pantry.clock.advance(minutes=11)
+
+    def refuse():
+        raise StoreTrouble("io_error")
+
+    with monkeypatch.context() as broken:
+        broken.setattr(pantry.store, "read", refuse)
+        pantry.timers.start()
+        assert pantry.timers.wait_ms() == LONGEST_WAIT_MS
+    pantry.timers.evaluate()
+    assert pantry.rung == [step]
