@@ -189,7 +189,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         )
         self._add(stripe, -28)
         self._add_text(
-            spec.band_label, 0.0, spec.band[0], colours.good, colours.surface, anchor=(0.0, 1.0)
+            spec.band_label, 1.0, spec.band[1], colours.good, colours.surface, anchor=(1.0, 1.0)
         )
 
     def _draw_forecast(self, spec: PlotSpec, colours: Tokens) -> None:

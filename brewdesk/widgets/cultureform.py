@@ -23,11 +23,13 @@ from brewdesk.services.records import (
     CultureState,
     ImpossibleInput,
     Kind,
+    StoreTrouble,
 )
-from brewdesk.services.wording.problems import impossible_words
+from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import FieldRow, choose, plain_label
+from brewdesk.widgets.millimetres import MillimetreReader
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.theme import SPACE
 
@@ -71,9 +73,11 @@ class CultureDialog(QDialog):
             self.vessel.addItem(vessel.name, vessel.id)
         self.born = QDateEdit()
         self.born.setCalendarPopup(True)
+        self.born.setDisplayFormat(self.tr("d MMM yyyy"))  # 5/11 is read as two different days
         today = self._desk.clock.now().astimezone(self._desk.clock.zone()).date()
         self.born.setDate(QDate(today.year, today.month, today.day))
-        self.pellicle = QuantityEdit(self._desk.quantities, Kind.LENGTH, required=False, lines=1)
+        millimetres = MillimetreReader(self._desk.quantities)
+        self.pellicle = QuantityEdit(millimetres, Kind.LENGTH, required=False, lines=1)
         self.note = QLineEdit()
 
     def _lay_out(self) -> None:
@@ -84,7 +88,7 @@ class CultureDialog(QDialog):
             "born_at": FieldRow(self.tr("Born"), self.born, lines=1),
             "state": FieldRow(self.tr("State"), self.state, lines=1),
             "vessel_id": FieldRow(self.tr("Where it is"), self.vessel, lines=1),
-            "pellicle_mm": FieldRow(self.tr("Pellicle thickness, e.g. 6 mm"), self.pellicle),
+            "pellicle_mm": FieldRow(self.tr("Pellicle thickness"), self.pellicle),
             "note": FieldRow(self.tr("Note"), self.note, lines=1),
         }
         column = QVBoxLayout(self)
@@ -163,6 +167,9 @@ class CultureDialog(QDialog):
             row = self.rows.get(problem.field, self.rows["name"])
             row.set_problem(impossible_words(problem, self._desk.quantities.show))
             row.focus_widget.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        except StoreTrouble as trouble:
+            self.rows["name"].set_problem(trouble_words(trouble))
             return
         self.accept()
         self.saved.emit(saved_id)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
@@ -195,6 +195,13 @@ class PlanPage(QWidget):
             self.start_button.setText(self.tr("Save and start brewing"))
         self.new_button.setVisible(editing is not None)
         self._show_amounts()
+        self._take_keyboard()
+
+    def _take_keyboard(self) -> None:
+        """Begin at the vessel; while none is free, at the way to get one."""
+        has_vessel = self.form.vessel_id() is not None
+        start = self.form.vessel if has_vessel else self.add_button
+        start.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what changed while the page was hidden."""

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.models.readings import value_words
 from brewdesk.services.desk import Desk
@@ -23,8 +23,8 @@ from brewdesk.services.records import (
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.choicebar import ChoiceBar
+from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import FieldRow, plain_label
-from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import WhenEdit
 
@@ -88,19 +88,10 @@ class ReadingDialog(QDialog):
         self._when_shown = self.when.instant()
         self.when_row = FieldRow(self.tr("When"), self.when, lines=1)
         layout.addWidget(self.when_row)
-        self.save_button = QPushButton(self.tr("Save"))
-        self.save_button.setObjectName("correct_save")
-        self.save_button.setDefault(True)
-        set_role(self.save_button, "primary")
-        self.cancel_button = QPushButton(self.tr("Cancel"))
-        self.cancel_button.setObjectName("correct_cancel")
-        self.cancel_button.setAutoDefault(False)
-        line = QHBoxLayout()
-        line.setSpacing(SPACE)
-        line.addStretch(1)
-        line.addWidget(self.cancel_button)
-        line.addWidget(self.save_button)
-        layout.addLayout(line)
+        buttons, self.save_button = go_and_leave(
+            self, self.tr("Save"), self.tr("Cancel"), go_name="correct_save"
+        )
+        layout.addWidget(buttons)
 
     def _value_row(self, name: str) -> FieldRow:
         reading = self._reading
@@ -125,7 +116,6 @@ class ReadingDialog(QDialog):
 
     def _connect(self) -> None:
         self.save_button.clicked.connect(self.save)
-        self.cancel_button.clicked.connect(self.reject)
         self.when.submitted.connect(self.save)
 
     def _changed_fields(self) -> dict[str, Any]:

@@ -69,6 +69,18 @@ def test_a_new_culture_is_kept_with_its_parent(desk, shown, qtbot):
     assert desk.cultures.parents_of(young.id) == (old,)
 
 
+@pytest.mark.parametrize(("typed", "mm"), [("6", 6.0), ("0,8 cm", 8.0), ("1/4 in", 6.35)])
+def test_a_bare_thickness_is_in_millimetres(desk, shown, qtbot, typed, mm):
+    dialog = shown(CultureDialog(desk))
+    qtbot.keyClicks(dialog.name, "Old line")
+    qtbot.keyClicks(dialog.pellicle.line, typed)
+    press(qtbot, dialog.save)
+    (culture,) = desk.cultures.all()
+    assert culture.pellicle_mm == pytest.approx(mm)
+    again = shown(CultureDialog(desk, culture))
+    assert again.pellicle.line.text().endswith(" mm")
+
+
 def test_a_nameless_culture_is_refused_beside_the_field_and_nothing_is_lost(desk, shown, qtbot):
     dialog = shown(CultureDialog(desk))
     qtbot.keyClicks(dialog.note, "smells of apples")

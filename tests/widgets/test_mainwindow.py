@@ -151,3 +151,13 @@ def test_the_keyboard_stays_on_the_sheet_when_the_last_step_is_done(desk, window
     window.shelf.refresh()
     assert desk.batches.get(batch.id).stage is BatchStage.SOURING
     assert window.focusWidget() is window.shelf.sheet.tabs.tabBar()
+
+
+def test_planning_begins_at_the_vessel_or_at_the_way_to_one(desk, window, qtbot):
+    window.plan(None)
+    page = window.pages["plan"]
+    assert page.focusWidget() is page.add_button
+    batch = plan_batch(desk)
+    desk.batches.drop_plan(batch.id)
+    window.plan(batch.vessel_id)
+    assert page.focusWidget() is page.form.vessel
