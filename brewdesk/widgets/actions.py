@@ -61,7 +61,8 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("show_plan", "view", _tr("&Plan"), "Ctrl+2"),
         ActionSpec("show_due", "view", _tr("&Due"), "Ctrl+3"),
         ActionSpec("show_cultures", "view", _tr("&Cultures"), "Ctrl+4"),
-        ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+5"),
+        ActionSpec("show_reckoner", "view", _tr("&Reckon"), "Ctrl+5"),
+        ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+6"),
         ActionSpec("safety", "help", _tr("&Safety, and where the limits come from"), "F1"),
         ActionSpec("about", "help", _tr("&About brewdesk"), ""),
     )

@@ -65,6 +65,7 @@ class MainWindow(QMainWindow):
             "plan": self._make_plan,
             "due": self._make_due,
             "cultures": self._make_cultures,
+            "reckoner": self._make_reckoner,
             "settings": self._make_settings,
         }
         self.pages: dict[str, QWidget] = {"shelf": self.shelf}
@@ -94,6 +95,7 @@ class MainWindow(QMainWindow):
                 ("plan", "plan", self.tr("Plan")),
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
+                ("reckoner", "reckon", self.tr("Reckon")),
                 ("settings", "settings", self.tr("Settings")),
             ]
         )
@@ -214,6 +216,7 @@ class MainWindow(QMainWindow):
             "show_plan": lambda: self.show_page("plan"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
+            "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
             "safety": self.dialogs.show_safety,
             "about": self.dialogs.show_about,
@@ -257,6 +260,11 @@ class MainWindow(QMainWindow):
         from brewdesk.widgets.culturespage import CulturesPage
 
         return CulturesPage(self._desk)
+
+    def _make_reckoner(self) -> QWidget:
+        from brewdesk.widgets.reckonerpage import ReckonerPage
+
+        return ReckonerPage(self._desk)
 
     def _make_settings(self) -> QWidget:
         from brewdesk.widgets.settingspage import SettingsPage

@@ -15,9 +15,17 @@ _LEFT_SHARE, _RIGHT_SHARE = 11, 10
 class TwoColumns(QWidget):
     """Shows ``left`` and ``right`` side by side, each in its own scroll area, or stacked."""
 
-    def __init__(self, left: QWidget, right: QWidget, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        left: QWidget,
+        right: QWidget,
+        parent: QWidget | None = None,
+        *,
+        wide_letters: int = WIDE_LETTERS,
+    ) -> None:
         super().__init__(parent)
         self._left, self._right = left, right
+        self._wide_letters = wide_letters
         self._is_wide: bool | None = None
         self._areas = (_area(self), _area(self))
         self._row = QHBoxLayout(self)
@@ -45,7 +53,7 @@ class TwoColumns(QWidget):
 
     def _fits_two(self, width: int) -> bool:
         """Whether both columns can be read, and neither is cut off, at this width."""
-        letters = self.fontMetrics().averageCharWidth() * WIDE_LETTERS
+        letters = self.fontMetrics().averageCharWidth() * self._wide_letters
         share = width / (_LEFT_SHARE + _RIGHT_SHARE)
         bar = 3 * SPACE  # scroll bar and gap
         fits_left = share * _LEFT_SHARE - bar >= self._left.minimumSizeHint().width()
