@@ -14,6 +14,7 @@ from PySide6.QtCore import (
     Qt,
 )
 
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.records import Culture
 
 CULTURE_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -101,8 +102,10 @@ class CultureTreeModel(QAbstractItemModel):
             return None
         if role == CULTURE_ROLE:
             return culture
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+        if role == Qt.ItemDataRole.DisplayRole:
             return self._rows[culture.id][index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return plain_tip(self._rows[culture.id][index.column()])
         return None
 
     def headerData(

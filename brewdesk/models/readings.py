@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QLocale, QObject, Qt
 
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.models.rowtable import RowTableModel
 from brewdesk.services.clock import Clock
 from brewdesk.services.quantities import Quantities
@@ -107,7 +108,7 @@ class ReadingsModel(RowTableModel[Reading]):
     def cell_extra(self, row: Reading, column: int, role: int) -> object:
         """Give the whole reading as one sentence, for screen readers and long notes."""
         if role == Qt.ItemDataRole.ToolTipRole and column == VALUE:
-            return value_words(row, self._quantities) if len(row.text) > 30 else None
+            return plain_tip(row.text) if len(row.text) > 30 else None
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return self.cell(row, column)
         return None
