@@ -7,6 +7,8 @@ so do machines. Run from the repository: ``python packaging/bench_core.py``.
 from __future__ import annotations
 
 import json
+import os
+import subprocess
 import sys
 import time
 from collections.abc import Callable
@@ -82,6 +84,9 @@ def main() -> None:
                 },
                 "phreeqc_did_not_converge": int(np.isnan(off).sum()),
                 "largest_difference_ph": round(float(np.nanmax(off)), 6),
+                "first_conversion_ms": {
+                    unit: round(_first_conversion_ms(unit), 1) for unit in ("gal", "imp gal")
+                },
             },
             indent=2,
         )
@@ -98,6 +103,19 @@ def _solution(totals: list[float], sodium: float, temperature_c: float) -> str:
     ]
     lines += ["SELECTED_OUTPUT", " -reset false", " -high_precision true", " -pH true", "END"]
     return "\n".join(lines)
+
+
+def _first_conversion_ms(unit: str) -> float:
+    """Return what the first conversion of a fresh process takes; "imp gal" has to load pint."""
+    script = (
+        "import time; from culturecore.units import Kind, from_canonical;"
+        "started = time.perf_counter(); from_canonical(1.0, '{}', Kind.VOLUME);"
+        "print(1000.0 * (time.perf_counter() - started))"
+    )
+    command = [sys.executable, "-c", script.format(unit)]
+    environment = os.environ | {"PYTHONPATH": str(ROOT / "shared")}
+    run = subprocess.run(command, check=True, capture_output=True, text=True, env=environment)
+    return float(run.stdout)
 
 
 def _best(work: Callable[[], object]) -> float:

@@ -98,7 +98,7 @@ def ph_of(blend: Blend, temperature_c: float = 25.0) -> float:
     low, high = BRACKET_PH
     ionic = _ionic_strength_floor(blend)
     # a coarse bisection at fixed activity coefficients finds the neighbourhood ...
-    for _ in range(12):
+    for _ in range(6):
         middle = (low + high) / 2.0
         if _imbalance(blend, strong, middle, ionic, constants)[0] > 0.0:
             low = middle

@@ -19,6 +19,7 @@ from culturecore.rootfinding import root_of_rising
 MOST_ROWS: Final = 200
 MAX_HEIGHT_CM: Final = 300.0
 MAX_VOLUME_L: Final = 1000.0
+LEAST_VOLUME_L: Final = 1e-6
 READING_SD_CM: Final = 0.1  # of a ruler at a curved surface; assumption
 JUG_SD_SHARE: Final = 0.01  # of the measuring jug; assumption
 Z_80: Final = 1.2816
@@ -134,8 +135,7 @@ def surface_to_volume_per_cm(table: FillTable, volume_l: float) -> Estimate:
     -----
     A surface from the slope of a table is worth about a tenth.
     """
-    if not 0.0 < volume_l <= table.brim_volume_l:  # NaN fails too
-        raise ImpossibleInput("volume_l", volume_l, low=0.0, high=table.brim_volume_l, unit="L")
+    _check("volume_l", volume_l, LEAST_VOLUME_L, table.brim_volume_l, "L")
     ratio = surface_at_cm2(table, volume_l) / (volume_l * _CM3_PER_L)
     return Estimate(ratio, 0.9 * ratio, 1.1 * ratio, sources=(*table.sources, "cvetkovic_2008"))
 

@@ -15,8 +15,9 @@ from culturecore.outcome import Estimate, Verdict
 from culturecore.sources import SOURCES
 
 MODULES = (
-    "acidarrays", "acidbase", "acidconstants", "buffers", "cooling", "filltable", "heat",
-    "icemix", "instruments", "phmeter", "refraction", "starter", "sugar", "titration", "vessels",
+    "acidarrays", "acidbase", "acidconstants", "acidpair", "buffers", "cooling", "filltable",
+    "heat", "icemix", "instruments", "phmeter", "refraction", "starter", "sugar", "titration",
+    "vessels",
 )  # fmt: skip
 
 

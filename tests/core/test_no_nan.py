@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from culturecore import (
     acidbase,
+    acidpair,
     buffers,
     cooling,
     filltable,
@@ -39,7 +40,7 @@ CALIBRATION = phmeter.calibrate(
         ),
     ]
 )
-LEARNT = titration.learn_excess(ph=3.0, ta_g_per_l=8.0)
+LEARNT = acidpair.learn_excess(ph=3.0, ta_g_per_l=8.0)
 TABLE = filltable.fill_table([(5.0, 1.0), (10.0, 2.5)])
 CURVE = cooling.fit_cooling(
     [
@@ -102,10 +103,10 @@ CALLS = [
         "water_alkalinity_meq_per_l": 1.5}),
     (titration.acidity_meq_per_l, LYE),
     (titration.titrate, LYE | {"end_point_ph": 8.1}),
-    (titration.learn_excess, {"ph": 3.0, "ta_g_per_l": 8.0, "gluconic_share": 0.3}),
-    (lambda ta_g_per_l: titration.ph_from_ta(ta_g_per_l=ta_g_per_l, learnt=LEARNT),
+    (acidpair.learn_excess, {"ph": 3.0, "ta_g_per_l": 8.0, "gluconic_share": 0.3}),
+    (lambda ta_g_per_l: acidpair.ph_from_ta(ta_g_per_l=ta_g_per_l, learnt=LEARNT),
      {"ta_g_per_l": 5.0}),
-    (lambda ph: titration.ta_from_ph(ph=ph, learnt=LEARNT), {"ph": 3.2}),
+    (lambda ph: acidpair.ta_from_ph(ph=ph, learnt=LEARNT), {"ph": 3.2}),
     (phmeter.nernst_mv_per_ph, {"temperature_c": 25.0}),
     (phmeter.mv_from_shown, {"shown_ph": 3.0, "temperature_c": 25.0}),
     (_calibrated, {"reading_mv": -130.0, "temperature_c": 25.0}),

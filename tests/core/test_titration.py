@@ -9,6 +9,8 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from culturecore import acidpair
+from culturecore.acidpair import learn_excess, ph_from_ta, ta_from_ph
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Level
 from culturecore.sources import SOURCES
@@ -17,10 +19,7 @@ from culturecore.titration import (
     ExpressedAs,
     acidity_meq_per_l,
     g_per_l_as,
-    learn_excess,
     meq_per_l_from,
-    ph_from_ta,
-    ta_from_ph,
     titrate,
 )
 
@@ -183,6 +182,7 @@ def test_excess_is_bounded_and_wide() -> None:
 
 
 def test_pairs_that_no_tea_explains_are_told() -> None:
+    assert {"pair_plausible", "pair_odd"} == acidpair.VERDICT_CODES
     odd = learn_excess(ph=2.6, ta_g_per_l=1.5)  # as with lemon or hibiscus
     assert odd.excess_meq_per_l.value < -0.5
     learnt = learn_excess(ph=4.2, ta_g_per_l=8.2)  # as with a potassium-rich husk tea

@@ -8,13 +8,12 @@ from pathlib import Path
 import pytest
 
 from culturecore.acidbase import Blend, ph_of, strong_ions_needed_eq_per_kg
+from culturecore.acidpair import learn_excess, ph_from_ta
 from culturecore.titration import (
     GRAMS_PER_EQUIVALENT,
     ExpressedAs,
     acidity_meq_per_l,
     g_per_l_as,
-    learn_excess,
-    ph_from_ta,
     titrate,
 )
 
