@@ -26,6 +26,7 @@ from brewdesk.services.wording.reckoner import (
 )
 from brewdesk.widgets.bigtype import BigType
 from brewdesk.widgets.fields import Disclosure, MessageLine, card, make_strong, plain_label
+from brewdesk.widgets.rangebar import RangeBar
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard, VerdictLine
 
@@ -46,7 +47,7 @@ class AnswerPanel(QWidget):
         self.figure.setObjectName("reckoner_figure")
         self.figure.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._big = BigType(self.figure, _FIGURE_SCALE, "font-weight: 600;")
-        self.range = plain_label(parent=self, wraps=True)
+        self.range = RangeBar(self)
         self.range.setObjectName("reckoner_range")
         self.sentence = plain_label(parent=self, wraps=True)
         self.sentence.setObjectName("reckoner_sentence")
@@ -63,11 +64,11 @@ class AnswerPanel(QWidget):
         answer.addWidget(self.figure)
         answer.addWidget(self.range)
         answer.addWidget(self.sentence)
-        self._also = QVBoxLayout()
-        answer.addLayout(self._also)
+        self._also_card, self._also = card(self)
+        self._stops = QVBoxLayout()
         self._verdicts = QVBoxLayout()
         self._minded = QVBoxLayout()
-        for layout in (self._verdicts, self._minded):
+        for layout in (self._stops, self._verdicts, self._minded):
             layout.setSpacing(SPACE)
         self._cited = QVBoxLayout(self.sources.body)
         self._cited.setContentsMargins(2 * SPACE, 0, SPACE, SPACE)
@@ -76,8 +77,10 @@ class AnswerPanel(QWidget):
         body = QVBoxLayout(self._body)
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(2 * SPACE)
+        body.addLayout(self._stops)
         body.addWidget(self._answer_card)
         body.addLayout(self._verdicts)
+        body.addWidget(self._also_card)
         body.addLayout(self._minded)
         body.addWidget(self.sources)
         self._dimmer = QGraphicsOpacityEffect(self._body)
@@ -125,31 +128,32 @@ class AnswerPanel(QWidget):
         self._show_minded(answer)
         self._show_sources(answer.formulas)
         self._body.show()
-        parts = (self.label.text(), self.figure.text(), self.range.text(), self.sentence.text())
+        parts = (self.label.text(), self.figure.text(), self.range.text, self.sentence.text())
         said = [*parts, *(one.text for one in self.cards), *(one.text for one in self.remarks)]
         self.text = " ".join(part for part in said if part)
 
     def _show_figure(self, answer: Answer) -> None:
-        label = figure = ends = ""
+        label = figure = ""
+        self.range.clear()
         if answer.lines:
-            words = line_words(answer.lines[0], self._quantities.show)
+            line = answer.lines[0]
+            words = line_words(line, self._quantities.show)
             label, figure = words.label, words.figure
             if words.ends:
-                ends = self.tr("{ends}, {how}").format(
-                    ends=words.ends, how=span_words(answer.lines[0])
-                )
-        for shown, text in ((self.label, label), (self.figure, figure), (self.range, ends)):
+                self.range.show_range(line, words, span_words(line))
+        for shown, text in ((self.label, label), (self.figure, figure)):
             shown.setText(text)
             shown.setVisible(bool(text))
         self.figure.setAccessibleName(f"{label}: {figure}" if figure else "")
 
     def _show_also(self, answer: Answer) -> None:
         _empty(self._also)
+        self._also_card.setVisible(len(answer.lines) > 1)
         if len(answer.lines) < 2:
             return
         holder = QWidget(self)
         grid = QGridLayout(holder)
-        grid.setContentsMargins(0, SPACE, 0, 0)
+        grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(2 * SPACE)
         grid.setVerticalSpacing(SPACE)
         grid.setColumnStretch(0, 1)
@@ -168,6 +172,7 @@ class AnswerPanel(QWidget):
         self._also.addWidget(holder)
 
     def _show_verdicts(self, answer: Answer) -> None:
+        _empty(self._stops)
         _empty(self._verdicts)
         show = self._quantities.show
         is_all = not answer.says  # then the verdict is the answer, and gets its card
@@ -177,8 +182,12 @@ class AnswerPanel(QWidget):
                 self.cards.append(VerdictCard(verdict, self, show=show))
             else:
                 self.remarks.append(VerdictLine(verdict, self, show=show))
-        for shown in (*self.cards, *self.remarks):
-            self._verdicts.addWidget(shown)
+        # what forbids, or is the whole answer, stands above every figure
+        for warning in self.cards:
+            is_first = is_all or warning.verdict.level is Level.STOP
+            (self._stops if is_first else self._verdicts).addWidget(warning)
+        for remark in self.remarks:
+            self._verdicts.addWidget(remark)
 
     def _show_minded(self, answer: Answer) -> None:
         _empty(self._minded)

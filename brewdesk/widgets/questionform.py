@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.services.quantities import Quantities
@@ -46,12 +46,15 @@ class QuestionForm(QWidget):
         for first in range(0, len(made), 2):
             grid.add(*made[first : first + 2])
         column.addWidget(grid)
-        self.again = QPushButton(self.tr("Back to the figures shown first"), self)
+        self.again = QPushButton(self.tr("Begin these entries anew"), self)
         self.again.setObjectName("reckoner_reset")
         set_role(self.again, "quiet")
         self.again.setEnabled(False)
         self.again.clicked.connect(self._on_again)
-        column.addWidget(self.again)
+        column.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
+        margins = column.contentsMargins()
+        margins.setBottom(SPACE)
+        column.setContentsMargins(margins)
         return frame
 
     def _row(self, entry: Field) -> FieldRow:
@@ -83,7 +86,7 @@ class QuestionForm(QWidget):
             lines=1,
         )
         if entry.optional:
-            edit.set_placeholder(self.tr("not known"))
+            edit.set_placeholder(self.tr("may stay empty"))
         edit.value_changed.connect(self._on_change)
         edit.line.textChanged.connect(self._on_change)
         self._edits[entry.key] = edit

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
-from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QResizeEvent
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -22,7 +22,7 @@ from brewdesk.services.reckoner.question import Question
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.theme import SPACE, TOUCH, tokens
 
-_BESIDE_TEXT = 4 * SPACE  # what the style keeps free on both sides of an item's words
+_BESIDE_TEXT = 3 * SPACE  # what the style keeps free on both sides of an item's words
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -110,7 +110,19 @@ class QuestionList(QWidget):
         index = self.filter.index_of(key)
         if index.isValid():
             self.tree.setCurrentIndex(index)
-            self.tree.scrollTo(index)
+            self._let_see(index)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Scroll anew: before it was shown, no row had its height."""
+        super().showEvent(event)
+        if self.tree.currentIndex().isValid():
+            self._let_see(self.tree.currentIndex())
+
+    def _let_see(self, index: QModelIndex) -> None:
+        """Scroll to a question; with the first of a group comes the group's name."""
+        if index.row() == 0:
+            self.tree.scrollTo(index.parent())
+        self.tree.scrollTo(index)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Let the arrow keys go from the words looked for to what was found."""
@@ -135,7 +147,7 @@ class QuestionList(QWidget):
         index = self.filter.index_of(keep)
         if index.isValid():
             self.tree.setCurrentIndex(index)
-            self.tree.scrollTo(index)
+            self._let_see(index)
 
     def _on_return(self) -> None:
         """Take the first one found, unless the chosen one is among them."""

@@ -73,6 +73,7 @@ class ReckonerPage(QWidget):
         right.setSpacing(SPACE)
         right.addWidget(self.heading)
         right.addWidget(self.purpose)
+        right.addSpacing(SPACE // 2)
         right.addWidget(self.columns, 1)
         row = QHBoxLayout(self)
         row.setContentsMargins(3 * SPACE, 2 * SPACE, 2 * SPACE, SPACE)

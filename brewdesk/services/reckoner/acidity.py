@@ -19,7 +19,7 @@ from brewdesk.services.reckoner.question import (
     number,
     told,
 )
-from culturecore import acidbase, titration
+from culturecore import acidbase, acidpair, titration
 from culturecore.formulas import sources_of
 from culturecore.titration import ExpressedAs
 from culturecore.units import Kind
@@ -152,11 +152,11 @@ def _pair_fields() -> tuple[Field, ...]:
     )
 
 
-def _learnt(given: Inputs) -> titration.LearntExcess:
-    return titration.learn_excess(ph=given.number("ph"), ta_g_per_l=given.number("ta_g_per_l"))
+def _learnt(given: Inputs) -> acidpair.LearntExcess:
+    return acidpair.learn_excess(ph=given.number("ph"), ta_g_per_l=given.number("ta_g_per_l"))
 
 
-def _pair_formulas(learnt: titration.LearntExcess) -> tuple[Formula, ...]:
+def _pair_formulas(learnt: acidpair.LearntExcess) -> tuple[Formula, ...]:
     return (
         Formula(t("Strong-ion excess learnt from one pair, kept for the rest"), learnt.sources),
     )
@@ -182,7 +182,7 @@ def _ph_from_ta() -> Question:
 
 def _ph_told(given: Inputs) -> Answer:
     learnt = _learnt(given)
-    found = titration.ph_from_ta(ta_g_per_l=given.number("other_ta_g_per_l"), learnt=learnt)
+    found = acidpair.ph_from_ta(ta_g_per_l=given.number("other_ta_g_per_l"), learnt=learnt)
     return Answer(
         lines=(
             told("other_ph", t("pH"), found, Kind.PH),
@@ -217,7 +217,7 @@ def _ta_from_ph() -> Question:
 
 def _ta_told(given: Inputs) -> Answer:
     learnt = _learnt(given)
-    found = titration.ta_from_ph(ph=given.number("other_ph"), learnt=learnt)
+    found = acidpair.ta_from_ph(ph=given.number("other_ph"), learnt=learnt)
     return Answer(
         lines=(
             told("other_ta", t("Acidity, as acetic acid"), found, Kind.ACIDITY),

@@ -13,6 +13,7 @@ from brewdesk.services.reckoner.question import (
     Line,
     Measure,
     Question,
+    Span,
     choice,
     exact,
     in_words,
@@ -199,17 +200,17 @@ def _prime() -> Question:
                    0.0),
             number("residual_sugar_high_g_per_l", t("Sugar still in it, at most"), Kind.SUGAR,
                    40.0),
-            number("fruit_g", t("Fruit or juice"), Kind.MASS, 0.0, low=0.0),
-            number("sugar_share_low", t("Sugar in the fruit, at least"), measures.PERCENT, 0.08,
-                   low=0.0, high=1.0),
-            number("sugar_share_high", t("Sugar in the fruit, at most"), measures.PERCENT, 0.15,
-                   low=0.0, high=1.0),
             choice("sugar_kind", t("Sugar to add"), names(SugarKind), SugarKind.SUCROSE),
             number("priming_sugar_g", t("Sugar I add, if I know"), Kind.MASS),
             number("open_jar_c", t("Warmest the open jar was"), Kind.TEMPERATURE, 22.0),
             number("place_temperature_c", t("The bottles stand at"), Kind.TEMPERATURE, 22.0),
             number("warmest_c", t("Warmest they may get"), Kind.TEMPERATURE, 30.0),
             *_bottle_fields(),
+            number("fruit_g", t("Fruit or juice"), Kind.MASS, 0.0, low=0.0),
+            number("sugar_share_low", t("Sugar in the fruit, at least"), measures.PERCENT, 0.08,
+                   low=0.0, high=1.0),
+            number("sugar_share_high", t("Sugar in the fruit, at most"), measures.PERCENT, 0.15,
+                   low=0.0, high=1.0),
             number("day", t("Days since bottling, if bottled"), measures.DAYS, low=0.0,
                    high=10_000.0),
         ),
@@ -252,13 +253,14 @@ def _primed(given: Inputs) -> Answer:
     chill = () if day is None else (bottleverdicts.chill_verdict(plan, day=day),)
     return Answer(
         lines=(
-            told("sugar", t("Sugar to add to all of it"), plan.sugar_to_add_g, Kind.MASS),
+            told("sugar", t("Sugar to add to all of it"), plan.sugar_to_add_g, Kind.MASS, Span.BOUNDS),
             *_pressures(t("On target, at the warmest"), "target", plan.on_target),
             *_pressures(t("If all sugar ferments, at the warmest"), "all", plan.all_sugar),
             exact("ceiling", t("These bottles must not pass"), ceiling_bar, measures.BAR),
             _days("days", t("Days until it is fizzy"), plan.days_to_target),
             _chill_by(plan.chill_by_day),
-            told("abv", t("Alcohol that comes with it"), plan.ethanol_gained_abv, measures.ABV),
+            told("abv", t("Alcohol that comes with it"), plan.ethanol_gained_abv, measures.ABV,
+                 Span.BOUNDS),
             exact("abv_all", t("Alcohol if all sugar ferments, at most"),
                   plan.ethanol_all_sugar_abv, measures.ABV),
         ),
@@ -302,7 +304,7 @@ def _pressures(label: str, key: str, found: BottlePressure) -> tuple[Line, ...]:
 def _days(key: str, label: str, days: Estimate | None) -> Line:
     if days is None:
         return in_words(key, label, t("never: too little sugar"))
-    return told(key, label, days, measures.DAYS)
+    return told(key, label, days, measures.DAYS, Span.BOUNDS)
 
 
 def _chill_by(day: float | None) -> Line:
@@ -375,8 +377,8 @@ def _paced(given: Inputs) -> Answer:
     pace = conditioning.sugar_rate_g_per_l_day(temperature_c)
     return Answer(
         lines=(
-            told("days", t("Days"), days, measures.DAYS),
-            told("pace", t("Sugar used up in a litre each day"), pace, Kind.SUGAR),
+            told("days", t("Days"), days, measures.DAYS, Span.BOUNDS),
+            told("pace", t("Sugar used up in a litre each day"), pace, Kind.SUGAR, Span.BOUNDS),
         ),
         says=t("Somewhere between {days_low} and {days_high}: only looking at the bottles tells."),
         caveats=days.caveats,

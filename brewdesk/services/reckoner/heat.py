@@ -11,6 +11,7 @@ from brewdesk.services.reckoner.question import (
     Group,
     Inputs,
     Question,
+    Span,
     exact,
     number,
     told,
@@ -83,7 +84,7 @@ def _mixed(given: Inputs) -> Answer:
     found = icemix.mix_with_ice(_parts(given), ice_g=0.0)
     return Answer(
         lines=(
-            told("mixed", t("Mixed temperature"), found.temperature_c, Kind.TEMPERATURE),
+            told("mixed", t("Mixed temperature"), found.temperature_c, Kind.TEMPERATURE, Span.BOUNDS),
             exact("mass", t("Together"), found.liquid_mass_g, Kind.MASS),
         ),
         says=t("Expect {mixed_low} to {mixed_high}: vessel and losses on the way move it a little. "
@@ -154,7 +155,7 @@ def _iced(given: Inputs) -> Answer:
     )
     return Answer(
         lines=(
-            told("mixed", t("Temperature"), found.temperature_c, Kind.TEMPERATURE),
+            told("mixed", t("Temperature"), found.temperature_c, Kind.TEMPERATURE, Span.BOUNDS),
             exact("left", t("Ice left"), found.ice_left_g, Kind.MASS),
             exact("mass", t("Liquid"), found.liquid_mass_g, Kind.MASS),
         ),
@@ -189,7 +190,7 @@ def _ice_answered(given: Inputs) -> Answer:
         ice_temperature_c=given.number("ice_temperature_c"),
     )
     return Answer(
-        lines=(told("ice", t("Ice"), ice, Kind.MASS),),
+        lines=(told("ice", t("Ice"), ice, Kind.MASS, Span.BOUNDS),),
         says=t("About {ice}; for a little warmer or colder it takes {ice_low} to {ice_high}."),
         caveats=ice.caveats,
         notes=(t("The ice is water too: leave that much out of the cold water."),),
@@ -202,7 +203,7 @@ def _cooling() -> Question:
     for place, minute, degrees in zip(
         _READINGS, (0.0, 30.0, None, None), (55.0, 46.0, None, None), strict=True
     ):
-        named = t("Reading {n}: minutes on the clock").format(n=place)
+        named = t("Reading {n}: minute").format(n=place)
         pairs.append(number(f"minute_{place}", named, measures.MINUTES, minute))
         warm = t("Reading {n}: temperature").format(n=place)
         pairs.append(number(f"temperature_{place}", warm, Kind.TEMPERATURE, degrees))
@@ -242,6 +243,7 @@ def _cooled(given: Inputs) -> Answer:
             )
     curve = cooling.fit_cooling(readings, ambient_c=given.number("ambient_c"))
     wait = cooling.minutes_until_safe(curve, limit_c=given.number("limit_c"))
+    span = Span.BOUNDS if curve.is_earliest else Span.LIKELY
     if curve.is_earliest:
         says = t("At the earliest {wait} after the latest reading, perhaps not before {wait_high}: "
                  "it was read while it steamed.")  # fmt: skip
@@ -250,7 +252,7 @@ def _cooled(given: Inputs) -> Answer:
                  "8 times in 10.")  # fmt: skip
     return Answer(
         lines=(
-            told("wait", t("Still to wait, from the latest reading"), wait, measures.MINUTES),
+            told("wait", t("Still to wait, from the latest reading"), wait, measures.MINUTES, span),
             exact("latest", t("Latest reading"), curve.latest.temperature_c, Kind.TEMPERATURE),
         ),
         says=says,

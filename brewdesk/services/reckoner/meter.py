@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from brewdesk.services.reckoner import measures
-from brewdesk.services.reckoner.naming import names, names_or_unknown, t, yes_or_no
+from brewdesk.services.reckoner.naming import names, names_or_none, t, yes_or_no
 from brewdesk.services.reckoner.question import (
     Answer,
     Field,
@@ -71,7 +71,7 @@ def _calibration_fields() -> tuple[Field, ...]:
         number("shown_1", shows, _SHOWN, -4.0),
         choice("buffer_2", second, names(Buffer), Buffer.PHTHALATE),
         number("shown_2", shows, _SHOWN, 165.0),
-        choice("buffer_3", third, names_or_unknown(Buffer), None),
+        choice("buffer_3", third, names_or_none(Buffer), None),
         number("shown_3", shows, _SHOWN),
     )  # fmt: skip
 

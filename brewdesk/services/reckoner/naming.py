@@ -26,6 +26,11 @@ def names_or_unknown(kind: type[Enum]) -> Options:
     return ((None, t("Not known")), *names(kind))
 
 
+def names_or_none(kind: type[Enum]) -> Options:
+    """Offer the same, after "none"."""
+    return ((None, t("None")), *names(kind))
+
+
 def yes_or_no() -> Options:
     """Offer yes and no."""
     return ((True, t("Yes")), (False, t("No")))

@@ -12,6 +12,7 @@ from brewdesk.services.reckoner.question import (
     Inputs,
     Line,
     Question,
+    Span,
     choice,
     exact,
     in_words,
@@ -209,8 +210,9 @@ def _false_answered(given: Inputs) -> Answer:
     gravity = instruments.false_gravity(**shares)
     return Answer(
         lines=(
-            told("brix", t("Too much on a refractometer"), brix, Kind.BRIX),
-            told("gravity", t("Too much on a hydrometer"), gravity, measures.GRAVITY_SHIFT),
+            told("brix", t("Too much on a refractometer"), brix, Kind.BRIX, Span.BOUNDS),
+            told("gravity", t("Too much on a hydrometer"), gravity, measures.GRAVITY_SHIFT,
+                 Span.BOUNDS),
         ),
         says=t("A refractometer shows {brix} more than there is sugar. A minus sign on the "
                "hydrometer means that it shows too little."),

@@ -71,6 +71,8 @@ class LineWords:
     label: str
     figure: str
     ends: str
+    low: str = ""
+    high: str = ""
 
 
 def line_words(line: Line, show: Show) -> LineWords:
@@ -81,7 +83,8 @@ def line_words(line: Line, show: Show) -> LineWords:
     if line.low is None or line.high is None or line.low == line.high:
         return LineWords(line.label, figure, "")
     low, high = (_figure(end, line, show) for end in (line.low, line.high))
-    return LineWords(line.label, figure, _t("{low} to {high}").format(low=low, high=high))
+    ends = _t("{low} to {high}").format(low=low, high=high)
+    return LineWords(line.label, figure, ends, low, high)
 
 
 def _figure(value: float, line: Line, show: Show) -> str:
@@ -94,7 +97,7 @@ def span_words(line: Line) -> str:
     if line.low is None or line.low == line.high:
         return ""
     if line.span.value == "bounds":
-        return _t("from least to most")
+        return _t("least and most reckoned")
     return _t("8 times in 10")
 
 
