@@ -237,6 +237,8 @@ class DuePage(QWidget):
 
     def _on_added(self, reminder_id: int) -> None:
         del reminder_id
+        # The form goes away with the keyboard in it: no "Done" of a reminder shall get that.
+        self.adding.button.setFocus(Qt.FocusReason.OtherFocusReason)
         self.adding.set_open(False)
 
     def _on_adding(self, is_open: bool) -> None:

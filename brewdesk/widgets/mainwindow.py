@@ -6,9 +6,9 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeyEvent
+from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import (
-    QAbstractButton,
+    QApplication,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -27,6 +27,7 @@ from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.actions import build_actions
 from brewdesk.widgets.duestrip import DueStrip
+from brewdesk.widgets.enterpress import EnterPress
 from brewdesk.widgets.icons import program_icon
 from brewdesk.widgets.noticebar import ActBar, NoticeBar
 from brewdesk.widgets.rail import Rail
@@ -73,6 +74,9 @@ class MainWindow(QMainWindow):
         self.actions_by_key = build_actions(self, self.menuBar(), self._calls())
         self._connect()
         self.show_page("shelf")
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            EnterPress(app, self)
         fit_to_screen(self)
         self.shelf.view.setFocus()
         self._minute = QTimer(self)
@@ -489,13 +493,3 @@ class MainWindow(QMainWindow):
         self.bring_forward()
         self.dialogs.open(dialog)
         return True
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Press the button that has the keyboard also with Enter, not with Space alone."""
-        button = self.focusWidget()
-        is_enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-        if is_enter and not event.isAutoRepeat() and isinstance(button, QAbstractButton):
-            button.click()
-            event.accept()
-            return
-        super().keyPressEvent(event)

@@ -10,7 +10,7 @@ from brewdesk.services.records import BatchStage, StepState
 from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowsize import PLEASANT, size_for
-from tests.helpers.pantry_desk import brewing_batch, plan_batch
+from tests.helpers.pantry_desk import brewing_batch, plan_batch, souring_batch
 
 
 @pytest.fixture
@@ -161,3 +161,29 @@ def test_planning_begins_at_the_vessel_or_at_the_way_to_one(desk, window, qtbot)
     desk.batches.drop_plan(batch.id)
     window.plan(batch.vessel_id)
     assert page.focusWidget() is page.form.vessel
+
+
+def test_enter_in_a_field_presses_no_button_that_gets_the_focus_by_it(desk, window, qtbot):
+    souring_batch(desk)
+    window.show_page("due")
+    page = window.pages["due"]
+    page.adding.set_open(True)
+    qtbot.keyClicks(page.own.text, "buy sugar")
+    page.own.text.setFocus()
+    before = len(desk.reminders.listed(desk.clock.now()))
+    qtbot.keyClick(page.own.text, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: len(desk.reminders.listed(desk.clock.now())) == before + 1)
+
+
+def test_enter_on_cancel_cancels(desk, window, qtbot):
+    window.dialogs.add_vessel()
+    dialog = next(iter(window.findChildren(QDialog)))
+    dialog.activateWindow()
+    qtbot.waitUntil(dialog.isActiveWindow)
+    qtbot.keyClicks(dialog.name, "Tall jar")
+    qtbot.keyClicks(dialog.brim.line, "4")
+    cancel = next(b for b in dialog.findChildren(QPushButton) if b.text() == "Cancel")
+    cancel.setFocus()
+    qtbot.keyClick(cancel, Qt.Key.Key_Return)
+    assert not dialog.isVisible()
+    assert desk.vessels.all() == ()
