@@ -107,7 +107,7 @@ def wanted(
     if not is_sour_enough(facts):
         found.extend(
             _on_day(ReminderKind.PH_CHECK, start_day, number, hour, zone)
-            for number in PH_CHECK_DAYS
+            for number in _ph_check_days(facts, start_day, now, hour, zone)
         )
     found.extend(
         _on_day(ReminderKind.MOLD_LOOK, start_day, number, hour, zone)
@@ -213,6 +213,26 @@ class QuietHours:
 def _on_day(kind: ReminderKind, start_day: date, number: int, hour: time, zone: tzinfo) -> Wanted:
     due_at = wall_instant(start_day + timedelta(days=number), hour, zone)
     return Wanted(kind=kind, occurrence=f"day{number}", due_at=due_at)
+
+
+def _ph_check_days(
+    facts: BatchFacts, start_day: date, now: datetime, hour: time, zone: tzinfo
+) -> tuple[int, ...]:
+    """Return the checks that no reading has answered; the newest that is due stands for older ones.
+
+    A reading of the check's day or later answers it, sour enough or not: what follows from
+    the reading is said at the jar.
+    """
+    read_days = [
+        (reading.at.astimezone(zone).date() - start_day).days for reading in facts.ph_readings
+    ]
+    unanswered = [number for number in PH_CHECK_DAYS if number > max(read_days, default=-1)]
+    due = [
+        number
+        for number in unanswered
+        if wall_instant(start_day + timedelta(days=number), hour, zone) <= now
+    ]
+    return tuple(number for number in unanswered if number not in due[:-1])
 
 
 def _mold_look_days(start_day: date, now: datetime, hour: time, zone: tzinfo) -> tuple[int, ...]:

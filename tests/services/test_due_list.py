@@ -52,7 +52,6 @@ def test_due_comes_first_and_safety_before_taste(pantry):
     listed = pantry.reminders.listed()
     assert [(item.reminder.kind, item.is_due) for item in listed] == [
         (ReminderKind.PH_CHECK, True),
-        (ReminderKind.PH_CHECK, True),
         (ReminderKind.MOLD_LOOK, True),
         (ReminderKind.TASTE, True),
         (ReminderKind.OWN, False),

@@ -98,6 +98,29 @@ def test_a_ph_settles_the_check_only_with_its_doubt_included(ph, sd, is_enough):
     assert asks is not is_enough
 
 
+def ph_checks(*readings: tuple[float, float], on_day: float) -> list[str]:
+    """Name the pH checks wanted on a day, after readings (day, pH) that settle nothing."""
+    facts = replace(
+        FACTS,
+        ph_readings=tuple(PhReading(START + timedelta(days=day), ph, 0.05) for day, ph in readings),
+    )
+    found = dues(facts, now=START + timedelta(days=on_day))
+    return [name for kind, name in found if kind is ReminderKind.PH_CHECK]
+
+
+def test_a_check_is_answered_by_a_reading_of_its_day_even_if_it_is_not_sour_yet():
+    assert ph_checks((4.2, 4.6), on_day=5) == ["day5", "day7"]
+    assert ph_checks((4.9, 4.6), (5.1, 4.5), on_day=5.2) == ["day7"]
+    assert ph_checks((6.0, 4.5), on_day=6.1) == ["day7"]
+    assert ph_checks((7.0, 4.4), on_day=7.1) == []
+
+
+def test_only_the_newest_check_that_is_due_is_asked_for():
+    assert ph_checks(on_day=6) == ["day5", "day7"]
+    assert ph_checks(on_day=7) == ["day7"]
+    assert ph_checks(on_day=20) == ["day7"]
+
+
 def test_a_ph_from_before_the_start_settles_nothing():
     facts = replace(FACTS, ph_readings=(PhReading(START - timedelta(hours=1), 3.0, 0.05),))
     assert not is_sour_enough(facts)
