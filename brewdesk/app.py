@@ -51,6 +51,10 @@ def main(argv: list[str]) -> int:
     faults.start_log(folders.state)
     try:
         return _run(app, store_path, options)
+    except Exception:
+        # Started from a menu, nobody sees the error stream.
+        log.exception("the program could not go on")
+        raise
     finally:
         faults.stop_log()
 

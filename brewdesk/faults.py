@@ -16,9 +16,13 @@ LOG_BYTES = 512_000
 LOG_FILES = 3
 
 
-def start_log(state_dir: Path) -> Path:
-    """Write the log to ``state_dir``; returns its path."""
-    state_dir.mkdir(parents=True, exist_ok=True, mode=0o700)
+def start_log(state_dir: Path) -> Path | None:
+    """Write the log to ``state_dir``; return its path, None if there can be no such folder."""
+    try:
+        state_dir.mkdir(parents=True, exist_ok=True, mode=0o700)
+    except OSError as error:
+        log.warning("no log is kept: %s", error)
+        return None
     path = state_dir / "brewdesk.log"
     handler = logging.handlers.RotatingFileHandler(
         path, maxBytes=LOG_BYTES, backupCount=LOG_FILES, encoding="utf-8", delay=True
