@@ -53,6 +53,7 @@ class JarView:
     it will be filled to. ``stage_code`` is "empty", "planned", "brewing", "souring",
     "tasting", "past_window" or "drawn_off"; ``next_code`` is "plan_batch", "brew_it",
     "finish_run_sheet", "take_ph", "taste", "look_for_mold", "draw_off" or "own".
+    ``latest_ph`` is of the blend: the starter's own, taken before the start, does not count.
     ``day_number`` counts calendar days where the maker lives; the day it started is 0.
     ``alerts`` are verdicts that warn or stop.
     """
@@ -112,7 +113,7 @@ class Shelf:
         readings = [] if batch is None else rows.readings_of.get(batch.id, [])
         steps = [] if batch is None else rows.steps_of.get(batch.id, [])
         reminders = [] if batch is None else rows.reminders_of.get(batch.id, [])
-        ph = _latest(readings, Quantity.PH)
+        ph = _latest(_of_the_blend(batch, readings), Quantity.PH)
         pellicle = _latest(readings, Quantity.PELLICLE_MM)
         culture = _culture_of(vessel, batch, rows)
         window = None
@@ -190,7 +191,7 @@ class Shelf:
             yield length
         deadline = safety.limit("ph_deadline_days")
         verdict = None
-        if ph is not None and ph.value is not None and ph.at >= batch.started_at:
+        if ph is not None and ph.value is not None:
             read_day = _days(ph.at - batch.started_at)
             sd = ph.sd if ph.sd is not None else SD_UNKNOWN_PH
             verdict = safety.ph_verdict(ph.value, sd, read_day)
@@ -251,6 +252,12 @@ def _grouped(rows: Iterable[V], key: Callable[[V], int]) -> dict[int, list[V]]:
     for row in rows:
         groups.setdefault(key(row), []).append(row)
     return groups
+
+
+def _of_the_blend(batch: Batch | None, readings: list[Reading]) -> list[Reading]:
+    """Leave out what was measured before the start: that was the water or the starter."""
+    started_at = batch.started_at if batch is not None else None
+    return [] if started_at is None else [row for row in readings if row.at >= started_at]
 
 
 def _latest(readings: list[Reading], quantity: Quantity) -> Reading | None:

@@ -288,3 +288,30 @@ def test_the_number_of_reads_does_not_grow_with_the_shelf(kit):
     event.remove(kit.store._engine, "before_cursor_execute", count)
     assert len(set(counts)) == 1
     assert counts[0] <= 7
+
+
+def test_the_ph_of_the_starter_is_not_that_of_the_batch(kit):
+    """Measured before mixing: it must not call for tasting, nor count as low enough."""
+    batch = kit.plan()
+    kit.readings.record(
+        [
+            ReadingDraft(
+                batch_id=batch.id,
+                at=kit.clock.now(),
+                quantity=Quantity.PH,
+                method=Method.METER,
+                value=3.0,
+            )
+        ]
+    )
+    kit.clock.advance(hours=1)
+    for step in kit.brewing.start(batch.id):
+        kit.brewing.finish(step.id, 25.0)
+
+    (jar,) = kit.shelf.jars()
+
+    assert jar.stage_code == "souring"
+    assert (jar.latest_ph, jar.ph_at) == (None, None)
+    kit.clock.advance(days=8)
+    (late,) = kit.shelf.jars()
+    assert [alert.code for alert in late.alerts] == ["ph_not_taken_by_deadline"]
