@@ -7,6 +7,7 @@ the same facts for those who cannot see it.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from enum import Enum, auto
 from typing import TYPE_CHECKING
@@ -54,6 +55,7 @@ class AcidChart(QWidget):
         super().__init__(parent)
         self.setObjectName("acid_chart")
         self._view: CurveView | None = None
+        self._is_over = False
         self._scale = Scale.PH
         self._plot: CurvePlot | None = None
         self._spec: PlotSpec | None = None
@@ -65,8 +67,12 @@ class AcidChart(QWidget):
 
     # what it shows
 
-    def set_view(self, view: CurveView | None) -> None:
-        """Show ``view``; None or a view without a curve shows what to do to get one."""
+    def set_view(self, view: CurveView | None, *, is_over: bool = False) -> None:
+        """Show ``view``; None or a view without a curve shows what to do to get one.
+
+        Of a batch that ``is_over`` the present is the end.
+        """
+        self._is_over = is_over
         is_other = view is None or self._view is None or view.batch_id != self._view.batch_id
         self._view = view
         if is_other and self._plot is not None:
@@ -199,6 +205,8 @@ class AcidChart(QWidget):
         self._spec = None
         if view is not None:
             self._spec = ph_spec(view) if self._scale is Scale.PH else acid_spec(view)
+        if self._spec is not None and self._is_over:
+            self._spec = replace(self._spec, now_label=self.tr("ended"))
         has_curve = self._spec is not None
         self.legend.set_entries(legend_of(self._spec) if self._spec is not None else ())
         self.legend.setVisible(has_curve)

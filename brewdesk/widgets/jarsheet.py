@@ -227,6 +227,7 @@ class JarSheet(QWidget):
             "souring": ("curve", "readings", "facts", "journal"),
             "tasting": ("curve", "readings", "facts", "journal"),
             "past_window": ("curve", "readings", "facts", "journal"),
+            "drawn_off": ("facts", "journal"),
         }.get(jar.stage_code, ("facts",))
         if fresh:
             had_keyboard = self.tabs.isAncestorOf(QApplication.focusWidget() or self)
@@ -236,6 +237,8 @@ class JarSheet(QWidget):
                 page.hide()
             for key in wanted:
                 page, title = self._pages[key]
+                if key == "facts" and jar.batch is None:
+                    title = self.tr("Vessel")
                 self.tabs.addTab(page, title)
             self.tabs.setCurrentIndex(0)
             if had_keyboard:  # what had it is gone; it must not wander off to another page

@@ -192,6 +192,7 @@ class MainWindow(QMainWindow):
             "add_culture": self.dialogs.add_culture,
             "plan": lambda: self.plan(None),
             "places": self.dialogs.show_places,
+            "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
             "backup": self.back_up,
             "demo": self.demo_wanted.emit,

@@ -49,6 +49,12 @@ class WindowDialogs(QObject):
         dialog.restored.connect(self.vessel_wanted)
         self.open(dialog)
 
+    def show_past(self) -> None:
+        """Show the batches that have ended, with their records."""
+        from brewdesk.widgets.pastdialog import PastDialog
+
+        self.open(PastDialog(self._desk, self._window))
+
     def show_places(self) -> None:
         """Open the places and their temperatures."""
         from brewdesk.widgets.placesdialog import PlacesDialog
