@@ -258,3 +258,14 @@ def test_what_the_program_shows_by_itself_does_not_keep_an_act_from_being_undone
     assert not troubles
     assert pantry.kept(ReminderKind.OWN) == ()
     pantry.close()
+
+
+def test_tasting_is_asked_for_with_the_ph_first(pantry):
+    """The window may be forecast from the recipe alone: nobody has measured anything yet."""
+    batch = pantry.add_batch(days_ago=5)
+    pantry.windows[batch.id] = TastingWindow(opens_at=NOON - timedelta(hours=4))
+    pantry.reminders.sync()
+    (taste,) = [
+        item for item in pantry.reminders.listed() if item.reminder.kind is ReminderKind.TASTE
+    ]
+    assert "Measure the pH first: above 4.2 it is not ready to drink." in taste.body

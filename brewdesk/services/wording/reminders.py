@@ -125,9 +125,10 @@ def _taste(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[s
         sentences.append(
             _t("It may be too sour for you after {day}.").format(day=date_words(end, zone))
         )
-    sentences.append(
-        _t("Look for mold first and do not taste a batch that has any or smells wrong.")
-    )
+    sentences += [
+        _t("Measure the pH first: above {ph} it is not ready to drink.").format(ph=_safe_ph()),
+        _t("Look for mold, and do not taste a batch that has any or smells wrong."),
+    ]
     return title, " ".join(sentences)
 
 
@@ -150,8 +151,12 @@ def _ph_check(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tupl
     body = _t(
         "It should be at {ph} or below by day {day}, and no reading shows it yet. "
         "If it is not, follow your local food safety advice; when in doubt, throw it out."
-    ).format(ph=QLocale().toString(SAFE_PH, "f", 1), day=PH_CHECK_DAYS[-1])
+    ).format(ph=_safe_ph(), day=PH_CHECK_DAYS[-1])
     return title, body
+
+
+def _safe_ph() -> str:
+    return QLocale().toString(SAFE_PH, "f", 1)
 
 
 def _mold_look(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
