@@ -253,7 +253,8 @@ def _primed(given: Inputs) -> Answer:
     chill = () if day is None else (bottleverdicts.chill_verdict(plan, day=day),)
     return Answer(
         lines=(
-            told("sugar", t("Sugar to add to all of it"), plan.sugar_to_add_g, Kind.MASS, Span.BOUNDS),
+            told("sugar", t("Sugar to add to all of it"), plan.sugar_to_add_g, Kind.MASS,
+                 Span.BOUNDS),
             *_pressures(t("On target, at the warmest"), "target", plan.on_target),
             *_pressures(t("If all sugar ferments, at the warmest"), "all", plan.all_sugar),
             exact("ceiling", t("These bottles must not pass"), ceiling_bar, measures.BAR),

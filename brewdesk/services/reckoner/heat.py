@@ -84,7 +84,8 @@ def _mixed(given: Inputs) -> Answer:
     found = icemix.mix_with_ice(_parts(given), ice_g=0.0)
     return Answer(
         lines=(
-            told("mixed", t("Mixed temperature"), found.temperature_c, Kind.TEMPERATURE, Span.BOUNDS),
+            told("mixed", t("Mixed temperature"), found.temperature_c, Kind.TEMPERATURE,
+                 Span.BOUNDS),
             exact("mass", t("Together"), found.liquid_mass_g, Kind.MASS),
         ),
         says=t("Expect {mixed_low} to {mixed_high}: vessel and losses on the way move it a little. "
@@ -101,11 +102,11 @@ def _hot_share() -> Question:
         purpose=t("So that the mix ends at the temperature you want, without waiting."),
         words=t("hot cold share mixing target"),
         fields=(
-            number("total_water_g", t("Water in all"), Kind.MASS, 3500.0),
+            number("total_water_g", t("Water in all"), Kind.MASS, 3500.0, low=0.0, high=1e6),
             number("hot_c", t("Hot water at"), Kind.TEMPERATURE, 90.0),
             number("cold_c", t("Cold water at"), Kind.TEMPERATURE, 15.0),
             number("target_c", t("Wanted once mixed"), Kind.TEMPERATURE, 28.0),
-            number("sugar_g", t("Sugar stirred in"), Kind.MASS, 200.0),
+            number("sugar_g", t("Sugar stirred in"), Kind.MASS, 200.0, low=0.0, high=1e6),
             number("sugar_c", t("Temperature of the sugar"), Kind.TEMPERATURE, 20.0),
         ),
         answer=_hot_share_answered,
@@ -139,7 +140,7 @@ def _with_ice() -> Question:
         words=t("chill ice cubes melt quick cooling"),
         fields=(
             *_bounded(_parts_fields()),
-            number("ice_g", t("Ice"), Kind.MASS, 500.0),
+            number("ice_g", t("Ice"), Kind.MASS, 500.0, low=0.0, high=1e6),
             number("ice_temperature_c", t("Temperature of the ice"), Kind.TEMPERATURE, -10.0),
         ),
         answer=_iced,
@@ -223,7 +224,6 @@ def _cooling() -> Question:
             "readings": "temperature_2",
             "readings:same_moment": "minute_2",
             "readings:at_ambient": "ambient_c",
-            "readings:too_few": "temperature_2",
             "temperature_c": "temperature_1",
             "minute": "minute_1",
         },

@@ -110,7 +110,7 @@ def _on_day() -> Question:
         fields=(
             number("ph", t("pH"), Kind.PH, 3.9),
             number("sd", t("It may be off by"), Kind.PH, 0.1),
-            number("day", t("Days since the starter went in"), measures.DAYS, 5.0),
+            number("day", t("Days since the starter went in"), measures.DAYS, 5.0, high=10_000.0),
         ),
         answer=lambda given: _judged(
             safety.ph_verdict(given.number("ph"), given.number("sd"), given.number("day")),
@@ -164,7 +164,9 @@ def _uncultured() -> Question:
         title=t("How long may sweet tea stand without starter?"),
         purpose=t("Hours in which it is lukewarm: germs can grow and nothing is sour yet."),
         words=t("time hours cooling tea germs"),
-        fields=(number("hours_below_57_c", t("It has stood for"), measures.HOURS, 2.0),),
+        fields=(
+            number("hours_below_57_c", t("It has stood for"), measures.HOURS, 2.0, high=10_000.0),
+        ),
         answer=lambda given: _judged(
             safety.uncultured_verdict(given.number("hours_below_57_c")),
             "uncultured_warn_hours",
@@ -228,7 +230,7 @@ def _keeping() -> Question:
         title=t("How long does it keep in the cold?"),
         purpose=t("Days that the finished drink has been kept cold."),
         words=t("shelf life storage days"),
-        fields=(number("days", t("Days in the cold"), measures.DAYS, 20.0),),
+        fields=(number("days", t("Days in the cold"), measures.DAYS, 20.0, high=10_000.0),),
         answer=lambda given: _judged(
             drinkverdicts.keeping_verdict(given.number("days")), "keeping_days"
         ),

@@ -80,6 +80,7 @@ _CALIBRATION_RENAMES = {
     "points": "buffer_2",
     "points:wrong_way": "shown_2",
     "reading_mv": "shown_1",
+    "temperature_c": "buffer_c",
     "shown_ph": "shown_1",
 }
 

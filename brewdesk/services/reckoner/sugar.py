@@ -231,8 +231,8 @@ def _dissolving() -> Question:
         purpose=t("The volume of water once sugar is dissolved in it."),
         words=t("volume added dissolve syrup"),
         fields=(
-            number("water_g", t("Water"), Kind.MASS, 1000.0),
-            number("sugar_g", t("Sugar"), Kind.MASS, 80.0),
+            number("water_g", t("Water"), Kind.MASS, 1000.0, low=0.0, high=1e6),
+            number("sugar_g", t("Sugar"), Kind.MASS, 80.0, low=0.0, high=1e6),
             number("temperature_c", t("Temperature"), Kind.TEMPERATURE, 20.0),
         ),
         answer=_dissolved,
