@@ -123,7 +123,7 @@ class AnswerPanel(QWidget):
         self.sentence.setText(says_words(question, answer, values, show))
         self.sentence.setVisible(bool(answer.says))
         self._show_also(answer)
-        self._answer_card.setVisible(bool(answer.lines or answer.says))
+        self._answer_card.setVisible(not answer.is_judgement or bool(answer.says))
         self._show_verdicts(answer)
         self._show_minded(answer)
         self._show_sources(answer.formulas)
@@ -135,7 +135,7 @@ class AnswerPanel(QWidget):
     def _show_figure(self, answer: Answer) -> None:
         label = figure = ""
         self.range.clear()
-        if answer.lines:
+        if answer.lines and not answer.is_judgement:
             line = answer.lines[0]
             words = line_words(line, self._quantities.show)
             label, figure = words.label, words.figure
@@ -148,9 +148,13 @@ class AnswerPanel(QWidget):
 
     def _show_also(self, answer: Answer) -> None:
         _empty(self._also)
-        self._also_card.setVisible(len(answer.lines) > 1)
-        if len(answer.lines) < 2:
+        lines = answer.lines if answer.is_judgement else answer.lines[1:]
+        self._also_card.setVisible(bool(lines))
+        if not lines:
             return
+        if answer.is_judgement:
+            heading = plain_label(self.tr("Limits it was held against"), "label", self, wraps=True)
+            self._also.addWidget(heading)
         holder = QWidget(self)
         grid = QGridLayout(holder)
         grid.setContentsMargins(0, 0, 0, 0)
@@ -158,7 +162,7 @@ class AnswerPanel(QWidget):
         grid.setVerticalSpacing(SPACE)
         grid.setColumnStretch(0, 1)
         top, right = Qt.AlignmentFlag.AlignTop, Qt.AlignmentFlag.AlignRight
-        for row, line in enumerate(answer.lines[1:]):
+        for row, line in enumerate(lines):
             words = line_words(line, self._quantities.show)
             name = plain_label(words.label, "muted", holder, wraps=True)
             figure = plain_label(words.figure, parent=holder)
@@ -175,7 +179,7 @@ class AnswerPanel(QWidget):
         _empty(self._stops)
         _empty(self._verdicts)
         show = self._quantities.show
-        is_all = not answer.says  # then the verdict is the answer, and gets its card
+        is_all = answer.is_judgement  # then even a mild verdict gets its card
         self.cards, self.remarks = [], []
         for verdict in answer.verdicts:
             if is_all or verdict.level is not Level.INFORM:

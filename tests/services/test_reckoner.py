@@ -352,6 +352,7 @@ def test_a_verdict_to_wait_is_not_called_all_right():
     # pH 4.5 on the second day is no alarm, and nothing to drink either
     answer = answer_of("ph_on_day", ph=4.5, day=2.0)
     assert answer.verdicts[0].code == "ph_not_yet"
+    assert answer.is_judgement
     assert answer.says == ""
 
 

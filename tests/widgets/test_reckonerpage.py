@@ -152,6 +152,17 @@ def test_a_stop_stands_above_the_figure(page):
     assert top < page.answer.figure.mapTo(page.answer, page.answer.figure.rect().topLeft()).y()
 
 
+def test_a_judgement_shows_its_verdict_and_limits_and_no_figure_of_its_own(page, qtbot):
+    page.list.choose("ph_on_day")
+    type_into(page, "ph", "4.5")
+    type_into(page, "day", "2")
+    assert not page.answer.figure.isVisible()
+    (card,) = page.answer.cards
+    assert card.verdict.code == "ph_not_yet"
+    assert "Do not drink it yet" in card.text
+    qtbot.waitUntil(lambda: "Limits it was held against" in said(page))
+
+
 def test_a_range_is_drawn_and_said(page):
     page.list.choose("reading_worth")
     assert page.answer.range.isVisible()

@@ -413,7 +413,8 @@ def _gauge_judged(given: Inputs) -> Answer:
     )
     return Answer(
         lines=(exact("ceiling", t("These bottles must not pass"), ceiling_bar, measures.BAR),),
-        says=t("The reading and its doubt together count."),
         verdicts=(verdict,),
+        notes=(t("The reading and its doubt together count."),),
         formulas=(Formula(t("Limits for bottles"), verdict.sources),),
+        is_judgement=True,
     )

@@ -74,6 +74,7 @@ def _judged(verdict: Verdict | None, *limit_keys: str) -> Answer:
         notes=(t("A verdict never says that a drink is safe. Where your local rules ask for more, "
                  "follow them."),),
         formulas=(Formula(t("Published limits and advice"), sources),),
+        is_judgement=True,
     )  # fmt: skip
 
 
@@ -259,6 +260,7 @@ def _served(given: Inputs) -> Answer:
         verdicts=(*answer.verdicts, audience),
         notes=answer.notes,
         formulas=(*answer.formulas, Formula(t("For whom it is not"), audience.sources)),
+        is_judgement=True,
     )
 
 

@@ -103,6 +103,7 @@ class Formula:
 class Answer:
     """What the core says. The first line is the figure that was asked for.
 
+    ``is_judgement`` says that the verdict is the answer, and the lines are its limits.
     ``says`` is a sentence with places for lines and entries by their keys; a line's ends
     are called ``<key>_low`` and ``<key>_high``.
     """
@@ -113,6 +114,7 @@ class Answer:
     caveats: tuple[Caveat, ...] = ()
     notes: tuple[str, ...] = ()
     formulas: tuple[Formula, ...]
+    is_judgement: bool = False
 
 
 class Inputs:

@@ -16,7 +16,7 @@ def _t(text: str) -> str:
 def amount(key: str, value: float) -> str | None:
     """Write a voltage or a slope; None for a key that names neither."""
     if key.endswith("_mv"):
-        return _t("{number} mV").format(number=number_text(value, 0))
+        return _t("{number} mV").format(number=number_text(value, 0).replace("-", "−"))
     if key == "slope_percent":
         return _t("{number} %").format(number=number_text(value, 0))
     return None
