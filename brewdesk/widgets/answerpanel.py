@@ -87,9 +87,14 @@ class AnswerPanel(QWidget):
         self._dimmer.setOpacity(_STALE_OPACITY)
         self._dimmer.setEnabled(False)
         self._body.setGraphicsEffect(self._dimmer)
+        self._withheld_card, withheld = card(self, "warn")
+        self.withheld = plain_label(parent=self, wraps=True)
+        self.withheld.setObjectName("reckoner_withheld")
+        withheld.addWidget(self.withheld)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
+        column.setSpacing(SPACE // 2)
+        column.addWidget(self._withheld_card)
         column.addWidget(self.state)
         column.addWidget(self._body)
         column.addStretch(1)
@@ -99,9 +104,17 @@ class AnswerPanel(QWidget):
     def show_nothing(self, words: str) -> None:
         """Show no figures, only why there are none."""
         self._body.hide()
+        self._withheld_card.hide()
         self.text = words
         self.state.say(words)
         self.state.setVisible(bool(words))
+
+    def show_withheld(self, words: str) -> None:
+        """Show no figures, and say in full type why the core gives none."""
+        self.show_nothing("")
+        self.text = words
+        self.withheld.setText(words)
+        self._withheld_card.show()
 
     def show_stale(self, words: str) -> None:
         """Keep the answer, dimmed, and say why it is not that of the entries."""
@@ -119,6 +132,7 @@ class AnswerPanel(QWidget):
         self.state.say("")
         self.state.hide()
         self._dimmer.setEnabled(False)
+        self._withheld_card.hide()
         self._show_figure(answer)
         self.sentence.setText(says_words(question, answer, values, show))
         self.sentence.setVisible(bool(answer.says))

@@ -60,6 +60,7 @@ class QuestionForm(QWidget):
     def _row(self, entry: Field) -> FieldRow:
         row = FieldRow(entry.label, self._editor(entry), self, lines=1)
         row.focus_widget.setObjectName(f"reckoner_{entry.key}")
+        row.setContentsMargins(0, 0, 0, SPACE // 2)  # between a message and the next label
         self.rows[entry.key] = row
         return row
 

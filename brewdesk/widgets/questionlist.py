@@ -80,7 +80,6 @@ class QuestionList(QWidget):
         self.search.setObjectName("reckoner_search")
         self.search.setPlaceholderText(self.tr("Find a question"))
         self.search.setAccessibleName(self.tr("Find a question"))
-        self.search.setClearButtonEnabled(True)
         self.filter = QuestionFilter(self)
         self.filter.setSourceModel(QuestionModel(questions, self))
         self.tree = _Tree(self)
@@ -107,6 +106,8 @@ class QuestionList(QWidget):
 
     def choose(self, key: str) -> None:
         """Choose a question, and let it be seen."""
+        if not self.filter.index_of(key).isValid():
+            self.search.clear()
         index = self.filter.index_of(key)
         if index.isValid():
             self.tree.setCurrentIndex(index)
@@ -125,17 +126,17 @@ class QuestionList(QWidget):
         self.tree.scrollTo(index)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let the arrow keys go from the words looked for to what was found."""
-        if (
-            watched is self.search
-            and isinstance(event, QKeyEvent)
-            and event.type() == QEvent.Type.KeyPress
-            and event.key() == Qt.Key.Key_Down
-        ):
-            if not self.tree.currentIndex().isValid():
-                self.tree.setCurrentIndex(self.filter.first())
-            self.tree.setFocus()
-            return True
+        """Arrow down goes from the words looked for to what was found; Escape takes them back."""
+        is_press = event.type() == QEvent.Type.KeyPress
+        if watched is self.search and is_press and isinstance(event, QKeyEvent):
+            if event.key() == Qt.Key.Key_Down:
+                if not self.tree.currentIndex().isValid():
+                    self.tree.setCurrentIndex(self.filter.first())
+                self.tree.setFocus()
+                return True
+            if event.key() == Qt.Key.Key_Escape and self.search.text():
+                self.search.clear()
+                return True
         return super().eventFilter(watched, event)
 
     def _on_search(self, text: str) -> None:
@@ -148,6 +149,8 @@ class QuestionList(QWidget):
         if index.isValid():
             self.tree.setCurrentIndex(index)
             self._let_see(index)
+        else:
+            self.tree.scrollToTop()
 
     def _on_return(self) -> None:
         """Take the first one found, unless the chosen one is among them."""

@@ -149,7 +149,7 @@ class ReckonerPage(QWidget):
         if number != self._asked:
             return
         if isinstance(problem, NotAssessed):
-            self.answer.show_nothing(withheld_words(problem))
+            self.answer.show_withheld(withheld_words(problem))
             announce(self.answer, self.answer.text)
             return
         words = refusal_words(problem, question, self._desk.quantities.show)

@@ -137,7 +137,8 @@ def test_an_answer_that_is_withheld_says_why_and_shows_no_figure(page):
     kinds = page.form().findChild(QComboBox, "reckoner_kind")
     kinds.setCurrentIndex(kinds.count() - 1)
     page.reply()
-    assert "not made for pressure" in page.answer.state.text()
+    assert "not made for pressure" in page.answer.withheld.text()
+    assert page.answer.withheld.isVisible()
     assert not page.answer.figure.isVisible()
 
 
@@ -250,6 +251,20 @@ def test_words_that_no_question_holds_leave_the_answer_alone(page):
     page.list.search.clear()
     assert not page.list.nothing.isVisible()
     assert page.list.tree.currentIndex().isValid()
+
+
+def test_escape_takes_the_words_back(page):
+    page.list.search.setFocus()
+    QTest.keyClicks(page.list.search, "acid")
+    QTest.keyClick(page.list.search, Qt.Key.Key_Escape)
+    assert page.list.search.text() == ""
+
+
+def test_a_question_that_is_filtered_out_can_be_chosen_all_the_same(page):
+    QTest.keyClicks(page.list.search, "acid")
+    page.list.choose("boiling_point")
+    assert page.question().key == "boiling_point"
+    assert page.list.search.text() == ""
 
 
 # --- how it looks ------------------------------------------------------------------------

@@ -74,9 +74,9 @@ def _sugars() -> dict[Enum, str]:
 def _bottles() -> dict[Enum, str]:
     return {
         BottleKind.RATED: _t("Rated by its maker"),
-        BottleKind.FIZZY_GLASS: _t("Glass for fizzy drinks"),
-        BottleKind.FIZZY_PLASTIC: _t("Plastic for fizzy drinks"),
-        BottleKind.NOT_FOR_PRESSURE: _t("Any other bottle or jar"),
+        BottleKind.FIZZY_GLASS: _t("Fizzy-drink glass"),
+        BottleKind.FIZZY_PLASTIC: _t("Fizzy-drink plastic"),
+        BottleKind.NOT_FOR_PRESSURE: _t("Any other"),
     }
 
 
