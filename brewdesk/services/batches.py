@@ -15,10 +15,18 @@ from brewdesk.services.settings import CULTURE_LIMIT_C, Settings
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Batch, BatchDraft, Culture, Vessel
-from culturecore import safety, sweettea
+from culturecore import drinkverdicts, safety, sweettea
 from culturecore.errors import ImpossibleInput
-from culturecore.outcome import Level
-from culturecore.stages import BatchStage, CultureState, StarterTaste, StepState, TeaKind
+from culturecore.outcome import Level, Verdict
+from culturecore.stages import (
+    BatchStage,
+    CultureState,
+    Method,
+    Quantity,
+    StarterTaste,
+    StepState,
+    TeaKind,
+)
 from culturecore.sweettea import Plan, Starter, Wish
 
 if TYPE_CHECKING:
@@ -214,6 +222,24 @@ class Batches:
             topics=Topic.BATCHES,
             batch_id=batch_id,
             vessel_id=batch.vessel_id,
+        )
+
+    def drinkable_verdict(self, batch_id: int) -> Verdict:
+        """Judge by the newest pH since the start whether a batch may be drunk or bottled.
+
+        WARN "finished_ph_unknown" without such a reading. No verdict says that a drink is
+        safe.
+        """
+        with self._door.store.read() as unit:
+            batch = unit.batches.get(batch_id)
+            rows = unit.readings.where(order_by="-at", batch_id=batch_id, quantity=Quantity.PH)
+        for row in rows:
+            is_of_it = batch.started_at is not None and row.at >= batch.started_at
+            if is_of_it and row.value is not None and row.sd is not None:
+                by_strip = row.method is Method.STRIP
+                return drinkverdicts.finished_ph_verdict(row.value, row.sd, by_strip=by_strip)
+        return Verdict(
+            "finished_ph_unknown", Level.WARN, {"limit": safety.limit("ph_finished_max")}
         )
 
     def draw_off(self, batch_id: int, reason: str = "") -> Batch:

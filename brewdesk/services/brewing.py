@@ -320,6 +320,24 @@ class Brewing:
             culture_id=batch.culture_id,
         )
 
+    def standing_verdict(self, batch_id: int) -> Verdict | None:
+        """Judge how long the sweet tea has stood without starter; None while that is short.
+
+        Counted from when the cold water went in, since about then it falls below 57 degC;
+        the rule itself counts from that temperature.
+        """
+        done = {
+            step.kind: step.finished_at
+            for step in self.steps(batch_id)
+            if step.finished_at is not None
+        }
+        mixed_at = done.get(StepKind.ADD_COLD_WATER)
+        if mixed_at is None or any(kind in done for kind in _LIVE_STEPS):
+            return None
+        hours = (self._door.clock.now() - mixed_at) / timedelta(hours=1)
+        verdict = safety.uncultured_verdict(max(0.0, hours))
+        return None if verdict.level is Level.INFORM else verdict
+
     def gate(self, step_id: int, temperature_c: float | None = None) -> Verdict | None:
         """Return what keeps a step shut at this temperature, or None if it is open."""
         step, batch = self._step(step_id)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QLocale
 
+from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.batches import Batches
 from brewdesk.services.brewing import Brewing
 from brewdesk.services.changes import Changes
@@ -66,6 +67,7 @@ class Desk:
     forecasts: Forecasts
     reminders: Reminders
     reminder_clock: ReminderClock
+    alarm_notices: AlarmNotices
     shelf: Shelf
     sound: Sound
 
@@ -145,6 +147,7 @@ def build_desk(
     )
     # The null device holds no file, so nothing is found to play.
     sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
+    timers = Timers(door)
     return Desk(
         store=store,
         clock=clock,
@@ -159,7 +162,7 @@ def build_desk(
         cultures=Cultures(door),
         batches=Batches(door, settings),
         brewing=Brewing(door),
-        timers=Timers(door),
+        timers=timers,
         readings=Readings(door, quantities),
         journal=Journal(door, quantities),
         forecasts=forecasts,
@@ -167,6 +170,7 @@ def build_desk(
         reminder_clock=ReminderClock(
             door, reminders, notifier, quiet_hours=lambda: quiet_hours(settings), chime=sound.chime
         ),
+        alarm_notices=AlarmNotices(door, timers, notifier, sound),
         shelf=Shelf(door, settings, window_of=forecasts.window_of),
         sound=sound,
     )

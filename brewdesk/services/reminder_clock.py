@@ -35,6 +35,7 @@ SNOOZE_BY_NOTICE = timedelta(hours=2)
 GROUP_FROM = 3
 GROUP_FROM_AFTER_AWAY = 2
 SUMMARY_KEY = "reminders-due"
+KEY = "reminder-"
 _TOPICS = (
     Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS
 ) | Topic.SETTINGS
@@ -226,6 +227,8 @@ class ReminderClock(QObject):
             self._soon.start()
 
     def _on_acted(self, key: str, action: NoticeAction) -> None:
+        if key != SUMMARY_KEY and not key.startswith(KEY):
+            return  # somebody else's notice
         rows = self._open_rows(self._on_screen.get(key, frozenset()))
         if key == SUMMARY_KEY or action is NoticeAction.OPEN or not rows:
             self.open_asked.emit(rows[0].batch_id if len(rows) == 1 else None)
@@ -246,7 +249,7 @@ class ReminderClock(QObject):
 
 
 def _key_of(item: DueItem) -> str:
-    return f"reminder-{item.reminder.id}"
+    return f"{KEY}{item.reminder.id}"
 
 
 def _occasion(item: DueItem) -> tuple[int, datetime]:

@@ -210,6 +210,11 @@ def alcohol() -> dict[str, Parts]:
 def finished() -> dict[str, Parts]:
     """Words on the finished drink: how sour, how kept, how much, for whom."""
     return {
+        "finished_ph_unknown": (
+            _t("No pH was taken of this batch since it began."),
+            _t("Guidance for home brewing asks for {limit} or less before it is drunk."),
+            _t("Take a reading first. ") + _rules(),
+        ),
         "finished_ph_high": (
             _t("pH {ph} does not show that the drink is sour enough."),
             _t("With the doubt of {sd} it may lie above {limit}, where harmful germs can grow. "

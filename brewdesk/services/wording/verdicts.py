@@ -168,7 +168,7 @@ def _temperatures() -> dict[str, Parts]:
             _t("It is not known whether the liquid is cool enough."),
             _t("Liquid warmer than {limit_c} harms the culture, and it looks no different."),
             _t("Measure the liquid and enter its temperature. If you have no thermometer, wait "
-               "until the vessel feels no warmer than your hand, and write that down as your "
+               "until the vessel feels cool to your hand, and write that down as your "
                "reason."),
         ),
         "place_good": (
