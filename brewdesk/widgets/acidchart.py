@@ -240,6 +240,8 @@ class AcidChart(QWidget):
         self._plot.hovered.connect(self._on_hovered)
         self._plot.moved.connect(self._on_moved)
         self._stack.addWidget(self._plot)
+        # Made late, it would come last of all in the window.
+        QWidget.setTabOrder(self.scale_bar.button(Scale.ACID), self._plot)
         return self._plot
 
     # pointing

@@ -10,11 +10,11 @@ from typing import Any
 
 import pyqtgraph as pg
 from PySide6.QtCore import QCoreApplication, QLocale, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPen, QWheelEvent
+from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QMouseEvent, QPen, QWheelEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
 from brewdesk.widgets.plotspec import PlotPoint, PlotSpec
-from brewdesk.widgets.theme import Tokens
+from brewdesk.widgets.theme import Tokens, tokens
 
 _PX_PER_TICK = 84.0  # room for a date of two lines
 _SNAP_PX = 28.0  # how near the pointer has to be for a reading to answer
@@ -320,6 +320,16 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         return pen
 
     # hands -----------------------------------------------------------------------------
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show that the keys pan and zoom here."""
+        super().focusInEvent(event)
+        self.getPlotItem().getViewBox().setBorder(self._pen(tokens().focus, 2))
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Take the frame away."""
+        super().focusOutEvent(event)
+        self.getPlotItem().getViewBox().setBorder(None)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Zoom while focused; otherwise let the page scroll."""

@@ -132,9 +132,11 @@ class PlacesDialog(QDialog):
         name.textEdited.connect(lambda: row.name.set_problem(""))
         self._grid.addWidget(row.name, number, 0, Qt.AlignmentFlag.AlignTop)
         self._grid.addWidget(row.temperature, number, 1, Qt.AlignmentFlag.AlignTop)
+        if self.rows:
+            QWidget.setTabOrder(self.rows[-1].temperature_edit, name)
         self.rows.append(row)
-        QWidget.setTabOrder(name, temperature.line)
-        QWidget.setTabOrder(temperature.line, self.add_button)
+        QWidget.setTabOrder(name, temperature)
+        QWidget.setTabOrder(temperature, self.add_button)
         return row
 
     def _on_add(self) -> None:

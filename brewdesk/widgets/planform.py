@@ -182,28 +182,32 @@ class PlanForm(QWidget):
         return self.exact
 
     def _order_tabs(self) -> None:
-        """Let Tab walk as the eye does."""
+        """Let Tab walk as the eye does.
+
+        Whole entries are put in order, not the lines in them: a container that stays
+        behind hands the keyboard to its line, from wherever it stands.
+        """
         edits = self._quantities
         walk: list[QWidget] = [
             self.vessel,
             self.name,
-            edits["fill_volume_l"].line,
-            edits["sugar_g_per_l"].line,
+            edits["fill_volume_l"],
+            edits["sugar_g_per_l"],
             self.tea_kind,
-            self.tea.line,
+            self.tea.entry,
             self.tea.units.button(False),
             self.tea.units.button(True),
             self.culture.combo,
             self.culture.new,
-            edits["target_start_ph"].line,
+            edits["target_start_ph"],
             self.culture.name,
             self.culture.origin,
             self.culture.keep,
             self.taste,
-            edits["starter_ph"].line,
-            edits["starter_ta_g_per_l"].line,
+            edits["starter_ph"],
+            edits["starter_ta_g_per_l"],
             self.exact.button,
-            *(edits[field].line for field in _EXACT),
+            *(edits[field] for field in _EXACT),
         ]
         for before, after in pairwise(walk):
             QWidget.setTabOrder(before, after)

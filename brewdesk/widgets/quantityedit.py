@@ -91,6 +91,7 @@ class QuantityEdit(QWidget):
         layout.setSpacing(SPACE // 4)
         layout.addWidget(self.line)
         layout.addWidget(self.message)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # else Qt leaves it where it was made
         self.setFocusProxy(self.line)
 
         self._late = QTimer(self)

@@ -61,7 +61,7 @@ QLabel[role="warn"] {{ color: {t.warn}; background: transparent; border: none; }
 QLabel[role="good"] {{ color: {t.good}; background: transparent; border: none; }}
 
 QPushButton, QToolButton {{ background: {t.surface}; color: {t.ink}; border: 1px solid {t.edge};
-  border-radius: {RADIUS - 2}px; padding: 0 14px; min-height: {TOUCH - 2}px; }}
+  border-radius: {RADIUS - 2}px; padding: 0 14px; min-height: {TOUCH - 2}px; outline: none; }}
 QToolButton {{ padding: 0 10px; }}
 QPushButton:hover, QToolButton:hover {{ background: {t.accent_soft}; }}
 QPushButton:pressed, QToolButton:pressed {{ background: {t.line}; }}

@@ -189,10 +189,10 @@ class VesselDialog(QDialog):
         """Let Tab walk as the eye does."""
         walk: list[QWidget] = [
             self.name,
-            self.brim.line,
-            self.working.line,
+            self.brim,
+            self.working,
             *self.shape.buttons.values(),
-            self.diameter.line,
+            self.diameter,
             self.place,
             self.material,
             self.save,
