@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QPushButton, QVBoxLayout, QWidget
 
@@ -17,15 +19,24 @@ from brewdesk.widgets.theme import SPACE
 
 
 class QuestionForm(QWidget):
-    """One entry for each field. ``changed`` fires after every change of any of them."""
+    """One entry for each field. ``changed`` fires after every change of any of them.
+
+    ``own`` holds what the maker has settled elsewhere; entries of those names begin with it.
+    """
 
     changed = Signal()
 
     def __init__(
-        self, question: Question, quantities: Quantities, parent: QWidget | None = None
+        self,
+        question: Question,
+        quantities: Quantities,
+        parent: QWidget | None = None,
+        *,
+        own: Mapping[str, Value] | None = None,
     ) -> None:
         super().__init__(parent)
         self.question = question
+        self._own = dict(own or {})
         self._quantities = quantities
         self._is_filling = False
         self.rows: dict[str, FieldRow] = {}
@@ -96,7 +107,8 @@ class QuestionForm(QWidget):
     def reset(self) -> None:
         """Put in what the entries begin with."""
         self._is_filling = True
-        for key, value in self.question.defaults().items():
+        for key, first in self.question.defaults().items():
+            value = self._own.get(key, first)
             if key in self._combos:
                 choose(self._combos[key], value)
             else:

@@ -13,6 +13,7 @@ from brewdesk.services.desk import Desk
 from brewdesk.services.reckoner.catalogue import all_questions
 from brewdesk.services.reckoner.question import Answer, Question, Value, reckon
 from brewdesk.services.records import ImpossibleInput, NotAssessed
+from brewdesk.services.settings import CULTURE_LIMIT_C
 from brewdesk.services.wording.reckoner import refusal_words, withheld_words
 from brewdesk.widgets.answerpanel import AnswerPanel
 from brewdesk.widgets.fields import announce, plain_label
@@ -101,7 +102,8 @@ class ReckonerPage(QWidget):
         self._key = key
         question = self.question()
         if key not in self._forms:
-            form = QuestionForm(question, self._desk.quantities, self._form_place)
+            own = {"limit_c": self._desk.settings.get(CULTURE_LIMIT_C)}
+            form = QuestionForm(question, self._desk.quantities, self._form_place, own=own)
             form.changed.connect(self._reply.start)
             self._forms[key] = form
             self._form_column.addWidget(form)

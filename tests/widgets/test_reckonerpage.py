@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit
 
 from brewdesk.services.reckoner.catalogue import all_questions
 from brewdesk.services.records import Kind, Level
+from brewdesk.services.settings import CULTURE_LIMIT_C
 from brewdesk.widgets.fields import choose
 from brewdesk.widgets.reckonerpage import ReckonerPage
 from tests.helpers.worn_theme import worn_theme
@@ -214,6 +215,13 @@ def test_figures_follow_other_units_at_once(page, desk):
     desk.settings.put_unit(Kind.TEMPERATURE, "°C")
     page.show()
     assert page.answer.figure.text() == "98.3 °C"
+
+
+def test_the_makers_own_limit_is_the_one_reckoned_with(page, desk):
+    desk.settings.put(CULTURE_LIMIT_C, 27.5)
+    page.list.choose("culture_in")
+    assert page.form().findChild(QLineEdit, "reckoner_limit_c").text() == "27.5 °C"
+    assert page.answer.cards[0].verdict.level is Level.STOP
 
 
 # --- the list by keyboard ----------------------------------------------------------------
