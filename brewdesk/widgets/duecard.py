@@ -10,10 +10,11 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QVBoxLayo
 from brewdesk.models.due import place_of
 from brewdesk.services.records import Batch, Step
 from brewdesk.services.reminders import DueItem
+from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.moments import time_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import plain_label
-from brewdesk.widgets.stepwords import countdown_words, time_up_words
+from brewdesk.widgets.stepwords import countdown_words
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
@@ -179,7 +180,7 @@ class TimerCard(QFrame):
             return
         self.countdown.setText(countdown_words(remaining_s))
         rings = remaining_s <= 0
-        self.title.setText(time_up_words(self.step) if rings else name_of(self.step.kind))
+        self.title.setText(time_up_words(self.step.kind) if rings else name_of(self.step.kind))
         role = "warn" if rings else "inform"
         if self.property("role") != role:
             set_role(self, role)

@@ -20,8 +20,7 @@ from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
-
-SAFE_PH = 4.2  # shown in words only; the verdict itself is the core's
+from brewdesk.widgets.verdictcard import VerdictCard
 
 
 class EndDialog(QDialog):
@@ -51,7 +50,10 @@ class EndDialog(QDialog):
             "heading",
         )
         column.addWidget(heading)
-        self.advice = self._label(self._advice(), "muted" if discard else self._tone())
+        if not discard and batch is not None:
+            self.verdict = desk.batches.drinkable_verdict(batch.id)
+            column.addWidget(VerdictCard(self.verdict, self, show=desk.quantities.show))
+        self.advice = self._label(self._advice(), "muted")
         column.addWidget(self.advice)
         self.reason = QComboBox()
         self.reason.setObjectName("end_reason")
@@ -123,26 +125,15 @@ class EndDialog(QDialog):
         set_role(label, role)
         return label
 
-    def _is_sour_enough(self) -> bool:
-        return self._jar.latest_ph is not None and self._jar.latest_ph <= SAFE_PH
-
-    def _tone(self) -> str:
-        return "muted" if self._is_sour_enough() else "warn"
-
     def _advice(self) -> str:
         if self._discard:
             return self.tr(
                 "With mold, everything goes: liquid, culture and cloth. Mold cannot be scooped "
                 "off safely; when in doubt, throw it out. Wash and sanitise the vessel."
             )
-        if self._is_sour_enough():
-            return self.tr(
-                "Keep back enough of it as starter for the next jar, and chill what you drink. "
-                "It holds some alcohol; how much is allowed to be given away is for local rules."
-            )
         return self.tr(
-            "There is no pH reading of 4.2 or less for this batch. Guidance for home brewing asks "
-            "for 4.2 or less before it is drunk: take a reading first, and follow local rules."
+            "Keep back enough of it as starter for the next jar, and chill what you drink. "
+            "It holds some alcohol; how much is allowed to be given away is for local rules."
         )
 
     def _on_go(self) -> None:

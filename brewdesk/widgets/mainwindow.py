@@ -24,6 +24,7 @@ from brewdesk.services.records import ImpossibleInput, StoreTrouble
 from brewdesk.services.reminders import DueItem
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.acts import act_text
+from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.actions import build_actions
 from brewdesk.widgets.duestrip import DueStrip
@@ -55,6 +56,7 @@ class MainWindow(QMainWindow):
         self._desk = desk
         self._theme = theme
         self._is_demo = is_demo
+        self._alarm_batch_id: int | None = None  # whose run sheet the notice bar opens
         self.may_hide: Callable[[], bool] = lambda: False  # set by the tray's owner
         self.dialogs = WindowDialogs(desk, self)
         self.setObjectName("main_window")
@@ -171,7 +173,7 @@ class MainWindow(QMainWindow):
         sheet.already_in_wanted.connect(self.dialogs.enter_already_in)
         sheet.print_wanted.connect(self.dialogs.print_run_sheet)
         self.act_bar.undo_wanted.connect(desk.history.undo)
-        self.notice.open_wanted.connect(lambda: self.show_page("due"))
+        self.notice.open_wanted.connect(self._on_notice_opened)
         self.due_strip.open_due.connect(lambda: self.show_page("due"))
         desk.history.trouble.connect(self.tell_trouble)
         desk.changes.changed.connect(self._on_changed)
@@ -180,8 +182,8 @@ class MainWindow(QMainWindow):
         desk.reminder_clock.trouble.connect(self.tell_trouble)
         desk.reminder_clock.clock_doubt.connect(self._on_clock_doubt)
         desk.reminder_clock.clock_trusted.connect(self.notice.hide)
-        desk.timers.alarm.connect(self._on_alarm)
-        desk.timers.missed.connect(lambda ids: self._on_alarm(ids[-1]))
+        desk.alarm_notices.told.connect(self._on_step_told)
+        desk.alarm_notices.open_asked.connect(self._open_run_sheet)
         self._theme.changed.connect(self._on_theme)
         self._refresh_history()
         self._refresh_due_count()
@@ -420,10 +422,23 @@ class MainWindow(QMainWindow):
         else:
             self.open_batch(batch_id)
 
-    def _on_alarm(self, step_id: int) -> None:
-        self._desk.sound.chime()
+    def _on_step_told(self, step_id: int) -> None:
+        """Say that a step's time is over, without pulling the maker out of what they are at."""
         step = self._desk.brewing.step(step_id)
-        self.open_batch(step.batch_id)
+        batch = self._desk.batches.get(step.batch_id)
+        self._alarm_batch_id = batch.id
+        self.notice.say(f"{batch.name}: {time_up_words(step.kind)}", "warn", can_open=True)
+
+    def _on_notice_opened(self) -> None:
+        batch_id, self._alarm_batch_id = self._alarm_batch_id, None
+        if batch_id is None:
+            self.show_page("due")
+        else:
+            self._open_run_sheet(batch_id)
+
+    def _open_run_sheet(self, batch_id: int) -> None:
+        self.bring_forward()
+        self.open_batch(batch_id)
         self.shelf.sheet.show_tab("run")
 
     def _on_came_due(self, items: tuple[DueItem, ...]) -> None:
@@ -437,6 +452,7 @@ class MainWindow(QMainWindow):
             if not more
             else self.tr("{first}, and {n} more").format(first=titles[0], n=more)
         )
+        self._alarm_batch_id = None
         self.notice.say(self.tr("Due now: {what}").format(what=text), "inform", can_open=True)
 
     def _on_clock_doubt(self, _newest: object) -> None:

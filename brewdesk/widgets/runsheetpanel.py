@@ -24,6 +24,7 @@ from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.steprow import LIVE_STEPS, StepRow, Turn
 from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.verdictcard import VerdictCard
 
 TICK_MS = 1_000
 _EXTRA_S = 60.0
@@ -58,6 +59,7 @@ class RunSheetPanel(QWidget):
         self._column.setContentsMargins(0, SPACE, 0, SPACE)
         self._column.setSpacing(SPACE // 2)
         self._column.addWidget(self.empty)
+        self._standing: VerdictCard | None = None  # sweet tea that stands too long without starter
         self._column.addStretch(1)
         self._timer.timeout.connect(self.tick)
         desk.changes.changed.connect(self._on_changed)
@@ -98,8 +100,23 @@ class RunSheetPanel(QWidget):
         first_open = next((s.id for s in steps if s.state is not StepState.DONE), None)
         for step in steps:
             self._show(step, first_open)
+        self._show_standing(self._batch.id)
         self.tick()
         self._run()
+
+    def standing(self) -> Verdict | None:
+        """Return the warning about sweet tea left standing, if it is shown."""
+        return None if self._standing is None else self._standing.verdict
+
+    def _show_standing(self, batch_id: int) -> None:
+        verdict = self._desk.brewing.standing_verdict(batch_id)
+        if self._standing is not None:
+            self._standing.hide()
+            self._standing.deleteLater()
+            self._standing = None
+        if verdict is not None:
+            self._standing = VerdictCard(verdict, self, show=self._desk.quantities.show)
+            self._column.insertWidget(0, self._standing)
 
     def tick(self) -> None:
         """Bring the countdowns up to date."""

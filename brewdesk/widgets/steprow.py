@@ -11,13 +11,14 @@ from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QPushButton, QV
 
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import Batch, Kind, Step, StepKind, StepState, Verdict
+from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.moments import time_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.bigtype import BigType
 from brewdesk.widgets.fields import FieldRow, announce, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stepgate import StepGate
-from brewdesk.widgets.stepwords import countdown_words, length_words, step_words, time_up_words
+from brewdesk.widgets.stepwords import countdown_words, length_words, step_words
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
 
@@ -100,7 +101,7 @@ class StepRow(QFrame):
         if rings == self._is_ringing:
             return
         self._is_ringing = rings
-        self.alarm.setText(time_up_words(self.step) if rings else "")
+        self.alarm.setText(time_up_words(self.step.kind) if rings else "")
         self.alarm.setVisible(rings)
         set_role(self.done_button, "primary" if self._done_leads() else "")
         self._dress()

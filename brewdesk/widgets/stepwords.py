@@ -66,16 +66,6 @@ def _sentences() -> dict[StepKind, str]:
     }
 
 
-def time_up_words(step: Step) -> str:
-    """Say what to do now that a step's time is over."""
-    return {
-        StepKind.BOIL: _t("Time is up: pour the water on the tea."),
-        StepKind.STEEP: _t("Time is up: lift the tea out."),
-        StepKind.DISSOLVE_SUGAR: _t("Time is up: look whether all sugar is dissolved."),
-        StepKind.COOL: _t("Time is up: measure the temperature."),
-    }.get(step.kind, _t("Time is up."))
-
-
 def countdown_words(remaining_s: float) -> str:
     """Write the time left as m:ss or h:mm:ss; time past the end with a plus."""
     seconds = int(-(-remaining_s // 1)) if remaining_s > 0 else int(-remaining_s)

@@ -115,14 +115,23 @@ def test_a_batch_already_in_the_jar_wants_a_temperature_or_a_reason(desk, shown,
     assert desk.batches.get(batch.id).stage is BatchStage.SOURING
 
 
-@pytest.mark.parametrize(("ph", "warns"), [(None, True), (4.5, True), (3.2, False)])
-def test_drawing_off_warns_where_the_ph_is_not_known_to_be_low(desk, shown, qtbot, ph, warns):
+@pytest.mark.parametrize(
+    ("ph", "code"),
+    [
+        (None, "finished_ph_unknown"),
+        (4.5, "finished_ph_high"),
+        (4.18, "finished_ph_high"),  # with its doubt of 0.05 it may lie above 4.2
+        (3.2, "finished_ph_within"),
+        (2.4, "finished_ph_over_acid"),
+    ],
+)
+def test_drawing_off_says_what_the_newest_ph_lets_one_do(desk, shown, qtbot, ph, code):
     batch = souring_batch(desk)
     if ph is not None:
         read_ph(desk, batch, ph)
     (jar,) = desk.shelf.jars()
     dialog = shown(EndDialog(desk, jar, discard=False))
-    assert ("take a reading first" in dialog.advice.text()) is warns
+    assert dialog.verdict.code == code
     press(qtbot, dialog.go)
     assert desk.batches.get(batch.id).stage is BatchStage.DRAWN_OFF
 

@@ -249,3 +249,19 @@ def test_countdowns_round_up_so_that_zero_means_over(seconds, words):
 )
 def test_planned_times_are_said_in_minutes_and_hours(seconds, words):
     assert length_words(seconds) == words
+
+
+def test_sweet_tea_left_standing_is_warned_of_on_the_sheet(desk, qtbot):
+    batch = brewing_batch(desk)
+    panel = RunSheetPanel(desk)
+    qtbot.addWidget(panel)
+    for step in desk.brewing.steps(batch.id):
+        if step.kind is StepKind.COOL:
+            break
+        desk.brewing.finish(step.id)
+    panel.set_batch(batch.id)
+    assert panel.standing() is None
+    desk.clock.advance(hours=5)
+    panel.refresh()
+    assert panel.standing().code == "uncultured_too_long"
+    panel.grab()
