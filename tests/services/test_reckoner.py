@@ -59,6 +59,12 @@ def test_keys_and_titles_are_used_once():
     assert len({question.title for question in questions}) == len(questions)
 
 
+def test_no_two_entries_of_a_question_have_the_same_name():
+    for question in QUESTIONS.values():
+        labels = [entry.label for entry in question.fields]
+        assert len(set(labels)) == len(labels), question.key
+
+
 def test_every_group_has_a_name_and_questions():
     assert {question.group for question in QUESTIONS.values()} == set(Group)
     assert len({group_name(group) for group in Group}) == len(Group)

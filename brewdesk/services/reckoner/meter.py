@@ -62,17 +62,16 @@ def _buffer_answered(given: Inputs) -> Answer:
 
 def _calibration_fields() -> tuple[Field, ...]:
     first, second, third = t("First buffer"), t("Second buffer"), t("Third buffer, if any")
-    shows = t("The meter shows in it")
     return (
         choice("shown_as", t("The meter shows"),
                ((_AS_MV, t("Millivolts")), (_AS_PH, t("pH, before it is calibrated"))), _AS_MV),
         number("buffer_c", t("Temperature of the buffers"), Kind.TEMPERATURE, 20.0),
         choice("buffer_1", first, names(Buffer), Buffer.TECHNICAL_7),
-        number("shown_1", shows, _SHOWN, -4.0),
+        number("shown_1", t("Shown in the first"), _SHOWN, -4.0),
         choice("buffer_2", second, names(Buffer), Buffer.PHTHALATE),
-        number("shown_2", shows, _SHOWN, 165.0),
+        number("shown_2", t("Shown in the second"), _SHOWN, 165.0),
         choice("buffer_3", third, names_or_none(Buffer), None),
-        number("shown_3", shows, _SHOWN),
+        number("shown_3", t("Shown in the third"), _SHOWN),
     )  # fmt: skip
 
 

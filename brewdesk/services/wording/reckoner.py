@@ -4,28 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from brewdesk.services.reckoner.question import (
+    Answer,
+    Choice,
+    Field,
+    Formula,
+    Line,
+    Measure,
+    Number,
+    Question,
+    Span,
+    Value,
+)
 from brewdesk.services.wording import drinkverdicts
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from culturecore.errors import ImpossibleInput, NotAssessed
 from culturecore.outcome import Caveat
 from culturecore.sources import SOURCES, Standing
 from culturecore.units import Kind
-
-if TYPE_CHECKING:
-    from brewdesk.services.reckoner.question import (
-        Answer,
-        Field,
-        Formula,
-        Line,
-        Measure,
-        Number,
-        Question,
-        Value,
-    )
 
 _LONG_WAIT_MIN = 120.0
 _PLAIN_DIGITS = 3
@@ -96,7 +95,7 @@ def span_words(line: Line) -> str:
     """Say what the two ends of a line mean; "" where it has none."""
     if line.low is None or line.low == line.high:
         return ""
-    if line.span.value == "bounds":
+    if line.span is Span.BOUNDS:
         return _t("least and most reckoned")
     return _t("8 times in 10")
 
@@ -115,7 +114,7 @@ def says_words(question: Question, answer: Answer, values: Mapping[str, Value], 
 
 
 def _entered(entry: Field, value: Value, show: Show) -> str:
-    if isinstance(value, float) and not hasattr(entry.form, "options"):
+    if isinstance(value, float) and not isinstance(entry.form, Choice):
         return amount_words(value, entry.form, show)
     return ""
 
@@ -199,7 +198,7 @@ def refusal_words(
 def _end(value: float | None, entry: Field | None, show: Show) -> str:
     if value is None or value in (float("inf"), float("-inf")):
         return ""
-    if entry is None or hasattr(entry.form, "options"):
+    if entry is None or isinstance(entry.form, Choice):
         return number_text(value, _decimals_of(value))
     return amount_words(value, entry.form, show)
 
