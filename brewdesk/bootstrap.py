@@ -22,6 +22,7 @@ from brewdesk.widgets.tray import Tray
 
 log = logging.getLogger(__name__)
 
+PATIENCE_MS = 150
 HALF_HOUR_MS = 30 * 60_000
 
 
@@ -96,8 +97,9 @@ class Program(QObject):
 
     def start(self) -> None:
         """Show the window; everything that can wait starts after its first paint."""
+        self.window.shelf.first_painted.connect(lambda: self._later.start(0))
         self.window.show()
-        self._later.start(0)
+        self._later.start(PATIENCE_MS)  # a window shown minimized is not painted
 
     def _after_first_paint(self) -> None:
         self.notifier.start()
@@ -105,6 +107,7 @@ class Program(QObject):
         self.desk.timers.start()
         self.desk.reminder_clock.start()
         self._half_hour.start()
+        self.window.shelf.sheet.allow_curves()
         self.is_running = True
         # At once as well: a program that is only ever open for minutes has no half hours.
         self._on_half_hour()

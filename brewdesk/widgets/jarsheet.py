@@ -54,6 +54,7 @@ class JarSheet(QWidget):
         super().__init__(parent)
         self._desk = desk
         self._jar: JarView | None = None
+        self._may_draw = False  # until the window's first paint is done
         self.setObjectName("jar_sheet")
         self.setMinimumWidth(430)
         column = QVBoxLayout(self)
@@ -255,8 +256,16 @@ class JarSheet(QWidget):
             self.readings.set_batch(batch_id)
             self.refresh_curve()
 
+    def allow_curves(self) -> None:
+        """Draw curves from now on: the first one costs its library's import."""
+        if not self._may_draw:
+            self._may_draw = True
+            self.refresh_curve()
+
     def refresh_curve(self) -> None:
         """Show the newest curve there is, and ask for a newer one."""
+        if not self._may_draw:
+            return
         jar = self._jar
         if jar is None or jar.batch is None or jar.batch.stage is not BatchStage.SOURING:
             return
@@ -267,7 +276,7 @@ class JarSheet(QWidget):
 
     def _on_forecast_ready(self, batch_id: int) -> None:
         jar = self._jar
-        if jar is None or jar.batch is None or jar.batch.id != batch_id:
+        if not self._may_draw or jar is None or jar.batch is None or jar.batch.id != batch_id:
             return
         view = self._desk.forecasts.now(batch_id)
         if view is not None:

@@ -46,6 +46,7 @@ class ShelfPage(QWidget):
     """The heart of the window."""
 
     add_vessel_wanted = Signal()
+    first_painted = Signal()
     plan_wanted = Signal()
     demo_wanted = Signal()
     places_wanted = Signal()
@@ -79,6 +80,7 @@ class ShelfPage(QWidget):
         self.splitter.addWidget(self.sheet)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setStretchFactor(1, 1)
+        self._has_painted = False
         self._is_split = False  # until the maker has a sheet to look at
         left.setMinimumWidth(400)
         row = QHBoxLayout(self)
@@ -227,3 +229,6 @@ class ShelfPage(QWidget):
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(tokens().surface))
         painter.fillRect(self._left.geometry(), QColor(tokens().wall).lighter(103))
+        if not self._has_painted:
+            self._has_painted = True
+            self.first_painted.emit()
