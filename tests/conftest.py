@@ -88,6 +88,7 @@ def _nothing_left_behind(request):
         # until now). To look at everything each time would double the length of the run.
         gc.collect(1)
         assert not leaked_windows, f"windows left open: {leaked_windows}"
+        assert _loops_still_run(), "the application was told to quit: every later wait would fail"
     leaked_threads = [
         thread.name
         for thread in set(threading.enumerate()) - threads_before
@@ -108,6 +109,15 @@ def _close_visible_windows() -> list[str]:
         widget.deleteLater()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     return names
+
+
+def _loops_still_run() -> bool:
+    """Say whether an event loop lasts until it is ended: after ``app.quit()`` none does."""
+    from PySide6.QtCore import QEventLoop, QTimer
+
+    loop = QEventLoop()
+    QTimer.singleShot(0, lambda: loop.exit(1))
+    return loop.exec() == 1
 
 
 class ErrorLog(logging.Handler):

@@ -73,11 +73,13 @@ WAYLAND = (
     Need("libwayland-cursor.so.0", "libwayland-cursor0", "libwayland-cursor", "wayland"),
     Need("libwayland-egl.so.1", "libwayland-egl1", "libwayland-egl", "wayland"),
 )
-# A screen, a message bus and a notice service of our own.
+# A screen, a message bus and a notice service of our own; readers of printed pages.
 TEST_PROGRAMS = (
     Need("Xvfb", "xvfb", "xorg-x11-server-Xvfb", "xorg-server-xvfb"),
     Need("dbus-daemon", "dbus-daemon", "dbus-daemon", "dbus"),
     Need("dunst", "dunst", "dunst", "dunst"),
+    Need("pdftoppm", "poppler-utils", "poppler-utils", "poppler"),
+    Need("pdftotext", "poppler-utils", "poppler-utils", "poppler"),
 )
 # A window manager that closes a window as a person would.
 SMOKE_PROGRAMS = (
