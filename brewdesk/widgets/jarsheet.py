@@ -7,7 +7,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QFrame,
     QHBoxLayout,
-    QLabel,
     QMenu,
     QPushButton,
     QScrollArea,
@@ -25,7 +24,7 @@ from brewdesk.services.wording.moments import stamp_words
 from brewdesk.services.wording.shelf import jar_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.acidchart import AcidChart
-from brewdesk.widgets.figurerow import FigureRow
+from brewdesk.widgets.figurerow import ElidedLabel, FigureRow
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.journalview import JournalView
 from brewdesk.widgets.planfacts import PlanFacts
@@ -79,7 +78,7 @@ class JarSheet(QWidget):
         row = QHBoxLayout()
         words = QVBoxLayout()
         words.setSpacing(0)
-        self._title, self._subtitle = QLabel(), QLabel()
+        self._title, self._subtitle = ElidedLabel(), ElidedLabel()
         self._title.setObjectName("jar_title")
         for label, role in ((self._title, "title"), (self._subtitle, "muted")):
             label.setTextFormat(Qt.TextFormat.PlainText)

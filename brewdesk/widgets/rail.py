@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QButtonGroup, QFrame, QToolButton, QVBoxLayout, QWidget
 
 from brewdesk.widgets.icons import icon
@@ -21,7 +22,6 @@ class Rail(QFrame):
     def __init__(self, pages: list[tuple[str, str, str]], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         set_role(self, "rail")
-        self.setFixedWidth(RAIL_PX)
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE // 2, 2 * SPACE, SPACE // 2, SPACE)
         column.setSpacing(SPACE // 2)
@@ -39,7 +39,6 @@ class Rail(QFrame):
             button.setCheckable(True)
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
             button.setIconSize(QSize(ICON_PX, ICON_PX))
-            button.setFixedSize(RAIL_PX - SPACE - 1, 66)
             set_role(button, "nav")
             button.clicked.connect(lambda _checked=False, key=key: self.page_wanted.emit(key))
             self._group.addButton(button)
@@ -63,3 +62,18 @@ class Rail(QFrame):
         for key, button in self.buttons.items():
             colour = tokens().accent if button.isChecked() else tokens().muted
             button.setIcon(icon(self._icons[key], colour, ICON_PX))
+        self._fit()
+
+    def _fit(self) -> None:
+        """Make the buttons as wide as their longest name, count included, and as high as needed."""
+        button = next(iter(self.buttons.values()))
+        button.ensurePolished()
+        font = QFont(button.font())
+        font.setWeight(QFont.Weight.DemiBold)  # as the chosen page's name is written
+        metrics = QFontMetrics(font)
+        names = [f"{text} · 9" for text in self._texts.values()]
+        wide = max(metrics.horizontalAdvance(name) for name in names) + 2 * SPACE
+        side = max(RAIL_PX - SPACE - 1, wide)
+        for made in self.buttons.values():
+            made.setFixedSize(side, ICON_PX + metrics.height() + 3 * SPACE)
+        self.setFixedWidth(side + SPACE + 1)

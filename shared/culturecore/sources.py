@@ -45,7 +45,7 @@ SOURCES: dict[str, Source] = _by_key(
     Source(
         "niagara_region",
         "Niagara Region (Ontario), kombucha best practices: pH above 2.5 and never above 4.2; "
-        "steep in water above 164 degF; discard everything at any mould",
+        "steep in water above 164 °F; discard everything at any mould",
         Standing.READ,
     ),
     Source(
@@ -72,7 +72,7 @@ SOURCES: dict[str, Source] = _by_key(
     ),
     Source(
         "food_code_cooling",
-        "FDA Food Code cooling rule as adopted by Tennessee 0080-04-09-.03 (57 to 21 degC in "
+        "FDA Food Code cooling rule as adopted by Tennessee 0080-04-09-.03 (57 to 21 °C in "
         "2 h) and Minnesota 4626.0408 (4 h by time alone)",
         Standing.READ,
     ),
@@ -233,7 +233,7 @@ SOURCES: dict[str, Source] = _by_key(
     ),
     Source(
         "icumsa_1974",
-        "ICUMSA 1974 table of refractive index and Brix at 20 degC, as in the package chemicals",
+        "ICUMSA 1974 table of refractive index and Brix at 20 °C, as in the package chemicals",
         Standing.SECOND_HAND,
     ),
     Source(
@@ -255,7 +255,7 @@ SOURCES: dict[str, Source] = _by_key(
     ),
     Source(
         "evaporating_pot",
-        "An evaporating open pot, computed, not measured: readings above 58 degC foretell half "
+        "An evaporating open pot, computed, not measured: readings above 58 °C foretell half "
         "to two thirds of the time",
         Standing.ASSUMPTION,
     ),
@@ -329,8 +329,8 @@ SOURCES: dict[str, Source] = _by_key(
     Source("stoichiometry", "Balanced reactions and standard atomic masses", Standing.DERIVED),
     Source(
         "bottle_yeast_assumption",
-        "Sugar that yeast uses up in a closed bottle: 0.5-3 g/L a day at 22 degC, 1.7 to 3 "
-        "times as much for 10 degC more; yield 90-100 %",
+        "Sugar that yeast uses up in a closed bottle: 0.5-3 g/L a day at 22 °C, 1.7 to 3 "
+        "times as much for 10 °C more; yield 90-100 %",
         Standing.ASSUMPTION,
     ),
     Source(
@@ -420,7 +420,7 @@ SOURCES: dict[str, Source] = _by_key(
     # --- serving, keeping, cleaning -------------------------------------------------
     Source(
         "food_code_cold",
-        "FDA Food Code, cold holding at 41 degF (5 degC), as adopted by Tennessee 0080-04-09-.03",
+        "FDA Food Code, cold holding at 41 °F (5 °C), as adopted by Tennessee 0080-04-09-.03",
         Standing.READ,
     ),
     Source(
@@ -432,7 +432,7 @@ SOURCES: dict[str, Source] = _by_key(
     Source(
         "acharya_juice",
         "Acharya et al. (abstract): E. coli O157 in kombucha with fresh juice fell only 4 log in "
-        "14 days at 5 degC",
+        "14 days at 5 °C",
         Standing.READ,
     ),
     Source(

@@ -15,6 +15,13 @@ from brewdesk.store.store import Store
 from brewdesk.widgets.recoverydialog import RecoveryDialog
 from tests.helpers.dump import dump
 from tests.helpers.fakes import FakeClock
+from tests.helpers.worn_theme import look_kept
+
+
+@pytest.fixture(autouse=True)
+def _look(qapp):
+    with look_kept(qapp):
+        yield
 
 
 @pytest.fixture

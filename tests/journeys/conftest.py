@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 
 from brewdesk.bootstrap import Program
 from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
+from tests.helpers.worn_theme import look_kept
 
 START = datetime(2026, 11, 2, 15, 0, tzinfo=UTC)
 
@@ -61,6 +62,7 @@ class Pantry:
 
 @pytest.fixture
 def pantry(qapp, qtbot, tmp_path) -> Callable[..., Program]:
-    made = Pantry(qapp, tmp_path / "pantry.brewdesk", qtbot)
-    yield made
-    made.close()
+    with look_kept(qapp):
+        made = Pantry(qapp, tmp_path / "pantry.brewdesk", qtbot)
+        yield made
+        made.close()

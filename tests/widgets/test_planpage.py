@@ -27,6 +27,7 @@ from brewdesk.services.records import (
 from brewdesk.widgets.fields import choose
 from brewdesk.widgets.planpage import PlanPage
 from culturecore.sweettea import plan as reckon
+from tests.helpers.worn_theme import worn_theme
 
 
 def vessel(desk, name="Tall jar", working_l=4.0, **fields):
@@ -522,18 +523,15 @@ def test_wide_it_has_two_columns_and_narrow_one(desk, show):
     assert page.form.isVisible()
 
 
-def test_large_type_gets_one_column_instead_of_two_that_are_cut_off(desk, show):
+def test_large_type_gets_one_column_instead_of_two_that_are_cut_off(desk, show, qapp):
     vessel(desk)
-    page = show()
-    font = page.font()
-    font.setPointSizeF(2.0 * font.pointSizeF())
+    with worn_theme(qapp, text_scale=2.0):
+        page = show()
+        QApplication.processEvents()
 
-    page.setFont(font)
-    QApplication.processEvents()
-
-    assert not page.columns.is_wide
-    areas = [area for area in page.columns.findChildren(QScrollArea) if area.isVisible()]
-    assert [area.widget().width() <= area.viewport().width() for area in areas] == [True]
+        assert not page.columns.is_wide
+        areas = [area for area in page.columns.findChildren(QScrollArea) if area.isVisible()]
+        assert [area.widget().width() <= area.viewport().width() for area in areas] == [True]
 
 
 def test_narrowing_the_window_keeps_the_field_that_is_being_typed_in(desk, show, qtbot):

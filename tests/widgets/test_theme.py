@@ -11,6 +11,7 @@ import pytest
 from PySide6.QtGui import QColor
 
 from brewdesk.widgets.theme import DARK, LIGHT, LIQUID_RAMP, Theme, liquid_colour
+from tests.helpers.worn_theme import look_kept
 
 TEXT_RATIO = 4.5
 PART_RATIO = 3.0
@@ -81,9 +82,10 @@ def test_a_ph_of_the_ramp_has_the_ramps_colour():
 
 
 def test_the_theme_says_when_it_changed_and_which_it_is(qapp, qtbot):
-    theme = Theme(qapp)
-    with qtbot.waitSignal(theme.changed):
-        theme.apply("dark")
-    assert theme.tokens is DARK
-    theme.apply("light")
-    assert theme.tokens is LIGHT
+    with look_kept(qapp):
+        theme = Theme(qapp)
+        with qtbot.waitSignal(theme.changed):
+            theme.apply("dark")
+        assert theme.tokens is DARK
+        theme.apply("light")
+        assert theme.tokens is LIGHT
