@@ -30,6 +30,20 @@ SERIES = ROOT / "tests" / "cases" / "series" / "hafsari_2021_black_mean.csv"
 NOW = datetime(2026, 11, 25, 10, 30, tzinfo=UTC)
 SERIES_START = datetime(2026, 11, 2, 8, 0, tzinfo=UTC)
 SETTLE_MS = 400
+IN_README = frozenset(
+    {
+        "shelf-tasting-light",
+        "shelf-tasting-dark",
+        "plan-light",
+        "shelf-brewing-light",
+        "readings-tasting-light",
+        "due-dark",
+        "reckoner-light",
+        "published-day-3-light",
+        "published-day-6-light",
+        "published-day-9-light",
+    }
+)
 
 
 class StandingClock:
@@ -56,6 +70,7 @@ def main(argv: list[str]) -> int:
     parser = argparse.ArgumentParser()
     parser.add_argument("--into", type=Path, default=ROOT / "packaging" / "screenshots")
     parser.add_argument("--only", default="", help="take only the pictures whose name has this")
+    parser.add_argument("--all", action="store_true", help="also those the README does not show")
     parser.add_argument("--size", default="1280x800")
     parser.add_argument("--scheme", default="", choices=["", "light", "dark"])
     parser.add_argument("--text-scale", type=float, default=1.0)
@@ -117,6 +132,8 @@ class Studio:
     def _shoot(self, window: QWidget, name: str) -> None:
         if self._options.only not in name:
             return
+        if not self._options.all and not self._options.only and name not in IN_README:
+            return
         self._settle()
         window.grab().save(str(self._options.into / f"{name}.png"))
         self.taken += 1
@@ -140,7 +157,7 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "due", "cultures", "settings"):
+            for page in ("plan", "due", "cultures", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
         program.leave()
