@@ -69,6 +69,28 @@ def action_specs() -> tuple[ActionSpec, ...]:
     )
 
 
+_SOURING = frozenset({"souring", "tasting", "past_window"})
+_ANY = _SOURING | {"empty", "planned", "brewing", "drawn_off"}
+
+# What can be done with a jar in which state; the rest is greyed out, its keys with it.
+OFFERED: Mapping[str, frozenset[str]] = {
+    "reading": _SOURING,
+    "brew": frozenset({"planned"}),
+    "already_in": frozenset({"planned"}),
+    "print_sheet": _SOURING | {"planned", "brewing"},
+    "draw_off": _SOURING,
+    "discard": _SOURING | {"brewing"},
+    "edit_vessel": _ANY,
+    "retire": frozenset({"empty", "drawn_off"}),
+}
+
+
+def offer(actions: Mapping[str, QAction], stage_code: str | None) -> None:
+    """Enable what can be done with a jar in this state; nothing without a jar."""
+    for key, stages in OFFERED.items():
+        actions[key].setEnabled(stage_code in stages)
+
+
 def build_actions(
     owner: QWidget, bar: QMenuBar, calls: Mapping[str, Callable[[], object]]
 ) -> dict[str, QAction]:

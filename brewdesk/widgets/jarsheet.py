@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -48,11 +48,16 @@ class JarSheet(QWidget):
     print_wanted = Signal(int)  # batch id
     drop_plan_wanted = Signal(int)
     already_in_wanted = Signal(int)
+    shown = Signal(object)  # the jar, or None
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._desk = desk
         self._jar: JarView | None = None
+        self._scroll_later = QTimer(self)  # once the rows have their places
+        self._scroll_later.setObjectName("run_sheet_scroll")
+        self._scroll_later.setSingleShot(True)
+        self._scroll_later.setInterval(0)
         self._may_draw = False  # until the window's first paint is done
         self.setObjectName("jar_sheet")
         self.setMinimumWidth(430)
@@ -106,6 +111,7 @@ class JarSheet(QWidget):
         self.form = ReadingForm(self._desk, self)
         self.readings = ReadingsView(self._desk, self)
         self.run_sheet = RunSheetPanel(self._desk, self)
+        self._scroll_later.timeout.connect(self.run_sheet.show_present_step)
         self.journal = JournalView(self._desk, self)
         self.facts = PlanFacts(self._desk, self)
         reading_page = QWidget()
@@ -146,6 +152,7 @@ class JarSheet(QWidget):
         stage_before = self._jar.stage_code if self._jar is not None else ""
         self._jar = jar
         self.setVisible(jar is not None)
+        self.shown.emit(jar)
         if jar is None:
             return
         self._show_header(jar)
@@ -250,6 +257,7 @@ class JarSheet(QWidget):
         self.journal.set_batch(batch_id)
         if "run" in wanted:
             self.run_sheet.set_batch(batch_id)
+            self._scroll_later.start()
         if "curve" in wanted:
             self.form.set_batch(batch_id)
             self.readings.set_batch(batch_id)

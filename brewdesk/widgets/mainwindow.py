@@ -26,9 +26,10 @@ from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
-from brewdesk.widgets.actions import build_actions
+from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.duestrip import DueStrip
 from brewdesk.widgets.enterpress import EnterPress
+from brewdesk.widgets.fields import announce
 from brewdesk.widgets.icons import program_icon
 from brewdesk.widgets.noticebar import ActBar, NoticeBar
 from brewdesk.widgets.rail import Rail
@@ -161,6 +162,8 @@ class MainWindow(QMainWindow):
         self.shelf.demo_wanted.connect(self.demo_wanted)
         self.shelf.places_wanted.connect(self.dialogs.show_places)
         sheet = self.shelf.sheet
+        sheet.shown.connect(self._on_jar_shown)
+        offer(self.actions_by_key, None)
         sheet.plan_wanted.connect(self.plan)
         sheet.edit_plan_wanted.connect(self.edit_plan)
         sheet.brew_wanted.connect(self.start_brewing)
@@ -430,30 +433,20 @@ class MainWindow(QMainWindow):
         self.notice.say(f"{batch.name}: {time_up_words(step.kind)}", "warn", can_open=True)
 
     def _on_notice_opened(self) -> None:
-        batch_id, self._alarm_batch_id = self._alarm_batch_id, None
-        if batch_id is None:
-            self.show_page("due")
-        else:
-            self._open_run_sheet(batch_id)
+        if self._alarm_batch_id is not None:
+            self._open_run_sheet(self._alarm_batch_id)
 
     def _open_run_sheet(self, batch_id: int) -> None:
         self.bring_forward()
         self.open_batch(batch_id)
         self.shelf.sheet.show_tab("run")
 
+    def _on_jar_shown(self, jar: JarView | None) -> None:
+        offer(self.actions_by_key, None if jar is None else jar.stage_code)
+
     def _on_came_due(self, items: tuple[DueItem, ...]) -> None:
-        """Say it in the window in front too: not every desktop shows notices over it."""
-        if not self.isActiveWindow() or self.stack.currentWidget() is self.pages.get("due"):
-            return
-        titles = [item.title for item in items]
-        more = len(titles) - 1
-        text = (
-            titles[0]
-            if not more
-            else self.tr("{first}, and {n} more").format(first=titles[0], n=more)
-        )
-        self._alarm_batch_id = None
-        self.notice.say(self.tr("Due now: {what}").format(what=text), "inform", can_open=True)
+        """Say it to those who listen; for the eye it stands at the foot and in the rail."""
+        announce(self, ". ".join(item.title for item in items))
 
     def _on_clock_doubt(self, _newest: object) -> None:
         self.notice.say(

@@ -21,7 +21,7 @@ from brewdesk.services.records import (
     Verdict,
 )
 from brewdesk.services.wording.problems import impossible_words, trouble_words
-from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.fields import bring_into_view, plain_label
 from brewdesk.widgets.steprow import LIVE_STEPS, StepRow, Turn
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard
@@ -123,6 +123,12 @@ class RunSheetPanel(QWidget):
         for row in self._rows.values():
             if row.turn is Turn.PRESENT:
                 row.show_time(self._desk.brewing.remaining_s(row.step))
+
+    def show_present_step(self) -> None:
+        """Scroll so that the step whose turn it is can be seen whole."""
+        row = self.present_row()
+        if row is not None:
+            bring_into_view(row)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up, and count again."""

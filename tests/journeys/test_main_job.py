@@ -255,3 +255,26 @@ def test_a_newcomer_reaches_the_run_sheet_in_half_of_that(pantry):
     assert only_batch(program).stage is BatchStage.BREWING
     assert person.find("step_boil")
     assert person.acts <= 6
+
+
+def test_the_jar_menu_offers_what_can_be_done_with_the_jar_as_it_is(pantry):
+    program = pantry.open()
+    actions = program.window.actions_by_key
+    jar_acts = ("reading", "brew", "already_in", "draw_off", "discard", "edit_vessel", "retire")
+
+    def offered() -> set[str]:
+        return {key for key in jar_acts if actions[key].isEnabled()}
+
+    assert offered() == set()
+    person = Person(program.window)
+    put_up_a_jar(person)
+    assert offered() == {"edit_vessel", "retire"}
+    person.click("next_act")
+    person.click("plan_it")
+    assert offered() == {"brew", "already_in", "edit_vessel"}
+    actions["brew"].trigger()
+    pantry.app.processEvents()
+    person.find("step_boil")
+    assert offered() == {"discard", "edit_vessel"}
+    brew(person)
+    assert offered() == {"reading", "draw_off", "discard", "edit_vessel"}
