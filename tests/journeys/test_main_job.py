@@ -277,4 +277,5 @@ def test_the_jar_menu_offers_what_can_be_done_with_the_jar_as_it_is(pantry):
     person.find("step_boil")
     assert offered() == {"discard", "edit_vessel"}
     brew(person)
+    pantry.app.processEvents()
     assert offered() == {"reading", "draw_off", "discard", "edit_vessel"}
