@@ -25,6 +25,24 @@ from culturecore.possiblejars import (
 )
 from culturecore.reweighting import WeightedDraws, equal_draws, reweigh
 from culturecore.safety import limit
+from culturecore.souringcase import (
+    Band as Band,
+)
+from culturecore.souringcase import (
+    Conditions as Conditions,
+)
+from culturecore.souringcase import (
+    DrawOff as DrawOff,
+)
+from culturecore.souringcase import (
+    KnownCulture as KnownCulture,
+)
+from culturecore.souringcase import (
+    NextReading as NextReading,
+)
+from culturecore.souringcase import (
+    Observation as Observation,
+)
 from culturecore.stages import Quantity, TeaKind
 
 if TYPE_CHECKING:
@@ -36,6 +54,13 @@ if TYPE_CHECKING:
 
     Floats: TypeAlias = NDArray[float64]
 
+MOST = {  # of each quantity that tells of souring
+    Quantity.PH: 14.0,
+    Quantity.TA_G_PER_L: 200.0,
+    Quantity.BRIX: 60.0,
+    Quantity.SPECIFIC_GRAVITY: 1.4,
+    Quantity.TASTE: math.inf,
+}
 QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
 DAY_STEP = 0.5
 
@@ -63,43 +88,6 @@ _LONGEST_KNOWN_DAYS = 20.0  # the published courses end here
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Conditions:
-    """What is known of a batch without reading it.
-
-    ``starter_share`` is the starter's part of the blend's volume; ``start_ph`` was reckoned
-    from the recipe (a reading of day 0 belongs among the observations);
-    ``starter_ta_g_per_l`` is the starter's titratable acidity as acetic acid, if measured.
-    """
-
-    volume_l: float
-    surface_cm2: float
-    starter_share: float
-    start_ph: Estimate | None
-    starter_ta_g_per_l: float | None
-    temperature_c: float
-    sugar_g_per_l: float
-    tea_kind: TeaKind
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Observation:
-    """One reading: pH, or titratable acidity in g/L as acetic acid, with its standard error."""
-
-    day: float
-    quantity: Quantity
-    value: float
-    sd: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Band:
-    """The pH between which the maker likes the drink: first worth tasting, and too sour."""
-
-    first_taste_ph: float = 3.3
-    too_sour_ph: float = 2.9
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Forecast:
     """Quantile curves over the days, the window, and how far to trust them.
 
@@ -119,6 +107,11 @@ class Forecast:
     effective_draws: float
     caveats: tuple[Caveat, ...]
     suspects: tuple[int, ...]
+    suspect_reasons: tuple[str, ...] = ()  # one code a suspect
+    ethanol_percent_vv: dict[float, tuple[float, ...]] | None = None
+    sugar_g_per_l: dict[float, tuple[float, ...]] | None = None
+    pellicle_mm: Estimate | None = None
+    next_reading: NextReading | None = None
 
 
 def forecast(
@@ -346,11 +339,11 @@ def _check(
         for bound in (conditions.start_ph.low, conditions.start_ph.value, conditions.start_ph.high):
             _within("start_ph", bound, 0.0, 14.0, "")
     for reading in observations:
-        if reading.quantity not in (Quantity.PH, Quantity.TA_G_PER_L):
-            raise ImpossibleInput("quantity", reading.quantity, reason="not_ph_or_acidity")
-        most = 14.0 if reading.quantity is Quantity.PH else 200.0
-        _within("value", reading.value, 0.0, most, "")
-        _within("sd", reading.sd, 1e-6, 100.0, "")
+        if reading.quantity not in MOST:
+            raise ImpossibleInput("quantity", reading.quantity, reason="tells_no_souring")
+        if reading.quantity is not Quantity.TASTE:
+            _within("value", reading.value, 0.0, MOST[reading.quantity], "")
+            _within("sd", reading.sd, 1e-6, 100.0, "")
         _within("day", reading.day, -1.0, 4000.0, "days")
     _within("first_taste_ph", band.first_taste_ph, 0.0, 14.0, "")
     _within("too_sour_ph", band.too_sour_ph, 0.0, band.first_taste_ph, "")

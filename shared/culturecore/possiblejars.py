@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from numpy import float64
     from numpy.typing import NDArray
 
-    from culturecore.forecast import Conditions, Observation
+    from culturecore.souringcase import Conditions, Observation
 
     Floats: TypeAlias = NDArray[float64]
 
@@ -157,7 +157,7 @@ def arranged(conditions: Conditions, observations: Sequence[Observation]) -> Rea
         if reading.quantity is Quantity.PH:
             scale = math.hypot(reading.sd, priors.PH_WOBBLE.spread)
             ph_rows.append((index, reading.day, reading.value, scale))
-        else:
+        elif reading.quantity is Quantity.TA_G_PER_L:
             least = max(priors.TA_WOBBLE.spread * reading.value, _LEAST_TA_SD_G_PER_L)
             ta_rows.append((index, reading.day, reading.value, max(reading.sd, least)))
     table = np.array([row[1:] for row in ph_rows + ta_rows], dtype=float).reshape(-1, 3)

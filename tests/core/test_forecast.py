@@ -315,7 +315,7 @@ def test_conditions_that_cannot_be_are_refused(field, value):
         ("value", 15.0),
         ("value", math.nan),
         ("sd", 0.0),
-        ("quantity", Quantity.BRIX),
+        ("quantity", Quantity.PELLICLE_MM),
     ],
 )
 def test_observations_that_cannot_be_are_refused(field, value):
