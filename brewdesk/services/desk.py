@@ -16,23 +16,22 @@ from brewdesk.services.changes import Changes
 from brewdesk.services.clock import Clock
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door
-from brewdesk.services.forecasts import Forecasts, TasteBand
+from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.history import History
 from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
 from brewdesk.services.notices.port import Notifier
+from brewdesk.services.palate import Palate
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
 from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import Reminders
 from brewdesk.services.settings import (
-    FIRST_TASTE_PH,
     QUIET_FROM,
     QUIET_TO,
     REMINDER_HOUR,
     SOUND_ON,
-    TOO_SOUR_PH,
     Settings,
 )
 from brewdesk.services.shelf import Shelf
@@ -64,6 +63,7 @@ class Desk:
     timers: Timers
     readings: Readings
     journal: Journal
+    palate: Palate
     forecasts: Forecasts
     reminders: Reminders
     reminder_clock: ReminderClock
@@ -141,7 +141,9 @@ def build_desk(
     door = Door(store, clock, changes)
     settings = Settings(store, changes, measurement=measurement)
     quantities = Quantities(settings)
-    forecasts = Forecasts(door, jobs, band=lambda: taste_band(settings))
+    palate = Palate(door, jobs, settings)
+    forecasts = Forecasts(door, jobs, band=palate.band)
+    palate.learned.connect(forecasts.request_all_live)
     reminders = Reminders(
         door, window_of=forecasts.window_of, hour=lambda: settings.get(REMINDER_HOUR)
     )
@@ -165,6 +167,7 @@ def build_desk(
         timers=timers,
         readings=Readings(door, quantities),
         journal=Journal(door, quantities),
+        palate=palate,
         forecasts=forecasts,
         reminders=reminders,
         reminder_clock=ReminderClock(
@@ -173,13 +176,6 @@ def build_desk(
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
         shelf=Shelf(door, settings, window_of=forecasts.window_of),
         sound=sound,
-    )
-
-
-def taste_band(settings: Settings) -> TasteBand:
-    """Return the pH band in which the maker likes the drink."""
-    return TasteBand(
-        first_taste_ph=settings.get(FIRST_TASTE_PH), too_sour_ph=settings.get(TOO_SOUR_PH)
     )
 
 

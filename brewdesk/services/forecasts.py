@@ -6,52 +6,58 @@ to taste) is in the reminders.
 
 from __future__ import annotations
 
-import statistics
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta, tzinfo
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.culturelore import CultureLore, Teachers, learn
 from brewdesk.services.door import Door
+from brewdesk.services.jarcourse import (
+    CURVES,
+    DAY,
+    READ,
+    JarCourse,
+    conditions_of,
+    day_of,
+    observations_of,
+    observed,
+    sd_of,
+    value_at,
+)
 from brewdesk.services.jobs import JobRunner, Pool
+from brewdesk.services.palate import TasteBand as TasteBand
 from brewdesk.services.reminder_rules import TastingWindow
+from brewdesk.services.whatif import WhatIf, imagine
 from brewdesk.services.wording.forecasts import (
     no_forecast_words,
     point_words,
     summary_words,
+    suspect_words,
     waiting_words,
 )
-from brewdesk.store.records import Batch, Reading, Vessel
+from brewdesk.services.wording.outlook import (
+    drink_words,
+    imagined_words,
+    moved_words,
+    next_reading_words,
+)
+from brewdesk.store.records import Batch, Reading
 from culturecore import safety
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Estimate
-from culturecore.stages import BatchStage, Method, Quantity
+from culturecore.stages import BatchStage, Method
 
 if TYPE_CHECKING:
-    from culturecore.forecast import Forecast
+    from culturecore.forecast import Band, Forecast
 
-_CURVES = (Quantity.PH, Quantity.TA_G_PER_L)
-_READ = (*_CURVES, Quantity.TEMPERATURE_C)
-_DAY = timedelta(days=1)
-# The form keeps minutes: the first reading may seem to come just before the start.
-_START_SLACK = timedelta(minutes=2)
-# Until then the sweet tea still cools, and tells nothing of the place.
-_SETTLED_AFTER = timedelta(hours=12)
-# For a reading that came without its uncertainty: that of the roughest method.
-_ROUGH_SD = {Quantity.PH: 0.3, Quantity.TA_G_PER_L: 1.0}
-_LEAST_SD = 0.005
 _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TasteBand:
-    """The pH between which the maker likes the drink."""
-
-    first_taste_ph: float = 3.3
-    too_sour_ph: float = 2.9
+YESTERDAY = timedelta(hours=24)
+# How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
+_TURN_S = 0.005
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,7 +78,8 @@ class CurveView:
 
     ``started_at`` is on the maker's clock, days count from it. ``opens_on`` and
     ``closes_on`` are the median days of the tasting window on the maker's calendar.
-    ``forecast`` is None while none is known; the points are there all the same.
+    ``notes`` are short sentences beside the summary: what moved, what to read next, what
+    is in the drink. ``forecast`` is None while none is known; the points are there all the same.
     """
 
     batch_id: int
@@ -89,17 +96,42 @@ class CurveView:
     opens_on: date | None
     closes_on: date | None
     text_summary: str
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Imagined:
+    """The course of a batch as it would be otherwise; only looked at, never kept."""
+
+    batch_id: int
+    change: WhatIf
+    days: tuple[float, ...]
+    ph_median: tuple[float, ...]
+    ta_median: tuple[float, ...]
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
 class _Inputs:
     """Everything a forecast depends on; equal inputs have equal forecasts."""
 
-    batch: Batch
-    vessel: Vessel
-    readings: tuple[Reading, ...]
+    course: JarCourse
     band: TasteBand
     age_days: int
+    teachers: Teachers
+    fresh: frozenset[int]  # ids of readings of the last day
+
+    @property
+    def batch(self) -> Batch:
+        return self.course.batch
+
+
+@dataclass(frozen=True, slots=True)
+class _Outcome:
+    """A forecast, and the one of a day ago if there is something new since."""
+
+    now: Forecast
+    day_ago: Forecast | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +140,7 @@ class _Known:
 
     inputs: _Inputs
     forecast: Forecast | None
+    day_ago: Forecast | None = None
 
 
 def usual_band() -> TasteBand:
@@ -118,10 +151,11 @@ def usual_band() -> TasteBand:
 class Forecasts(QObject):
     """The newest forecast of each batch.
 
-    ``ready`` carries the id of a batch whose forecast is new.
+    ``ready`` carries the id of a batch whose forecast is new, ``imagined`` an `Imagined`.
     """
 
     ready = Signal(int)
+    imagined = Signal(object)
 
     def __init__(
         self,
@@ -135,8 +169,17 @@ class Forecasts(QObject):
         self._door = door
         self._jobs = jobs
         self._band = band
+        self._lore = CultureLore(door)
         self._known: dict[int, _Known] = {}
         self._asked: dict[int, _Inputs] = {}
+        self._waiting: dict[int, None] = {}  # in the order of asking
+        self._running: set[int] = set()
+        self._told_late: set[int] = set()
+        self._turn = QTimer(self)
+        self._turn.setObjectName("forecasts_turn")
+        self._turn.setSingleShot(True)
+        self._turn.setInterval(0)
+        self._turn.timeout.connect(self._take_turn)
         door.changes.changed.connect(self._on_changed)
 
     def now(self, batch_id: int) -> CurveView | None:
@@ -160,24 +203,52 @@ class Forecasts(QObject):
         NoSuchRow
             If there is no batch with this id.
         """
+        self._waiting.pop(batch_id, None)
         inputs = self._inputs(batch_id)
         if inputs is None or inputs == self._asked.get(batch_id):
             return
         self._asked[batch_id] = inputs
+        self._running.add(batch_id)
         self._jobs.run(
-            lambda: work_out(inputs),
-            lambda forecast: self._on_done(_Known(inputs, forecast)),
+            lambda: _outcome(inputs),
+            lambda done: self._on_done(_Known(inputs, done.now, done.day_ago)),
             lambda error: self._on_failed(inputs, error),
             key=f"forecast-{batch_id}",
             pool=Pool.FIGURES,
         )
 
     def request_all_live(self) -> None:
-        """Have the forecasts of all souring batches worked out that do not hold any more."""
+        """Have the forecasts of all souring batches worked out that do not hold any more.
+
+        However many there are, the window's thread is kept for a part of a frame at a time.
+        """
         with self._door.store.read() as unit:
             batches = unit.batches.where(stage=BatchStage.SOURING)
-        for batch in batches:
-            self.request(batch.id)
+        self._waiting.update(dict.fromkeys(batch.id for batch in batches))
+        self._take_turn()
+
+    def what_if(self, batch_id: int, change: WhatIf) -> None:
+        """Work out how a batch would go otherwise; `imagined` brings the newest asked for.
+
+        Raises
+        ------
+        NoSuchRow
+            If there is no batch with this id.
+        """
+        inputs = self._inputs(batch_id)
+        if inputs is None:
+            return
+        moment = self._moment(inputs.batch)
+        now_day = day_of(inputs.course, moment)
+        self._jobs.run(
+            lambda: imagine(
+                inputs.course, inputs.teachers, _band_of(inputs), max(0.0, now_day), change
+            ),
+            lambda forecast: self._on_imagined(inputs, change, forecast),
+            lambda error: self._on_unimagined(error),
+            key="what-if",
+            pool=Pool.FIGURES,
+        )
 
     def window_of(self, batch_id: int) -> TastingWindow | None:
         """Return the forecast tasting window; None while there is no forecast."""
@@ -189,10 +260,10 @@ class Forecasts(QObject):
             return TastingWindow()
         start, horizon = known.inputs.batch.started_at, known.forecast.days[-1]
         return TastingWindow(
-            opens_at=start + opens.value * _DAY,
-            opens_earliest=start + opens.low * _DAY,
-            opens_latest=start + opens.high * _DAY if opens.high < horizon else None,
-            closes_at=start + closes.value * _DAY if closes is not None else None,
+            opens_at=start + opens.value * DAY,
+            opens_earliest=start + opens.low * DAY,
+            opens_latest=start + opens.high * DAY if opens.high < horizon else None,
+            closes_at=start + closes.value * DAY if closes is not None else None,
         )
 
     def _inputs(self, batch_id: int) -> _Inputs | None:
@@ -201,9 +272,17 @@ class Forecasts(QObject):
             if batch.started_at is None:
                 return None
             vessel = unit.vessels.get(batch.vessel_id)
-            readings = unit.readings.where(batch_id=batch_id, quantity=_READ, order_by=("at", "id"))
-        age_days = int(_days_since_start(batch, self._moment(batch)))
-        return _Inputs(batch, vessel, readings, self._band(), age_days)
+            readings = unit.readings.where(batch_id=batch_id, quantity=READ, order_by=("at", "id"))
+            teachers = self._lore.teachers_of(batch, unit)
+        course = JarCourse(batch, vessel, readings)
+        moment = self._moment(batch)
+        return _Inputs(
+            course,
+            self._band(),
+            int(day_of(course, moment)),
+            teachers,
+            frozenset(reading.id for reading in readings if reading.at > moment - YESTERDAY),
+        )
 
     def _moment(self, batch: Batch) -> datetime:
         now = self._door.clock.now()
@@ -211,24 +290,23 @@ class Forecasts(QObject):
 
     def _view(self, inputs: _Inputs, known: _Known | None) -> CurveView:
         zone = self._door.clock.zone()
-        batch = inputs.batch
-        start = batch.started_at or batch.planned_at
+        batch, course = inputs.batch, inputs.course
         forecast = known.forecast if known is not None else None
-        suspects = _suspect_ids(known)
+        suspects = _suspects(known)
         points, ta_points = (
             tuple(
-                _point(reading, start, point_words(reading, zone), reading.id in suspects)
-                for reading in inputs.readings
+                _point(reading, course, point_words(reading, zone), reading in suspects)
+                for reading in course.readings
                 if reading.quantity is quantity and reading.value is not None
             )
-            for quantity in _CURVES
+            for quantity in CURVES
         )
-        now_day = _days_since_start(batch, self._moment(batch))
+        now_day = day_of(course, self._moment(batch))
         safe_ph, deadline_day = safety.limit("ph_finished_max"), safety.limit("ph_deadline_days")
-        if forecast is not None:
+        if forecast is not None and known is not None:
             text = summary_words(
                 forecast,
-                started_at=start,
+                started_at=course.start,
                 now_day=now_day,
                 deadline_day=deadline_day,
                 safe_ph=safe_ph,
@@ -236,12 +314,16 @@ class Forecasts(QObject):
                     point.day >= 0 and point.value + point.sd <= safe_ph for point in points
                 ),
                 zone=zone,
+                suspects=tuple(
+                    suspect_words(reading, _is_above(forecast, course, reading), zone)
+                    for reading in suspects
+                ),
             )
         else:
             text = waiting_words() if known is None else no_forecast_words()
         return CurveView(
             batch_id=batch.id,
-            started_at=start.astimezone(zone),
+            started_at=course.start.astimezone(zone),
             points=points,
             ta_points=ta_points,
             forecast=forecast,
@@ -251,21 +333,63 @@ class Forecasts(QObject):
             least_ph=safety.limit("ph_finished_min"),
             now_day=now_day,
             deadline_day=deadline_day,
-            opens_on=_date_of(forecast.window_opens_day if forecast else None, start, zone),
-            closes_on=_date_of(forecast.window_closes_day if forecast else None, start, zone),
+            opens_on=_date_of(forecast.window_opens_day if forecast else None, course.start, zone),
+            closes_on=_date_of(
+                forecast.window_closes_day if forecast else None, course.start, zone
+            ),
             text_summary=text,
+            notes=_notes(known, now_day, zone) if known is not None else (),
         )
+
+    def _take_turn(self) -> None:
+        """Ask for waiting forecasts for as long as the window can spare its thread."""
+        clock = self._door.clock
+        began = clock.monotonic()
+        while self._waiting and clock.monotonic() - began < _TURN_S:
+            self.request(next(iter(self._waiting)))
+        if self._waiting:
+            self._turn.start()
 
     def _on_done(self, known: _Known) -> None:
         batch_id = known.inputs.batch.id
+        self._running.discard(batch_id)
         self._known[batch_id] = known
         self.ready.emit(batch_id)
-        self._door.changes.announce(Topic.FORECASTS, batch_ids=(batch_id,))
+        # Of many that come at once the others hear once: each hearing looks at the whole shelf.
+        self._told_late.add(batch_id)
+        if not self._running and not self._waiting:
+            told, self._told_late = self._told_late, set()
+            self._door.changes.announce(Topic.FORECASTS, batch_ids=told)
 
     def _on_failed(self, inputs: _Inputs, error: BaseException) -> None:
         if not isinstance(error, ImpossibleInput):
+            self._running.discard(inputs.batch.id)
             raise error
         self._on_done(_Known(inputs, None))
+
+    def _on_imagined(self, inputs: _Inputs, change: WhatIf, forecast: Forecast) -> None:
+        zone = self._door.clock.zone()
+        known = self._known.get(inputs.batch.id)
+        self.imagined.emit(
+            Imagined(
+                batch_id=inputs.batch.id,
+                change=change,
+                days=forecast.days,
+                ph_median=forecast.ph[0.5],
+                ta_median=forecast.ta_g_per_l[0.5],
+                text=imagined_words(
+                    forecast,
+                    known.forecast if known is not None else None,
+                    started_at=inputs.course.start,
+                    is_from_the_start=change.is_from_the_start(),
+                    zone=zone,
+                ),
+            )
+        )
+
+    def _on_unimagined(self, error: BaseException) -> None:
+        if not isinstance(error, ImpossibleInput):
+            raise error
 
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(_TOPICS):
@@ -275,7 +399,8 @@ class Forecasts(QObject):
         for batch in souring:
             is_meant = change.concerns_batch(batch.id) or batch.vessel_id in change.vessel_ids
             if is_meant or change.concerns(Topic.SETTINGS):
-                self.request(batch.id)
+                self._waiting[batch.id] = None
+        self._take_turn()
 
 
 def work_out(inputs: _Inputs) -> Forecast:
@@ -287,92 +412,80 @@ def work_out(inputs: _Inputs) -> Forecast:
         If its amounts or readings are such as no jar can have.
     """
     # Loaded here, since it brings numpy: nothing of it is needed to paint the first window.
-    from culturecore import vessels
-    from culturecore.forecast import Band, Conditions, Observation, forecast
+    from culturecore.forecast import forecast
 
-    batch, vessel = inputs.batch, inputs.vessel
-    conditions = Conditions(
-        volume_l=batch.fill_volume_l,
-        surface_cm2=vessels.surface_area_cm2(
-            vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l, batch.fill_volume_l
-        ),
-        starter_share=batch.starter_volume_l / batch.fill_volume_l,
-        start_ph=Estimate(value=batch.start_ph, low=batch.start_ph_low, high=batch.start_ph_high),
-        starter_ta_g_per_l=batch.starter_ta_g_per_l,
-        temperature_c=_temperature_c(batch, inputs.readings),
-        sugar_g_per_l=batch.sugar_g / batch.fill_volume_l,
-        tea_kind=batch.tea_kind,
-    )
-    observations = [
-        Observation(
-            day=max(0.0, _days_since_start(batch, reading.at)),
-            quantity=reading.quantity,
-            value=reading.value,
-            sd=_sd(reading),
-        )
-        for reading in _observed(batch, inputs.readings)
-        if reading.value is not None
-    ]
     return forecast(
-        conditions,
-        observations,
+        conditions_of(inputs.course, learn(inputs.teachers)),
+        observations_of(inputs.course, observed(inputs.course)),
         now_day=float(inputs.age_days),
-        band=Band(first_taste_ph=inputs.band.first_taste_ph, too_sour_ph=inputs.band.too_sour_ph),
+        band=_band_of(inputs),
     )
 
 
-def _observed(batch: Batch, readings: tuple[Reading, ...]) -> tuple[Reading, ...]:
-    """Return the readings of the blend itself: what was measured before is water or starter."""
-    return tuple(
-        reading
-        for reading in readings
-        if reading.quantity in _CURVES
-        and reading.value is not None
-        and batch.started_at is not None
-        and reading.at >= batch.started_at - _START_SLACK
+def _outcome(inputs: _Inputs) -> _Outcome:
+    now = work_out(inputs)
+    course = inputs.course
+    earlier = tuple(reading for reading in course.readings if reading.id not in inputs.fresh)
+    # On the first day there was no forecast yet that could have moved.
+    if not inputs.fresh or inputs.age_days < 1:
+        return _Outcome(now, None)
+    return _Outcome(
+        now, work_out(replace(inputs, course=replace(course, readings=earlier), fresh=frozenset()))
     )
 
 
-def _temperature_c(batch: Batch, readings: tuple[Reading, ...]) -> float:
-    """Return what was measured once the liquid had settled, else the place's usual temperature."""
-    measured = [
-        reading.value
-        for reading in readings
-        if reading.quantity is Quantity.TEMPERATURE_C
-        and reading.value is not None
-        and batch.started_at is not None
-        and reading.at >= batch.started_at + _SETTLED_AFTER
-    ]
-    return statistics.median(measured) if measured else batch.place_temperature_c
+def _band_of(inputs: _Inputs) -> Band:
+    from culturecore.forecast import Band
+
+    return Band(first_taste_ph=inputs.band.first_taste_ph, too_sour_ph=inputs.band.too_sour_ph)
 
 
-def _suspect_ids(known: _Known | None) -> frozenset[int]:
+def _notes(known: _Known, now_day: float, zone: tzinfo) -> tuple[str, ...]:
+    """Say what moved, what to read next and what is in the drink, as far as it is known."""
+    forecast, start = known.forecast, known.inputs.course.start
+    if forecast is None:
+        return ()
+    found = []
+    if known.day_ago is not None:
+        found.append(moved_words(known.day_ago, forecast, start, zone))
+    if known.inputs.batch.stage is BatchStage.SOURING:
+        found.append(next_reading_words(forecast.next_reading, start, now_day, zone))
+    if 0.0 <= now_day <= forecast.days[-1]:
+        alcohol, sugar = (
+            value_at(forecast.days, curves, now_day) if curves else None
+            for curves in (forecast.ethanol_percent_vv, forecast.sugar_g_per_l)
+        )
+        found.append(drink_words(alcohol, sugar))
+    return tuple(note for note in found if note)
+
+
+def _suspects(known: _Known | None) -> tuple[Reading, ...]:
     if known is None or known.forecast is None:
-        return frozenset()
-    observed = _observed(known.inputs.batch, known.inputs.readings)
-    return frozenset(observed[index].id for index in known.forecast.suspects)
+        return ()
+    readings = observed(known.inputs.course)
+    return tuple(readings[index] for index in known.forecast.suspects)
 
 
-def _point(reading: Reading, start: datetime, text: str, is_suspect: bool) -> CurvePoint:
+def _is_above(forecast: Forecast, course: JarCourse, reading: Reading) -> bool | None:
+    """Tell on which side of the expected course a reading lies; None where no course is drawn."""
+    curves = {CURVES[0]: forecast.ph, CURVES[1]: forecast.ta_g_per_l}.get(reading.quantity)
+    if not curves or reading.value is None:
+        return None
+    return reading.value > value_at(forecast.days, curves, day_of(course, reading.at)).value
+
+
+def _point(reading: Reading, course: JarCourse, text: str, is_suspect: bool) -> CurvePoint:
     return CurvePoint(
-        day=(reading.at - start) / _DAY,
+        day=day_of(course, reading.at),
         value=reading.value if reading.value is not None else 0.0,
-        sd=_sd(reading),
+        sd=sd_of(reading),
         text=text,
         method=reading.method,
         is_suspect=is_suspect,
     )
 
 
-def _sd(reading: Reading) -> float:
-    return max(_LEAST_SD, _ROUGH_SD[reading.quantity] if reading.sd is None else reading.sd)
-
-
-def _days_since_start(batch: Batch, at: datetime) -> float:
-    return (at - (batch.started_at or batch.planned_at)) / _DAY
-
-
 def _date_of(estimate: Estimate | None, start: datetime, zone: tzinfo) -> date | None:
     if estimate is None:
         return None
-    return (start + estimate.value * _DAY).astimezone(zone).date()
+    return (start + estimate.value * DAY).astimezone(zone).date()

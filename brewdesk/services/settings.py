@@ -64,6 +64,7 @@ CULTURE_LIMIT_C = Option(key="culture_limit_c", default=30.0, low=20.0, high=38.
 # The band is taste. These are starting values (from memory), for the maker to move.
 FIRST_TASTE_PH = Option(key="first_taste_ph", default=3.3, low=2.5, high=4.2)
 TOO_SOUR_PH = Option(key="too_sour_ph", default=2.9, low=2.5, high=4.2)
+LEARN_TASTE = Option(key="learn_taste", default=True)
 THEME = Option(key="theme", default="system", choices=("system", "light", "dark"))
 TEXT_SCALE = Option(key="text_scale", default=1.0, low=0.8, high=3.0)
 ZONE = Option(key="zone", default="", is_valid=_is_zone)  # "" = the computer's own
@@ -138,6 +139,7 @@ class Settings:
             CULTURE_LIMIT_C,
             FIRST_TASTE_PH,
             TOO_SOUR_PH,
+            LEARN_TASTE,
             THEME,
             TEXT_SCALE,
             ZONE,
@@ -276,6 +278,7 @@ def _labels() -> dict[str, str]:
         "culture_limit_c": t("Warmest liquid a culture may go into"),
         "first_taste_ph": t("pH at which a batch is first worth tasting"),
         "too_sour_ph": t("pH below which a batch is too sour for you"),
+        "learn_taste": t("Learn my taste from my tastings"),
         "theme": t("Colours"),
         "text_scale": t("Size of the text"),
         "zone": t("Time zone"),

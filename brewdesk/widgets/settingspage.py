@@ -100,7 +100,7 @@ class SettingsPage(QWidget):
                 ),
                 [
                     key
-                    for key in ("first_taste_ph", "too_sour_ph", "culture_limit_c")
+                    for key in ("first_taste_ph", "too_sour_ph", "culture_limit_c", "learn_taste")
                     if key in declared
                 ],
             ),

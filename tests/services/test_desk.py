@@ -6,7 +6,8 @@ from datetime import time
 
 import pytest
 
-from brewdesk.services.desk import build_desk, quiet_hours, taste_band
+from brewdesk.services.desk import build_desk, quiet_hours
+from brewdesk.services.palate import set_band
 from brewdesk.services.settings import FIRST_TASTE_PH, QUIET_FROM, QUIET_TO, SOUND_ON
 from brewdesk.store.records import PlaceDraft
 from brewdesk.store.store import Store
@@ -45,7 +46,7 @@ def test_settings_reach_the_services_that_heed_them(desk):
     desk.settings.put(FIRST_TASTE_PH, 3.5)
     desk.settings.put(QUIET_FROM, time(20, 0))
     desk.settings.put(QUIET_TO, time(9, 0))
-    assert taste_band(desk.settings).first_taste_ph == 3.5
+    assert set_band(desk.settings).first_taste_ph == 3.5
     hours = quiet_hours(desk.settings)
     assert (hours.begins, hours.ends) == (time(20, 0), time(9, 0))
     desk.settings.put(SOUND_ON, False)

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 # A share of draws is not known to the percent, and never a promise.
 _LEAST_PERCENT, _MOST_PERCENT, _PERCENT_STEP = 5, 95, 5
+_MOST_NAMED = 2  # of readings that do not fit: more would bury the answer
 
 
 def _t(text: str) -> str:
@@ -44,6 +45,39 @@ def point_words(reading: Reading, zone: tzinfo) -> str:
     )
 
 
+def suspect_words(reading: Reading, is_above: bool | None, zone: tzinfo) -> str:
+    """Name a reading that does not fit, and why. ``is_above`` tells on which side it lies."""
+    if reading.quantity is Quantity.TASTE:
+        return _t("The tasting of {day} does not fit the other readings.").format(
+            day=date_words(reading.at, zone)
+        )
+    what = {
+        Quantity.PH: lambda value: _t("pH {value}").format(value=_number(value, 2)),
+        Quantity.TA_G_PER_L: lambda value: _t("{value} g/L acidity").format(
+            value=_number(value, 1)
+        ),
+        Quantity.BRIX: lambda value: _t("{value} °Bx").format(value=_number(value, 1)),
+        Quantity.SPECIFIC_GRAVITY: lambda value: _t("Gravity {value}").format(
+            value=_number(value, 3)
+        ),
+    }[reading.quantity](reading.value if reading.value is not None else 0.0)
+    if is_above is None:
+        text = _t(
+            "{what} of {day} does not fit the other readings: look for a slip, or measure again."
+        )
+    elif is_above:
+        text = _t(
+            "{what} of {day} lies far above what the other readings let expect: look for a slip, "
+            "or measure again."
+        )
+    else:
+        text = _t(
+            "{what} of {day} lies far below what the other readings let expect: look for a slip, "
+            "or measure again."
+        )
+    return text.format(what=what, day=date_words(reading.at, zone))
+
+
 def waiting_words() -> str:
     """Say that there is no forecast yet."""
     return _t("The forecast is being worked out.")
@@ -66,16 +100,22 @@ def summary_words(
     safe_ph: float,
     is_known_safe: bool,
     zone: tzinfo,
+    suspects: tuple[str, ...] = (),
 ) -> str:
-    """Say what a forecast expects, how sure it is, and what it rests on."""
+    """Say what a forecast expects, how sure it is, and what it rests on.
+
+    ``suspects`` are the sentences of `suspect_words`.
+    """
     horizon = forecast.days[-1]
     sentences = [_opening(forecast.window_opens_day, started_at, now_day, horizon, zone)]
     if forecast.window_opens_day is not None:
         sentences.append(_closing(forecast.window_closes_day, started_at, now_day, horizon, zone))
     if not is_known_safe and now_day <= deadline_day:
         sentences.append(_safety(forecast.probability_safe_by_deadline, deadline_day, safe_ph))
-    if forecast.suspects:
-        sentences.append(_t("Some readings do not fit the others; please measure again."))
+    if len(suspects) > _MOST_NAMED:
+        sentences.append(_t("Several readings do not fit the others; please measure again."))
+    else:
+        sentences += suspects
     sentences += [_CAVEATS[caveat]() for caveat in forecast.caveats if caveat in _CAVEATS]
     return " ".join(sentence for sentence in sentences if sentence)
 

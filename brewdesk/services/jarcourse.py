@@ -1,0 +1,172 @@
+"""One batch with its vessel and readings, and what of it the figures need.
+
+Plain values and pure functions: nothing here needs a store or a clock, so all of it may
+run in any thread.
+"""
+
+from __future__ import annotations
+
+import math
+import statistics
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
+
+from brewdesk.store.records import Batch, Reading, Vessel
+from culturecore.outcome import Estimate
+from culturecore.stages import Quantity, TasteMark
+
+if TYPE_CHECKING:
+    from culturecore.forecast import Conditions, KnownCulture, Observation
+
+CURVES = (Quantity.PH, Quantity.TA_G_PER_L)
+OBSERVED = (*CURVES, Quantity.BRIX, Quantity.SPECIFIC_GRAVITY, Quantity.TASTE)
+READ = (*OBSERVED, Quantity.TEMPERATURE_C)
+DAY = timedelta(days=1)
+# The form keeps minutes: the first reading may seem to come just before the start.
+START_SLACK = timedelta(minutes=2)
+# Until then the sweet tea still cools, and tells nothing of the place.
+_SETTLED_AFTER = timedelta(hours=12)
+# For a reading that came without its uncertainty: that of the roughest method.
+_ROUGH_SD = {
+    Quantity.PH: 0.3,
+    Quantity.TA_G_PER_L: 1.0,
+    Quantity.BRIX: 0.5,
+    Quantity.SPECIFIC_GRAVITY: 0.002,
+}
+_LEAST_SD = {Quantity.SPECIFIC_GRAVITY: 0.0002}
+_USUAL_LEAST_SD = 0.005
+_TASTE_SD = 1.0  # not looked at: a verdict has its own model
+
+
+@dataclass(frozen=True, slots=True)
+class JarCourse:
+    """A batch that has begun to sour, where it stands, and its readings by time."""
+
+    batch: Batch
+    vessel: Vessel
+    readings: tuple[Reading, ...]
+
+    @property
+    def start(self) -> datetime:
+        """When the starter went in."""
+        return self.batch.started_at or self.batch.planned_at
+
+
+def day_of(course: JarCourse, at: datetime) -> float:
+    """Return the days from the start to an instant."""
+    return (at - course.start) / DAY
+
+
+def sd_of(reading: Reading) -> float:
+    """Return a reading's standard uncertainty; a rough one where it came without."""
+    least = _LEAST_SD.get(reading.quantity, _USUAL_LEAST_SD)
+    return max(least, _ROUGH_SD[reading.quantity] if reading.sd is None else reading.sd)
+
+
+def observed(course: JarCourse) -> tuple[Reading, ...]:
+    """Return the readings of the blend itself: what was measured before is water or starter."""
+    return tuple(
+        reading
+        for reading in course.readings
+        if reading.quantity in OBSERVED
+        and reading.at >= course.start - START_SLACK
+        and (reading.value is not None or taste_of(reading) is not None)
+    )
+
+
+def taste_of(reading: Reading) -> TasteMark | None:
+    """Return a tasting's verdict, None for any other reading."""
+    if reading.quantity is not Quantity.TASTE:
+        return None
+    try:
+        return TasteMark(reading.text)
+    except ValueError:  # kept by another program version
+        return None
+
+
+def observations_of(course: JarCourse, readings: Iterable[Reading]) -> list[Observation]:
+    """Turn readings into what a forecast takes, one for one."""
+    from culturecore.forecast import Observation
+
+    return [
+        Observation(
+            day=max(0.0, day_of(course, reading.at)),
+            quantity=reading.quantity,
+            value=reading.value or 0.0,
+            sd=_TASTE_SD if reading.quantity is Quantity.TASTE else sd_of(reading),
+            taste=taste_of(reading),
+        )
+        for reading in readings
+    ]
+
+
+def conditions_of(course: JarCourse, known: KnownCulture | None = None) -> Conditions:
+    """Return what is known of a batch without reading it.
+
+    Raises
+    ------
+    ImpossibleInput
+        If its amounts are such as no jar can have.
+    """
+    from culturecore import vessels
+    from culturecore.forecast import Conditions
+
+    batch, vessel = course.batch, course.vessel
+    temperatures = temperatures_of(course)
+    return Conditions(
+        volume_l=batch.fill_volume_l,
+        surface_cm2=vessels.surface_area_cm2(
+            vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l, batch.fill_volume_l
+        ),
+        starter_share=batch.starter_volume_l / batch.fill_volume_l,
+        start_ph=Estimate(value=batch.start_ph, low=batch.start_ph_low, high=batch.start_ph_high),
+        starter_ta_g_per_l=batch.starter_ta_g_per_l,
+        temperature_c=(
+            statistics.median(degrees for _, degrees in temperatures)
+            if temperatures
+            else batch.place_temperature_c
+        ),
+        sugar_g_per_l=batch.sugar_g / batch.fill_volume_l,
+        tea_kind=batch.tea_kind,
+        temperature_course=temperatures,
+        known=known,
+    )
+
+
+def temperatures_of(course: JarCourse) -> tuple[tuple[float, float], ...]:
+    """Return the temperatures measured once the liquid had settled, as (day, degC)."""
+    return tuple(
+        (day_of(course, reading.at), reading.value)
+        for reading in course.readings
+        if reading.quantity is Quantity.TEMPERATURE_C
+        and reading.value is not None
+        and reading.at >= course.start + _SETTLED_AFTER
+    )
+
+
+def value_at(
+    days: tuple[float, ...], curves: dict[float, tuple[float, ...]], day: float
+) -> Estimate:
+    """Read the median and the 80 % bounds off quantile curves on a day within them."""
+    low, middle, high = (_between(days, curves[share], day) for share in (0.1, 0.5, 0.9))
+    return Estimate(value=middle, low=min(low, high), high=max(low, high))
+
+
+def _between(days: tuple[float, ...], curve: tuple[float, ...], day: float) -> float:
+    if day <= days[0]:
+        return curve[0]
+    for n in range(1, len(days)):
+        if day <= days[n]:
+            share = (day - days[n - 1]) / (days[n] - days[n - 1])
+            return curve[n - 1] + share * (curve[n] - curve[n - 1])
+    return curve[-1]
+
+
+def sd_from_bounds(estimate: Estimate) -> float:
+    """Return the standard deviation of a normal curve with these 80 % bounds."""
+    return max((estimate.high - estimate.low) / (2.0 * _Z80), _USUAL_LEAST_SD)
+
+
+_Z80 = math.sqrt(2.0) * 0.9061938024368232  # 90 % point of the standard normal, 1.2816
