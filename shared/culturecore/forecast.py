@@ -12,17 +12,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from culturecore import priors, souring
+from culturecore import pace, priors, souring
 from culturecore.errors import ImpossibleInput
+from culturecore.modes import find_mode
 from culturecore.outcome import Caveat, Estimate
 from culturecore.possiblejars import (
+    BASE,
+    FIRST_PACE,
+    FIRST_SUGAR,
+    LAG,
     LATENTS,
     SURFACE_REACH,
-    Readings,
-    arranged,
+    PossibleJars,
     possible_jars,
-    uses_start_estimate,
 )
+from culturecore.readingarrays import STUDENT_FREEDOM, Readings, arranged, uses_start_estimate
 from culturecore.reweighting import WeightedDraws, equal_draws, reweigh
 from culturecore.safety import limit
 from culturecore.souringcase import (
@@ -61,18 +65,16 @@ MOST = {  # of each quantity that tells of souring
     Quantity.SPECIFIC_GRAVITY: 1.4,
     Quantity.TASTE: math.inf,
 }
+USUAL_BAND = Band()
 QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
 DAY_STEP = 0.5
 
-_FIRST_DRAWS = 20_000
-_FEWEST_DRAWS = 3_000
-_WORK = 120_000  # draws times readings of one round; keeps a forecast within milliseconds
-_BLOCK = 16_000  # draws times readings worked on at a time
-_ENOUGH_EFFECTIVE = 400.0
-_KEPT_DRAWS = 2_000  # equal draws from which bands and windows are read
-_MODEL_DOUBT = 0.25  # by which many readings are trusted less than the formula would have it
-_DOUBTED_READINGS = 2.0  # at which half of that doubt is in force
-_JUDGING_DRAWS = 400  # equal draws by which readings are judged
+_DRAWS = 1_500  # of each round
+_ENOUGH_EFFECTIVE = 200.0
+_A_WAIT = 1.5  # latent of a lag from which the search starts too
+_KEPT_DRAWS = 1_000  # equal draws from which bands and windows are read
+_JUDGING_DRAWS = 300  # equal draws by which readings are judged
+_BLOCK = 16_000  # draws times days worked on at a time
 
 _SUSPECT_AT = 3.5  # standardised distance from the jar's own curve
 _SUSPECT_SHARE = 0.5  # when more readings than this look wrong, it is the jar that is strange
@@ -119,7 +121,7 @@ def forecast(
     observations: Sequence[Observation],
     *,
     now_day: float | None = None,
-    band: Band = Band(),  # frozen: sharing one instance is harmless
+    band: Band = USUAL_BAND,
     horizon_days: float = 35.0,
     seed: int = 20261125,
 ) -> Forecast:
@@ -141,7 +143,7 @@ def forecast(
     import numpy as np
 
     _check(conditions, observations, band, now_day, horizon_days)
-    readings = arranged(conditions, observations)
+    readings = arranged(conditions, observations, band)
     rng = np.random.default_rng(seed)
     fitted = _weighted(conditions, readings, rng)
     judged = _judged(conditions, readings, fitted)
@@ -149,9 +151,7 @@ def forecast(
     if judged.is_unlike_known:
         fitted = _weighted(conditions, readings.widened(widening), rng, around=fitted)
     chosen = fitted.latents[equal_draws(fitted.weights, _KEPT_DRAWS)]
-    middle = chosen.mean(axis=0)
-    chosen = middle + _doubt(len(readings.indexes)) * (chosen - middle)
-    jars = possible_jars(conditions, chosen)
+    jars = possible_jars(conditions, _filled(chosen, _active(readings), rng))
     days = np.arange(0.0, horizon_days + 0.5 * DAY_STEP, DAY_STEP)
     acid = jars.acid(days[None, :])
     ph_shift = rng.standard_normal((len(chosen), 1)) * priors.PH_WOBBLE.spread * widening
@@ -174,6 +174,31 @@ def forecast(
     )
 
 
+def _active(readings: Readings) -> list[int]:
+    """Latents that these readings can tell something about; the others stay as believed."""
+    active = list(range(BASE))
+    if readings.indexes or len(readings.taste_days):
+        begun = pace.pieces_begun(readings.last_day)
+        active += range(FIRST_PACE, FIRST_PACE + begun)
+    if readings.tells_sugar:
+        active += range(FIRST_SUGAR, LATENTS)
+    return active
+
+
+def _filled(latents: Floats, active: list[int], rng: Generator | None) -> Floats:
+    """Give the latents that were left out: drawn from their prior, or in its middle."""
+    import numpy as np
+
+    count = len(latents)
+    everything = np.zeros((count, LATENTS)) if rng is None else _normals(rng, count)
+    everything[:, active] = latents
+    return everything
+
+
+def _normals(rng: Generator, count: int) -> Floats:
+    return rng.standard_normal((count, LATENTS))
+
+
 def _weighted(
     conditions: Conditions,
     readings: Readings,
@@ -184,34 +209,32 @@ def _weighted(
     """Weigh draws of the prior by the readings."""
     import numpy as np
 
-    count = max(len(readings.values), 1)
-    rows = max(_BLOCK // count, 1)
+    active = _active(readings)
+    rows = max(_BLOCK // max(len(readings.values), 1), 1)
+
+    def jars_of(latents: Floats) -> PossibleJars:
+        return possible_jars(conditions, _filled(latents, active, None))
 
     def log_likelihood(latents: Floats) -> Floats:
         # In blocks that stay in the processor's cache: twice as fast as all at once.
         blocks = [latents[at : at + rows] for at in range(0, len(latents), rows)]
-        return np.concatenate(
-            [readings.log_likelihood(possible_jars(conditions, block)) for block in blocks]
-        )
+        return np.concatenate([readings.log_likelihood(jars_of(block)) for block in blocks])
 
+    mode = None
+    if around is None and len(readings.values):
+        starts = np.zeros((2, len(active)))
+        starts[1, LAG] = _A_WAIT
+        mode = find_mode(lambda latents: readings.off(jars_of(latents)), starts, STUDENT_FREEDOM)
     return reweigh(
         log_likelihood,
-        dimensions=LATENTS,
-        first_draws=max(_FEWEST_DRAWS, min(_FIRST_DRAWS, _WORK // count)),
-        further_draws=_FEWEST_DRAWS,
+        dimensions=len(active),
+        first_draws=_DRAWS,
+        further_draws=_DRAWS,
         enough_effective=_ENOUGH_EFFECTIVE,
         rng=rng,
         around=around,
+        mode=mode,
     )
-
-
-def _doubt(readings: int) -> float:
-    """Widen what is left of the spread, because a jar is no formula.
-
-    Judged on jars that it made up itself, a model looks better than it is, and the more so
-    the more readings have narrowed it. The size is an assumption.
-    """
-    return 1.0 + _MODEL_DOUBT * readings / (readings + _DOUBTED_READINGS)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -230,13 +253,14 @@ def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -
     if not readings.indexes:
         return _Judged(is_unlike_known=False, widening=1.0, suspects=())
     latents = fitted.latents[equal_draws(fitted.weights, _JUDGING_DRAWS)]
+    latents = _filled(latents, _active(readings), None)
     expected = readings.expected(possible_jars(conditions, latents))
     middle = np.median(expected, axis=0)
     off = np.abs(readings.values - middle)
     distance = off / np.hypot(readings.scales, expected.std(axis=0))
     wrong = distance > _SUSPECT_AT
     typical = _typical_distance(off / readings.scales)
-    from_prior = float(np.square(fitted.weights @ fitted.latents).sum())
+    from_prior = float(np.square(fitted.weights @ fitted.latents[:, :BASE]).sum())
     unlike = (
         from_prior > _FAR_FROM_PRIOR
         or typical > _POOR_FIT

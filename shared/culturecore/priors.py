@@ -330,6 +330,45 @@ LAG_DAYS = Prior(
     is_assumption=True,
 )
 
+PACE_WANDERING = Prior(
+    centre=0.0,
+    spread=0.4,
+    spread_kind=Spread.SD,
+    unit="log of the rate, from one piece of days to another",
+    basis=(
+        "No jar keeps to a formula: places warm and cool, cultures pause and recover. Set so "
+        "that bands hold as often as they say on invented jars of other mechanics."
+    ),
+    confidence=Confidence.LOW,
+    sources=("souring_assumption",),
+    is_assumption=True,
+)
+
+PACE_MEMORY_DAYS = Prior(
+    centre=4.0,
+    spread=2.0,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="days until a slow or fast spell is mostly forgotten",
+    basis="Spells of weather and the stalls of a culture last some days; an assumption.",
+    confidence=Confidence.LOW,
+    sources=("souring_assumption",),
+    is_assumption=True,
+)
+
+SUGAR_BESIDE_ACIDS = Prior(
+    centre=1.4,
+    spread=1.8,
+    spread_kind=Spread.GEOMETRIC_SD,
+    unit="factor on the sugar that the acids alone would take; the spread is that of its excess",
+    basis=(
+        "Cells, cellulose and what is breathed away take sugar too. Between a tenth and a "
+        "whole more than the acids need; an assumption."
+    ),
+    confidence=Confidence.LOW,
+    sources=("souring_assumption",),
+    is_assumption=True,
+)
+
 PH_WOBBLE = Prior(
     centre=0.0,
     spread=0.06,

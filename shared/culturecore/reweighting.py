@@ -19,15 +19,17 @@ if TYPE_CHECKING:
     from numpy.random import Generator
     from numpy.typing import NDArray
 
+    from culturecore.modes import Mode
+
     Floats: TypeAlias = NDArray[float64]
     Indexes: TypeAlias = NDArray[intp]
 
 _MAX_ROUNDS = 6
 _BISECTIONS = 12
-_STEP_EFFECTIVE = 100.0  # draws that must count before a new proposal is fitted to them
-_TAIL_FREEDOM = 6.0  # Student-t proposals: tails wider than the normal latents'
+_STEP_EFFECTIVE = 80.0  # draws that must count before a new proposal is fitted to them
+_TAIL_FREEDOM = 12.0  # Student-t proposals: tails wider than the normal latents'
 _PROPOSAL_WIDTH = 1.1  # a little wider than the draws it was fitted to
-_PRIOR_SHARE = 0.1  # of each round comes from the prior, so that no corner is forgotten
+_PRIOR_SHARE = 0.03  # of each round comes from the prior, so that no corner is forgotten
 _SMALLEST_VARIANCE = 1e-6
 
 
@@ -54,18 +56,24 @@ def reweigh(
     enough_effective: float,
     rng: Generator,
     around: WeightedDraws | None = None,
+    mode: Mode | None = None,
 ) -> WeightedDraws:
     """Draw from the standard normal prior and weigh by ``log_likelihood``.
 
     Parameters: ``log_likelihood`` takes latents (draws by dimensions) and gives one finite
     number a draw. Further rounds of ``further_draws`` follow until the whole likelihood is
-    used and ``enough_effective`` draws count, at most six times. ``around`` are the draws of a like
-    question, to start from.
+    used and ``enough_effective`` draws count, at most six times. ``around`` are the draws of a
+    like question to start from, ``mode`` a likely point.
+
+    Weights are capped at ``sqrt(draws)`` times their mean (Ionides 2008, J. Comput. Graph.
+    Stat. 17:295, from memory).
 
     Notes: adaptive multiple importance sampling in the manner of Cappe et al. 2004 (J.
     Comput. Graph. Stat. 13:907, from memory); effective draws are ``1 / sum(weights^2)``.
     """
-    if around is None:
+    if mode is not None:
+        latents, log_weight_free = _propose_around(mode.middle, mode.spread, first_draws, rng)
+    elif around is None:
         latents = rng.standard_normal((first_draws, dimensions))
         log_weight_free = _zeros(first_draws)
     else:
@@ -109,6 +117,8 @@ def _normalised(log_weights: Floats) -> Floats:
     import numpy as np
 
     weights: Floats = np.exp(log_weights - log_weights.max())
+    # A lucky draw in a thin corner of the proposal must not speak for all the others.
+    weights = np.minimum(weights, weights.mean() * np.sqrt(len(weights)))
     weights /= weights.sum()
     return weights
 
@@ -130,13 +140,19 @@ def _temper(log_weight_free: Floats, evidence: Floats, enough: float) -> tuple[f
 
 def _propose(latents: Floats, weights: Floats, count: int, rng: Generator) -> tuple[Floats, Floats]:
     """Draw around the weighted draws; give the draws and log(prior / proposal) of each."""
-    import numpy as np
-
-    dimensions = latents.shape[1]
     middle = weights @ latents
     away = latents - middle
-    spread = (away * weights[:, None]).T @ away * _PROPOSAL_WIDTH**2
-    spread += _SMALLEST_VARIANCE * np.eye(dimensions)
+    return _propose_around(middle, (away * weights[:, None]).T @ away, count, rng)
+
+
+def _propose_around(
+    middle: Floats, spread: Floats, count: int, rng: Generator
+) -> tuple[Floats, Floats]:
+    """Draw around a point, some from the prior; give log(prior / proposal) with the draws."""
+    import numpy as np
+
+    dimensions = len(middle)
+    spread = spread * _PROPOSAL_WIDTH**2 + _SMALLEST_VARIANCE * np.eye(dimensions)
     root = np.linalg.cholesky(spread)
     from_prior = round(_PRIOR_SHARE * count)
     shapes = rng.standard_normal((count, dimensions))

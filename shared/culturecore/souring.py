@@ -81,6 +81,17 @@ def surface_factor(surface_per_cm: Numbers, exponent: Numbers) -> Floats:
     return factor
 
 
+def sugar_per_meq(gluconic_share: Numbers) -> Floats:
+    """Give the sucrose (g) that a milliequivalent of acid takes at least, by mass balance."""
+    import numpy as np
+
+    grams: Floats = (
+        np.subtract(1.0, gluconic_share) * SUCROSE_G_PER_MEQ_ACETIC
+        + np.asarray(gluconic_share) * SUCROSE_G_PER_MEQ_GLUCONIC
+    )
+    return grams
+
+
 def acid_ceiling_meq_per_l(
     *, start_meq_per_l: Numbers, sugar_g_per_l: Numbers, gluconic_share: Numbers
 ) -> Floats:
@@ -90,11 +101,7 @@ def acid_ceiling_meq_per_l(
     """
     import numpy as np
 
-    sugar_per_meq = (
-        np.subtract(1.0, gluconic_share) * SUCROSE_G_PER_MEQ_ACETIC
-        + np.asarray(gluconic_share) * SUCROSE_G_PER_MEQ_GLUCONIC
-    )
-    ceiling: Floats = start_meq_per_l + np.divide(sugar_g_per_l, sugar_per_meq)
+    ceiling: Floats = start_meq_per_l + np.divide(sugar_g_per_l, sugar_per_meq(gluconic_share))
     return ceiling
 
 

@@ -1,0 +1,1 @@
+"""Parts of the command that measures the forecast on series of readings."""
