@@ -174,7 +174,7 @@ def build_desk(
             door, reminders, notifier, quiet_hours=lambda: quiet_hours(settings), chime=sound.chime
         ),
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
-        shelf=Shelf(door, settings, window_of=forecasts.window_of),
+        shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
         sound=sound,
     )
 

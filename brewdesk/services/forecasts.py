@@ -31,7 +31,7 @@ from brewdesk.services.jarcourse import (
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.palate import TasteBand as TasteBand
 from brewdesk.services.reminder_rules import TastingWindow
-from brewdesk.services.whatif import WhatIf, imagine
+from brewdesk.services.whatif import AsItIs, WhatIf, as_it_is, imagine
 from brewdesk.services.wording.forecasts import (
     no_forecast_words,
     point_words,
@@ -97,6 +97,7 @@ class CurveView:
     closes_on: date | None
     text_summary: str
     notes: tuple[str, ...] = ()
+    as_it_is: AsItIs | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -338,6 +339,7 @@ class Forecasts(QObject):
                 forecast.window_closes_day if forecast else None, course.start, zone
             ),
             text_summary=text,
+            as_it_is=as_it_is(course),
             notes=_notes(known, now_day, zone) if known is not None else (),
         )
 

@@ -114,7 +114,6 @@ def conditions_of(course: JarCourse, known: KnownCulture | None = None) -> Condi
     from culturecore.forecast import Conditions
 
     batch, vessel = course.batch, course.vessel
-    temperatures = temperatures_of(course)
     return Conditions(
         volume_l=batch.fill_volume_l,
         surface_cm2=vessels.surface_area_cm2(
@@ -123,16 +122,18 @@ def conditions_of(course: JarCourse, known: KnownCulture | None = None) -> Condi
         starter_share=batch.starter_volume_l / batch.fill_volume_l,
         start_ph=Estimate(value=batch.start_ph, low=batch.start_ph_low, high=batch.start_ph_high),
         starter_ta_g_per_l=batch.starter_ta_g_per_l,
-        temperature_c=(
-            statistics.median(degrees for _, degrees in temperatures)
-            if temperatures
-            else batch.place_temperature_c
-        ),
+        temperature_c=usual_temperature_c(course),
         sugar_g_per_l=batch.sugar_g / batch.fill_volume_l,
         tea_kind=batch.tea_kind,
-        temperature_course=temperatures,
+        temperature_course=temperatures_of(course),
         known=known,
     )
+
+
+def usual_temperature_c(course: JarCourse) -> float:
+    """Return the middle of what was measured in the jar, else the place's usual temperature."""
+    measured = [degrees for _, degrees in temperatures_of(course)]
+    return statistics.median(measured) if measured else course.batch.place_temperature_c
 
 
 def temperatures_of(course: JarCourse) -> tuple[tuple[float, float], ...]:

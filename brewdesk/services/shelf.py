@@ -8,9 +8,10 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, TypeVar
 
 from brewdesk.services.door import Door
+from brewdesk.services.palate import TasteBand, set_band
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import OPEN_STATES, no_window
-from brewdesk.services.settings import FIRST_TASTE_PH, TOO_SOUR_PH, Settings
+from brewdesk.services.settings import Settings
 from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Vessel
 from culturecore import safety
 from culturecore import vessels as shapes
@@ -89,7 +90,11 @@ class _Rows:
 
 
 class Shelf:
-    """Look at all jars. ``window_of`` gives a batch's forecast tasting window, if known."""
+    """Look at all jars.
+
+    ``window_of`` gives a batch's forecast tasting window, if known; ``band`` the taste in
+    force, where that is not simply what was set.
+    """
 
     def __init__(
         self,
@@ -97,9 +102,10 @@ class Shelf:
         settings: Settings,
         *,
         window_of: Callable[[int], TastingWindow | None] = no_window,
+        band: Callable[[], TasteBand] | None = None,
     ) -> None:
         self._door = door
-        self._settings = settings
+        self._band = band if band is not None else lambda: set_band(settings)
         self._window_of = window_of
 
     def jars(self) -> tuple[JarView, ...]:
@@ -154,9 +160,10 @@ class Shelf:
         now = self._door.clock.now()
         # A pH that was measured outweighs a window that was forecast.
         if ph is not None and ph.value is not None:
-            if ph.value <= self._settings.get(TOO_SOUR_PH):
+            band = self._band()
+            if ph.value <= band.too_sour_ph:
                 return "past_window"
-            if ph.value <= self._settings.get(FIRST_TASTE_PH):
+            if ph.value <= band.first_taste_ph:
                 return "tasting"
         if window is None or window.opens_at is None or now < window.opens_at:
             return "souring"

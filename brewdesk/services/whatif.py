@@ -9,7 +9,12 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from brewdesk.services.culturelore import Teachers, learn
-from brewdesk.services.jarcourse import JarCourse, conditions_of, observations_of
+from brewdesk.services.jarcourse import (
+    JarCourse,
+    conditions_of,
+    observations_of,
+    usual_temperature_c,
+)
 from brewdesk.services.jarcourse import observed as observed_of
 from culturecore.sweettea import Starter, Wish, plan
 
@@ -21,6 +26,17 @@ if TYPE_CHECKING:
 MOST_WARMER_C = 6
 MOST_STARTER_SHARE = 0.4
 LEAST_STARTER_SHARE = 0.02
+_RAMP_DAYS = 0.01
+_EVER_AFTER_DAYS = 60.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AsItIs:
+    """What a batch has now of all that can be imagined otherwise."""
+
+    temperature_c: float
+    starter_share: float
+    diameter_cm: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,9 +56,17 @@ class WhatIf:
         return (self.starter_factor, self.diameter_factor) != (1.0, 1.0)
 
 
-def starter_share_of(course: JarCourse, change: WhatIf) -> float:
+def as_it_is(course: JarCourse) -> AsItIs:
+    """Return what a batch has now, with the temperature that its forecast goes on with."""
+    return AsItIs(
+        temperature_c=usual_temperature_c(course),
+        starter_share=course.batch.starter_volume_l / course.batch.fill_volume_l,
+        diameter_cm=course.vessel.inner_diameter_cm,
+    )
+
+
+def imagined_share(real: float, change: WhatIf) -> float:
     """Return the starter's imagined part of the blend, within what can be imagined."""
-    real = course.batch.starter_volume_l / course.batch.fill_volume_l
     if change.starter_factor == 1.0:
         return real
     return min(max(real * change.starter_factor, LEAST_STARTER_SHARE), MOST_STARTER_SHARE)
@@ -75,7 +99,7 @@ def imagine(
         )
     known = learn(Teachers((course, *teachers.own), teachers.pantry))
     conditions = conditions_of(course, known)
-    share = starter_share_of(course, change)
+    share = imagined_share(conditions.starter_share, change)
     otherwise = replace(
         conditions,
         surface_cm2=conditions.surface_cm2 * change.diameter_factor**2,
@@ -93,13 +117,17 @@ def _warmer_from(conditions: Conditions, now_day: float, warmer_c: float) -> Con
     """Let the place be warmer from a day on."""
     if warmer_c == 0.0:
         return conditions
-    course = conditions.temperature_course or ((0.0, conditions.temperature_c),)
-    last = max((degrees for _, degrees in course[-1:]), default=conditions.temperature_c)
-    # The step stands between two entries close together; whatever lies between is a ramp.
-    eve = max(now_day - 0.01, course[-1][0])
+    now = conditions.temperature_c
+    logged = tuple(entry for entry in conditions.temperature_course if entry[0] < now_day)
     return replace(
         conditions,
-        temperature_course=(*course, (eve, last), (eve + 0.01, last + warmer_c)),
+        temperature_course=(
+            *(logged or ((0.0, now),)),
+            (max(now_day, _RAMP_DAYS), now),
+            (max(now_day, _RAMP_DAYS) + _RAMP_DAYS, now + warmer_c),
+            # Behind the last entry the usual temperature would hold again.
+            (max(now_day, _RAMP_DAYS) + _EVER_AFTER_DAYS, now + warmer_c),
+        ),
     )
 
 

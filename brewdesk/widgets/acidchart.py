@@ -12,7 +12,7 @@ from datetime import timedelta
 from enum import Enum, auto
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QLocale, QSize, Qt
+from PySide6.QtCore import QDate, QLocale, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics, QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -26,7 +26,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.services.forecasts import CurveView
+from brewdesk.services.forecasts import CurveView, Imagined
+from brewdesk.services.records import Kind
+from brewdesk.services.whatif import WhatIf
 from brewdesk.widgets.chartlegend import ChartLegend
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.curvespec import acid_spec, legend_of, ph_spec
@@ -34,6 +36,7 @@ from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.plotspec import PlotPoint, PlotSpec
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, theme, tokens
+from brewdesk.widgets.whatifpanel import ShowAmount, WhatIfPanel
 
 if TYPE_CHECKING:
     from brewdesk.widgets.acidplot import CurvePlot
@@ -48,12 +51,28 @@ class Scale(Enum):
     ACID = auto()
 
 
-class AcidChart(QWidget):
-    """The acidity of one batch over its days."""
+def metric_amount(value: float, kind: Kind) -> str:
+    """Write a temperature or a length in °C or cm."""
+    unit = "°C" if kind is Kind.TEMPERATURE else "cm"
+    return f"{_number(value, 1)} {unit}"
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+
+class AcidChart(QWidget):
+    """The acidity of one batch over its days.
+
+    ``what_if_wanted`` carries a batch's id and the `WhatIf` to imagine; the answer comes by
+    `set_imagined`. ``show_amount`` writes amounts in the maker's units.
+    """
+
+    what_if_wanted = Signal(int, object)
+
+    def __init__(
+        self, parent: QWidget | None = None, *, show_amount: ShowAmount = metric_amount
+    ) -> None:
         super().__init__(parent)
         self.setObjectName("acid_chart")
+        self._show_amount = show_amount
+        self._imagined: Imagined | None = None
         self._view: CurveView | None = None
         self._is_over = False
         self._scale = Scale.PH
@@ -74,10 +93,31 @@ class AcidChart(QWidget):
         """
         self._is_over = is_over
         is_other = view is None or self._view is None or view.batch_id != self._view.batch_id
-        self._view = view
-        if is_other and self._plot is not None:
-            self._plot.forget_view()
+        was, self._view = self._view, view
+        if is_other:
+            self._imagined = None
+            self.what_if.disclosure.set_open(False)
+            if self._plot is not None:
+                self._plot.forget_view()
+        can_imagine = view is not None and view.forecast is not None and not is_over
+        self.what_if.set_real(view.as_it_is if view is not None and can_imagine else None)
         self._refresh()
+        if was != view:
+            self._ask_again()
+
+    def set_imagined(self, imagined: Imagined) -> None:
+        """Show how it would go otherwise, if that is still what is asked."""
+        if self._view is None or imagined.batch_id != self._view.batch_id:
+            return
+        if imagined.change != self.what_if.change() or imagined.change.is_as_it_is():
+            return
+        self._imagined = imagined
+        self.what_if.say(imagined.text)
+        self._refresh()
+
+    def imagined(self) -> Imagined | None:
+        """Return what is drawn beside the forecast."""
+        return self._imagined
 
     def view(self) -> CurveView | None:
         """Return what is shown."""
@@ -145,17 +185,26 @@ class AcidChart(QWidget):
         )
         self.summary.setAccessibleName(self.tr("The curve in words"))
 
+        self.notes = plain_label("", "muted", wraps=True)
+        self.notes.setObjectName("chart_notes")
+        self.notes.setTextInteractionFlags(self.summary.textInteractionFlags())
+        self.notes.setAccessibleName(self.tr("More about the forecast"))
+        self.what_if = WhatIfPanel(self._show_amount)
+        self.what_if.hide()
+
         content = QWidget()
         layout = QVBoxLayout(content)
         layout.setContentsMargins(0, SPACE, 0, 0)
         layout.setSpacing(SPACE)
         layout.addWidget(self.summary)  # the answer comes first, the picture that explains it below
+        layout.addWidget(self.notes)
         layout.addLayout(head)
         frame, inside = card()
         inside.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE // 2)
         inside.addWidget(self._stack)
         layout.addWidget(frame, 1)
         layout.addWidget(self.legend)
+        layout.addWidget(self.what_if)
         area = QScrollArea()  # for large type in a low window
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
@@ -170,6 +219,7 @@ class AcidChart(QWidget):
     def _connect(self) -> None:
         self.scale_bar.chosen.connect(self.set_scale)
         self.whole_button.clicked.connect(self._on_whole)
+        self.what_if.changed.connect(self._on_what_if)
         worn = theme()
         if worn is not None:
             worn.changed.connect(self._on_theme)
@@ -204,7 +254,8 @@ class AcidChart(QWidget):
         view = self._view
         self._spec = None
         if view is not None:
-            self._spec = ph_spec(view) if self._scale is Scale.PH else acid_spec(view)
+            make = ph_spec if self._scale is Scale.PH else acid_spec
+            self._spec = make(view, self._imagined)
         if self._spec is not None and self._is_over:
             self._spec = replace(self._spec, now_label=self.tr("ended"))
         has_curve = self._spec is not None
@@ -213,6 +264,9 @@ class AcidChart(QWidget):
         self.whole_button.setVisible(has_curve and self._is_moved)
         self.summary.setText(view.text_summary if view is not None else "")
         self.summary.setVisible(bool(self.summary.text()))
+        notes = view.notes if view is not None and view.forecast is not None else ()
+        self.notes.setText(" ".join(notes))
+        self.notes.setVisible(bool(notes))
         self.readout.setText(self._resting_text())
         self.empty.setText(self._empty_text())
         if not has_curve:
@@ -243,6 +297,21 @@ class AcidChart(QWidget):
         # Made late, it would come last of all in the window.
         QWidget.setTabOrder(self.scale_bar.button(Scale.ACID), self._plot)
         return self._plot
+
+    # imagining
+
+    def _on_what_if(self, change: WhatIf) -> None:
+        if change.is_as_it_is():
+            self._imagined = None
+            self._refresh()
+        else:
+            self._ask_again()
+
+    def _ask_again(self) -> None:
+        """Have what is imagined worked out from what is known now."""
+        change = self.what_if.change()
+        if self._view is not None and not change.is_as_it_is():
+            self.what_if_wanted.emit(self._view.batch_id, change)
 
     # pointing
 

@@ -106,6 +106,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self._draw_window(spec, colours)
         self._draw_band(spec, colours)
         self._draw_forecast(spec, colours)
+        self._draw_imagined(spec, colours)
         self._draw_lines(spec, colours)
         self._draw_now(spec, colours)
         self._draw_points(spec, colours)
@@ -213,6 +214,17 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             ),
             -10,
         )
+
+    def _draw_imagined(self, spec: PlotSpec, colours: Tokens) -> None:
+        course = spec.imagined
+        if course is not None:
+            line = pg.PlotCurveItem(
+                _array(course.days),
+                _array(course.values),
+                pen=self._dashes(colours.ink, 2, 5, 3),
+                antialias=True,
+            )
+            self._add(line, -9)
 
     def _draw_lines(self, spec: PlotSpec, colours: Tokens) -> None:
         for line in spec.lines:

@@ -23,6 +23,7 @@ class Look(Enum):
     DIAMOND = auto()
     HOLLOW = auto()
     MEDIAN = auto()
+    IMAGINED = auto()
     INNER = auto()
     OUTER = auto()
     WINDOW = auto()
@@ -150,7 +151,9 @@ def _draw_sample(painter: QPainter, look: Look, room: QRectF, colours: Tokens) -
         painter.drawLine(bar.topLeft(), bar.topRight())
         painter.drawLine(bar.bottomLeft(), bar.bottomRight())
     else:
-        is_median = look is Look.MEDIAN
-        style = Qt.PenStyle.SolidLine if is_median else Qt.PenStyle.DashLine
-        painter.setPen(QPen(QColor(colours.accent if is_median else colours.danger), 2, style))
+        colour, style = {
+            Look.MEDIAN: (colours.accent, Qt.PenStyle.SolidLine),
+            Look.IMAGINED: (colours.ink, Qt.PenStyle.DashLine),
+        }.get(look, (colours.danger, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(QColor(colour), 2, style))
         painter.drawLine(QPointF(room.left(), middle.y()), QPointF(room.right(), middle.y()))

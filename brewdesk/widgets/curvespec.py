@@ -6,10 +6,10 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
-from brewdesk.services.forecasts import CurvePoint, CurveView
+from brewdesk.services.forecasts import CurvePoint, CurveView, Imagined
 from brewdesk.services.records import Estimate, Method
 from brewdesk.widgets.chartlegend import LegendEntry, Look
-from brewdesk.widgets.plotspec import PlotForecast, PlotLine, PlotPoint, PlotSpec
+from brewdesk.widgets.plotspec import PlotCourse, PlotForecast, PlotLine, PlotPoint, PlotSpec
 
 # The levels that makers are held to; the services judge by them, here they are only drawn.
 _PH_ROOM = (2.3, 4.7)
@@ -22,7 +22,7 @@ def _t(text: str) -> str:
     return QCoreApplication.translate("CurveSpec", text)
 
 
-def ph_spec(view: CurveView) -> PlotSpec | None:
+def ph_spec(view: CurveView, imagined: Imagined | None = None) -> PlotSpec | None:
     """Return the pH over the days, or None while there is neither reading nor forecast."""
     points = _points(view.points, view)
     forecast = view.forecast
@@ -63,10 +63,15 @@ def ph_spec(view: CurveView) -> PlotSpec | None:
         now_day=view.now_day,
         now_label=_t("now"),
         forecast=_course(forecast.days, forecast.ph) if forecast is not None else None,
+        imagined=(
+            PlotCourse(days=imagined.days, values=imagined.ph_median)
+            if imagined is not None
+            else None
+        ),
     )
 
 
-def acid_spec(view: CurveView) -> PlotSpec | None:
+def acid_spec(view: CurveView, imagined: Imagined | None = None) -> PlotSpec | None:
     """Return the titratable acidity over the days, or None while there is nothing of it."""
     points = _points(view.ta_points, view)
     forecast = view.forecast
@@ -94,6 +99,11 @@ def acid_spec(view: CurveView) -> PlotSpec | None:
         now_day=view.now_day,
         now_label=_t("now"),
         forecast=curve,
+        imagined=(
+            PlotCourse(days=imagined.days, values=imagined.ta_median)
+            if imagined is not None
+            else None
+        ),
     )
 
 
@@ -104,6 +114,7 @@ def legend_of(spec: PlotSpec) -> tuple[LegendEntry, ...]:
         (Look.DIAMOND, _t("read off a strip"), any(p.is_rough for p in spec.points)),
         (Look.HOLLOW, _t("does not fit the others"), any(p.is_doubted for p in spec.points)),
         (Look.MEDIAN, _t("most likely"), spec.forecast is not None),
+        (Look.IMAGINED, _t("what if"), spec.imagined is not None),
         (Look.INNER, _t("1 in 2 chance"), spec.forecast is not None),
         (Look.OUTER, _t("4 in 5 chance"), spec.forecast is not None),
         (Look.WINDOW, _t("tasting window"), spec.window is not None),

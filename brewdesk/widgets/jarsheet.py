@@ -76,6 +76,7 @@ class JarSheet(QWidget):
         column.addWidget(self.tabs, 1)
         self._make_tabs()
         desk.forecasts.ready.connect(self._on_forecast_ready)
+        desk.forecasts.imagined.connect(self.chart.set_imagined)
 
     # --- building --------------------------------------------------------------------
 
@@ -107,7 +108,8 @@ class JarSheet(QWidget):
         return row
 
     def _make_tabs(self) -> None:
-        self.chart = AcidChart(self)
+        self.chart = AcidChart(self, show_amount=self._desk.quantities.show)
+        self.chart.what_if_wanted.connect(self._desk.forecasts.what_if)
         self.form = ReadingForm(self._desk, self)
         self.readings = ReadingsView(self._desk, self)
         self.run_sheet = RunSheetPanel(self._desk, self)

@@ -49,6 +49,14 @@ class PlotForecast:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PlotCourse:
+    """One line over the days."""
+
+    days: tuple[float, ...]
+    values: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PlotSpec:
     """Everything one plot shows. Days count from the start of the batch.
 
@@ -62,6 +70,7 @@ class PlotSpec:
     tick_digits: int
     unit_text: str
     forecast: PlotForecast | None = None
+    imagined: PlotCourse | None = None  # how it would go otherwise
     points: tuple[PlotPoint, ...] = ()
     window: tuple[float, float] | None = None
     window_bounds: tuple[float, ...] = ()

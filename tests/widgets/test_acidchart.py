@@ -15,8 +15,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QScrollArea, QVBoxLayout, QWidget
 
 from brewdesk.paths import resource
-from brewdesk.services.forecasts import CurvePoint, CurveView
+from brewdesk.services.forecasts import CurvePoint, CurveView, Imagined
 from brewdesk.services.records import Estimate, Method, Quantity, ReadingDraft
+from brewdesk.services.whatif import WhatIf
 from brewdesk.widgets.acidchart import AcidChart, Scale
 from brewdesk.widgets.chartlegend import Look
 from brewdesk.widgets.curvespec import acid_spec, legend_of, ph_spec
@@ -67,6 +68,18 @@ def made_up_view(**changes):
         text_summary="In words.",
     )
     return replace(view, **changes)
+
+
+def made_up_imagined(**changes):
+    made = Imagined(
+        batch_id=1,
+        change=WhatIf(warmer_c=3.0),
+        days=DAYS,
+        ph_median=course(4.2, 0.08)[0.5],
+        ta_median=course(1.0, -0.5)[0.5],
+        text="What if, in words.",
+    )
+    return replace(made, **changes)
 
 
 @pytest.fixture
@@ -132,8 +145,10 @@ def test_everything_of_a_view_is_in_the_picture():
 
 
 def test_the_legend_names_what_is_shown_and_nothing_else():
-    full = {entry.look for entry in legend_of(ph_spec(made_up_view()))}
+    full = {entry.look for entry in legend_of(ph_spec(made_up_view(), made_up_imagined()))}
     assert full == set(Look)
+    plain = {entry.look for entry in legend_of(ph_spec(made_up_view()))}
+    assert plain == set(Look) - {Look.IMAGINED}
     bare = made_up_view(forecast=None, points=made_up_view().points[:1])
     looks = {entry.look for entry in legend_of(ph_spec(bare))}
     assert looks == {Look.DOT, Look.BAND, Look.LIMIT}

@@ -1,0 +1,156 @@
+"""Imagine a batch otherwise: a warmer place, more starter, a wider jar. Nothing is kept."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
+
+from brewdesk.services.records import Kind
+from brewdesk.services.whatif import MOST_WARMER_C, AsItIs, WhatIf, imagined_share
+from brewdesk.widgets.fields import Disclosure, plain_label
+from brewdesk.widgets.stylesheet import set_role
+from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.wheelpass import pass_wheel_on
+
+# In tenths of what is so.
+_LEAST_STARTER, _MOST_STARTER = 5, 20
+_LEAST_WIDTH, _MOST_WIDTH = 7, 16
+_SAME = 10
+
+ShowAmount = Callable[[float, Kind], str]
+
+
+class WhatIfPanel(QWidget):
+    """Three sliders under a button that opens them.
+
+    ``changed`` carries the `WhatIf` asked for; one that is as it is takes the picture away.
+    """
+
+    changed = Signal(object)
+
+    def __init__(self, show_amount: ShowAmount, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("what_if")
+        self._show_amount = show_amount
+        self._real: AsItIs | None = None
+        self.disclosure = Disclosure(self.tr("What if…"))
+        self.disclosure.button.setObjectName("what_if_open")
+        self.warmer = self._slider("what_if_warmer", -MOST_WARMER_C, MOST_WARMER_C, 0)
+        self.starter = self._slider("what_if_starter", _LEAST_STARTER, _MOST_STARTER, _SAME)
+        self.width_slider = self._slider("what_if_width", _LEAST_WIDTH, _MOST_WIDTH, _SAME)
+        self.reset_button = QPushButton(self.tr("As it is"))
+        self.reset_button.setObjectName("what_if_reset")
+        set_role(self.reset_button, "quiet")
+        self.words = plain_label("", "", wraps=True)
+        self.words.setObjectName("what_if_words")
+        self.words.setAccessibleName(self.tr("What if, in words"))
+        self.words.hide()
+        self._values: dict[QSlider, QLabel] = {}
+        self._lay_out()
+        self.reset_button.clicked.connect(self.reset)
+        self.disclosure.toggled.connect(self._on_toggled)
+        self._tell()
+
+    def change(self) -> WhatIf:
+        """Return what is imagined now."""
+        return WhatIf(
+            warmer_c=float(self.warmer.value()),
+            starter_factor=self.starter.value() / _SAME,
+            diameter_factor=self.width_slider.value() / _SAME,
+        )
+
+    def set_real(self, real: AsItIs | None) -> None:
+        """Tell what the batch has now; without it there is nothing to imagine from."""
+        self._real = real
+        self.setVisible(real is not None)
+        self._tell()
+
+    def say(self, text: str) -> None:
+        """Show what would be, in words; "" for nothing."""
+        self.words.setText(text)
+        self.words.setVisible(bool(text))
+
+    def reset(self) -> None:
+        """Put everything back as it is."""
+        was_otherwise = not self.change().is_as_it_is()
+        for slider in self._values:
+            slider.blockSignals(True)  # one change, not three
+            slider.setValue(0 if slider is self.warmer else _SAME)
+            slider.blockSignals(False)
+        self._tell()
+        if was_otherwise:
+            self.changed.emit(self.change())
+
+    def _slider(self, name: str, low: int, high: int, value: int) -> QSlider:
+        slider = QSlider(Qt.Orientation.Horizontal)
+        slider.setObjectName(name)
+        slider.setRange(low, high)
+        slider.setValue(value)
+        slider.setPageStep(2)
+        pass_wheel_on(slider)
+        slider.valueChanged.connect(self._on_moved)
+        return slider
+
+    def _lay_out(self) -> None:
+        grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(2 * SPACE)
+        grid.setVerticalSpacing(SPACE // 2)
+        rows = (
+            (self.warmer, self.tr("The place, from now on")),
+            (self.starter, self.tr("The starter, from the start")),
+            (self.width_slider, self.tr("The jar, from the start")),
+        )
+        for row, (slider, text) in enumerate(rows):
+            label = plain_label(text, "muted")
+            label.setBuddy(slider)
+            slider.setAccessibleName(text)
+            value = plain_label("", "")
+            self._values[slider] = value
+            grid.addWidget(label, row, 0)
+            grid.addWidget(slider, row, 1)
+            grid.addWidget(value, row, 2)
+        grid.setColumnStretch(1, 1)
+        body = QVBoxLayout(self.disclosure.body)
+        body.setContentsMargins(2 * SPACE, 0, 0, 0)
+        body.setSpacing(SPACE // 2)
+        body.addLayout(grid)
+        body.addWidget(self.words)
+        body.addWidget(self.reset_button, 0, Qt.AlignmentFlag.AlignLeft)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.disclosure)
+
+    def _on_moved(self) -> None:
+        self._tell()
+        self.changed.emit(self.change())
+
+    def _on_toggled(self, is_open: bool) -> None:
+        if not is_open:  # what cannot be seen must not stay in the picture
+            self.reset()
+
+    def _tell(self) -> None:
+        """Write the values beside the sliders, in the maker's units."""
+        change, real = self.change(), self._real
+        self.reset_button.setEnabled(not change.is_as_it_is())
+        if change.is_as_it_is():
+            self.say("")
+        if real is None or not self._values:
+            return
+        degrees = self._show_amount(real.temperature_c + change.warmer_c, Kind.TEMPERATURE)
+        share = 100.0 * imagined_share(real.starter_share, change)
+        percent = self.tr("{share} % of the jar").format(
+            share=QLocale().toString(share, "f", 0 if share >= 10.0 else 1)
+        )
+        across = self.tr("{length} across").format(
+            length=self._show_amount(real.diameter_cm * change.diameter_factor, Kind.LENGTH)
+        )
+        for slider, text in (
+            (self.warmer, degrees),
+            (self.starter, percent),
+            (self.width_slider, across),
+        ):
+            self._values[slider].setText(text)
+            slider.setAccessibleDescription(text)
