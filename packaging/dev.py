@@ -5,6 +5,7 @@
     python3 packaging/dev.py check                     format, lint, types, import arrows
     python3 packaging/dev.py smoke                     one real window, opened and closed
     python3 packaging/dev.py screenshots               take the README's pictures anew
+    python3 packaging/dev.py evaluate FOLDER           measure the forecast on series of readings
     python3 packaging/dev.py doctor                    what is here, what is missing
     python3 packaging/dev.py lock                      write the lock files anew (needs uv)
 
@@ -33,6 +34,7 @@ def main() -> int:
         "check": commands.check,
         "smoke": commands.smoke,
         "screenshots": commands.screenshots,
+        "evaluate": commands.evaluate,
         "doctor": commands.doctor,
     }
     parser = argparse.ArgumentParser(

@@ -124,6 +124,24 @@ def screenshots(options: Options, arguments: Sequence[str]) -> int:
     return _call([str(environment.python), script, *arguments], environment.variables())
 
 
+def evaluate(options: Options, arguments: Sequence[str]) -> int:
+    """Measure the forecast on a folder of series; only the report goes to standard output."""
+    if len(arguments) != 1 or not Path(arguments[0]).is_dir():
+        raise CannotGoOn("'evaluate' takes one folder with CSV files of series.")
+    folder = str(Path(arguments[0]).resolve())
+    sys.stdout.flush()
+    kept = os.dup(1)
+    os.dup2(2, 1)  # also what installers print
+    try:
+        environment = _prepared(options, DEV_LOCK)
+        sys.stdout.flush()
+    finally:
+        os.dup2(kept, 1)
+        os.close(kept)
+    command = [str(environment.python), str(ROOT / "packaging" / "evaluate.py"), folder]
+    return subprocess.call(command, cwd=ROOT, env=environment.variables())
+
+
 def doctor(options: Options, arguments: Sequence[str]) -> int:
     """Say what is here and what is missing; change nothing."""
     _no_arguments("doctor", arguments)

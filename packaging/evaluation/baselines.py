@@ -60,14 +60,13 @@ def sigmoid(readings: Sequence[Observation], limit_ph: float) -> Told:
         return straight_line(readings, limit_ph)
     days, ph = np.array([r.day for r in readings]), np.array([r.value for r in readings])
     sds = np.array([r.sd for r in readings])
-    first = (max(ph[0], 3.5), 2.9, 6.0, 3.0)
-    bounds = ((3.0, 2.0, -20.0, 0.3), (8.0, 3.6, 40.0, 20.0))
-    first = tuple(float(np.clip(x, lo + 1e-3, hi - 1e-3)) for x, lo, hi in zip(first, *bounds))
+    low, high = np.array((3.0, 2.0, -20.0, 0.3)), np.array((8.0, 3.6, 40.0, 20.0))
+    first = np.clip((max(ph[0], 3.5), 2.9, 6.0, 3.0), low + 1e-3, high - 1e-3)
     try:
         with catch_warnings():
             simplefilter("ignore", OptimizeWarning)
             fitted, spread = curve_fit(
-                _falling, days, ph, p0=first, sigma=sds, absolute_sigma=True, bounds=bounds
+                _falling, days, ph, p0=first, sigma=sds, absolute_sigma=True, bounds=(low, high)
             )
     except RuntimeError:
         return straight_line(readings, limit_ph)
@@ -76,14 +75,14 @@ def sigmoid(readings: Sequence[Observation], limit_ph: float) -> Told:
     rng = np.random.default_rng(1)
     spread = np.where(np.isfinite(spread), spread, 0.0)
     draws = rng.multivariate_normal(fitted, spread, _DRAWS, check_valid="ignore")
-    draws = np.clip(draws, bounds[0], bounds[1])
+    draws = np.clip(draws, low, high)
     told = from_draws(lambda at: np.array([_falling(at, *draw) for draw in draws]), limit_ph, sd)
     best = first_crossing(DAYS, _falling(DAYS, *fitted), limit_ph)
     crossing = told.crossing_days.copy()
     crossing[2] = best
     ph_curves = told.ph.copy()
     ph_curves[2] = _falling(DAYS, *fitted)
-    return Told(np.sort(ph_curves, axis=0)[::1], np.sort(crossing))
+    return Told(np.sort(ph_curves, axis=0), np.sort(crossing))
 
 
 def _falling(day: Floats, top: float, bottom: float, middle: float, width: float) -> Floats:

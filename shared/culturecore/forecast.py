@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from culturecore import pace, priors, souring
 from culturecore.errors import ImpossibleInput
 from culturecore.modes import find_mode
+from culturecore.nextreading import next_reading
 from culturecore.outcome import Caveat, Estimate
 from culturecore.possiblejars import (
     BASE,
@@ -48,6 +49,7 @@ from culturecore.souringcase import (
     Observation as Observation,
 )
 from culturecore.stages import Quantity, TeaKind
+from culturecore.suspicion import reason
 
 if TYPE_CHECKING:
     from typing import TypeAlias
@@ -75,6 +77,11 @@ _A_WAIT = 1.5  # latent of a lag from which the search starts too
 _KEPT_DRAWS = 1_000  # equal draws from which bands and windows are read
 _JUDGING_DRAWS = 300  # equal draws by which readings are judged
 _BLOCK = 16_000  # draws times days worked on at a time
+
+_FEW = 4  # days' steps between which ethanol and sugar run straight
+_FEW_DRAWS = 2
+# What a careful maker's next reading scatters by, with the jar's own wobble.
+_NEXT_SD = {Quantity.PH: 0.08, Quantity.TA_G_PER_L: 0.25}
 
 _SUSPECT_AT = 3.5  # standardised distance from the jar's own curve
 _SUSPECT_SHARE = 0.5  # when more readings than this look wrong, it is the jar that is strange
@@ -159,19 +166,56 @@ def forecast(
     columns = max(_BLOCK // _KEPT_DRAWS, 1)
     smooth = np.hstack([jars.ph(acid[:, at : at + columns]) for at in range(0, len(days), columns)])
     ph = np.clip(smooth + ph_shift, souring.PH_FLOOR, souring.PH_CAP)
+    ta = jars.ta(acid) * ta_factor
     safe_days = jars.day_of_ph(limit("ph_finished_max") - ph_shift)
+    opens = jars.day_of_ph(band.first_taste_ph - ph_shift)
+    few = slice(None, None, _FEW)
+    ethanol = jars.ethanol_percent(days[None, few])
+    sugar = jars.sugar(days[None, few], acid[:, few], ethanol)
+    shown = {Quantity.PH: ph}
+    if any(o.quantity is Quantity.TA_G_PER_L for o in observations):
+        shown[Quantity.TA_G_PER_L] = ta
     return Forecast(
         days=tuple(days.tolist()),
         ph=_curves(ph),
-        ta_g_per_l=_curves(jars.ta(acid) * ta_factor),
-        window_opens_day=_window(jars.day_of_ph(band.first_taste_ph - ph_shift), horizon_days),
+        ta_g_per_l=_curves(ta),
+        window_opens_day=_window(opens, horizon_days),
         window_closes_day=_window(jars.day_of_ph(band.too_sour_ph - ph_shift), horizon_days),
         safe_ph_day=_window(safe_days, horizon_days),
         probability_safe_by_deadline=float(np.mean(safe_days <= limit("ph_deadline_days"))),
         effective_draws=min(fitted.effective_draws, float(_KEPT_DRAWS)),
         caveats=_caveats(conditions, observations, now_day, judged),
         suspects=judged.suspects,
+        suspect_reasons=judged.reasons,
+        ethanol_percent_vv=_stretched(ethanol, days),
+        sugar_g_per_l=_stretched(sugar, days),
+        next_reading=next_reading(
+            shown,
+            _NEXT_SD,
+            days,
+            np.minimum(opens[:, 0], horizon_days),
+            now_day=readings.last_day if now_day is None else max(now_day, 0.0),
+            rng=rng,
+        ),
     )
+
+
+def latent_moments(
+    conditions: Conditions, observations: Sequence[Observation], *, seed: int = 20261125
+) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """Give the means and variances of a batch's first latents, once it has been read.
+
+    Raises: `ImpossibleInput` for numbers that no jar can have.
+    """
+    import numpy as np
+
+    _check(conditions, observations, USUAL_BAND, None, 35.0)
+    readings = arranged(conditions, observations)
+    fitted = _weighted(conditions, readings, np.random.default_rng(seed))
+    base = fitted.latents[:, :BASE]
+    means = fitted.weights @ base
+    variances = fitted.weights @ np.square(base - means)
+    return tuple(means.tolist()), tuple(variances.tolist())
 
 
 def _active(readings: Readings) -> list[int]:
@@ -244,6 +288,7 @@ class _Judged:
     is_unlike_known: bool
     widening: float
     suspects: tuple[int, ...]
+    reasons: tuple[str, ...] = ()
 
 
 def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -> _Judged:
@@ -268,12 +313,16 @@ def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -
         or fitted.tempering < _LEAST_TEMPERING
     )
     widening = min(max(typical, _LEAST_WIDENING), _MOST_WIDENING) if unlike else 1.0
+    suspects = {
+        index: reason(readings, at, middle)
+        for at, index in enumerate(readings.indexes)
+        if wrong[at] and index >= 0
+    }
     return _Judged(
         is_unlike_known=unlike,
         widening=widening,
-        suspects=tuple(
-            sorted(i for i, bad in zip(readings.indexes, wrong, strict=True) if bad and i >= 0)
-        ),
+        suspects=tuple(sorted(suspects)),
+        reasons=tuple(suspects[index] for index in sorted(suspects)),
     )
 
 
@@ -296,6 +345,18 @@ def _curves(values: Floats) -> dict[float, tuple[float, ...]]:
 
     by_day = np.quantile(np.ascontiguousarray(values.T), QUANTILES, axis=1)
     return {q: tuple(curve.tolist()) for q, curve in zip(QUANTILES, by_day, strict=True)}
+
+
+def _stretched(values: Floats, days: Floats) -> dict[float, tuple[float, ...]]:
+    """Quantile curves over all days of values that were worked out for every few of them."""
+    import numpy as np
+
+    some = days[::_FEW]
+    by_day = np.quantile(values[::_FEW_DRAWS].T.copy(), QUANTILES, axis=1)
+    return {
+        q: tuple(np.interp(days, some, curve).tolist())
+        for q, curve in zip(QUANTILES, by_day, strict=True)
+    }
 
 
 def _window(crossing_days: Floats, horizon_days: float) -> Estimate | None:
