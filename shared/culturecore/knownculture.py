@@ -31,9 +31,9 @@ if TYPE_CHECKING:
 
 # Shares of the literature's variance that lie between pantries, between the cultures of a
 # pantry, and between batches of a culture. Huang et al. 2022: cultures differ most.
-_OF_PANTRIES = {RATE: 0.30, EXCESS: 0.50, CURVATURE: 0.30}
-_OF_CULTURES = {RATE: 0.50, EXCESS: 0.25, CURVATURE: 0.40}
-_OF_BATCHES = {RATE: 0.20, EXCESS: 0.25, CURVATURE: 0.30}
+_OF_PANTRIES = {RATE: 0.25, EXCESS: 0.50, CURVATURE: 0.30}
+_OF_CULTURES = {RATE: 0.60, EXCESS: 0.25, CURVATURE: 0.40}
+_OF_BATCHES = {RATE: 0.15, EXCESS: 0.25, CURVATURE: 0.30}
 _TEACHES_NOTHING = 0.98  # of the prior's variance: a batch that left it where it was
 
 

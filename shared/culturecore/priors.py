@@ -332,7 +332,7 @@ LAG_DAYS = Prior(
 
 PACE_WANDERING = Prior(
     centre=0.0,
-    spread=0.4,
+    spread=0.5,
     spread_kind=Spread.SD,
     unit="log of the rate, from one piece of days to another",
     basis=(
