@@ -58,6 +58,7 @@ _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS
 YESTERDAY = timedelta(hours=24)
 # How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
 _TURN_S = 0.005
+_MANY = 30
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -226,7 +227,7 @@ class Forecasts(QObject):
         with self._door.store.read() as unit:
             batches = unit.batches.where(stage=BatchStage.SOURING)
         self._waiting.update(dict.fromkeys(batch.id for batch in batches))
-        self._take_turn()
+        self._begin_turns()
 
     def what_if(self, batch_id: int, change: WhatIf) -> None:
         """Work out how a batch would go otherwise; `imagined` brings the newest asked for.
@@ -316,8 +317,7 @@ class Forecasts(QObject):
                 ),
                 zone=zone,
                 suspects=tuple(
-                    suspect_words(reading, _is_above(forecast, course, reading), zone)
-                    for reading in suspects
+                    suspect_words(reading, reason, zone) for reading, reason in suspects.items()
                 ),
             )
         else:
@@ -342,6 +342,13 @@ class Forecasts(QObject):
             as_it_is=as_it_is(course),
             notes=_notes(known, now_day, zone) if known is not None else (),
         )
+
+    def _begin_turns(self) -> None:
+        """Begin at once, unless listing so many has taken its share of a frame already."""
+        if len(self._waiting) > _MANY:
+            self._turn.start()
+        else:
+            self._take_turn()
 
     def _take_turn(self) -> None:
         """Ask for waiting forecasts for as long as the window can spare its thread."""
@@ -402,7 +409,7 @@ class Forecasts(QObject):
             is_meant = change.concerns_batch(batch.id) or batch.vessel_id in change.vessel_ids
             if is_meant or change.concerns(Topic.SETTINGS):
                 self._waiting[batch.id] = None
-        self._take_turn()
+        self._begin_turns()
 
 
 def work_out(inputs: _Inputs) -> Forecast:
@@ -461,19 +468,15 @@ def _notes(known: _Known, now_day: float, zone: tzinfo) -> tuple[str, ...]:
     return tuple(note for note in found if note)
 
 
-def _suspects(known: _Known | None) -> tuple[Reading, ...]:
+def _suspects(known: _Known | None) -> dict[Reading, str]:
+    """Return the readings that do not fit the others, each with the code of why."""
     if known is None or known.forecast is None:
-        return ()
-    readings = observed(known.inputs.course)
-    return tuple(readings[index] for index in known.forecast.suspects)
-
-
-def _is_above(forecast: Forecast, course: JarCourse, reading: Reading) -> bool | None:
-    """Tell on which side of the expected course a reading lies; None where no course is drawn."""
-    curves = {CURVES[0]: forecast.ph, CURVES[1]: forecast.ta_g_per_l}.get(reading.quantity)
-    if not curves or reading.value is None:
-        return None
-    return reading.value > value_at(forecast.days, curves, day_of(course, reading.at)).value
+        return {}
+    readings, forecast = observed(known.inputs.course), known.forecast
+    reasons = forecast.suspect_reasons or ("",) * len(forecast.suspects)
+    return {
+        readings[index]: reason for index, reason in zip(forecast.suspects, reasons, strict=True)
+    }
 
 
 def _point(reading: Reading, course: JarCourse, text: str, is_suspect: bool) -> CurvePoint:

@@ -71,7 +71,7 @@ def set_band(settings: Settings) -> TasteBand:
 class Palate(QObject):
     """The band in force: the one set by hand, moved by tastings if the maker allows it.
 
-    ``learned`` is emitted when the band in force has changed.
+    ``learned`` is emitted when the band in force, or what is known of it, has changed.
     """
 
     learned = Signal()
@@ -144,9 +144,9 @@ class Palate(QObject):
         self._jobs.run(lambda: learn(asked), self._on_learnt, key="palate", pool=Pool.FIGURES)
 
     def _on_learnt(self, learnt: PreferredBand) -> None:
-        before = self._in_force()
+        before = (self._in_force(), self.learnt())
         self._learnt = learnt
-        if self._in_force() != before:
+        if (self._in_force(), self.learnt()) != before:
             self.learned.emit()
 
     def _on_changed(self, change: Change) -> None:

@@ -12,7 +12,7 @@ from datetime import timedelta
 from enum import Enum, auto
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QDate, QLocale, QSize, Qt, Signal
+from PySide6.QtCore import QDate, QLocale, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics, QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
@@ -73,6 +73,10 @@ class AcidChart(QWidget):
         self.setObjectName("acid_chart")
         self._show_amount = show_amount
         self._imagined: Imagined | None = None
+        self._scroll_later = QTimer(self)  # once the opened panel has its place
+        self._scroll_later.setObjectName("what_if_scroll")
+        self._scroll_later.setSingleShot(True)
+        self._scroll_later.setInterval(0)
         self._view: CurveView | None = None
         self._is_over = False
         self._scale = Scale.PH
@@ -211,6 +215,7 @@ class AcidChart(QWidget):
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(content)
+        self._area = area
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(area)
@@ -220,6 +225,8 @@ class AcidChart(QWidget):
         self.scale_bar.chosen.connect(self.set_scale)
         self.whole_button.clicked.connect(self._on_whole)
         self.what_if.changed.connect(self._on_what_if)
+        self.what_if.disclosure.toggled.connect(lambda _: self._scroll_later.start())
+        self._scroll_later.timeout.connect(self._show_what_if)
         worn = theme()
         if worn is not None:
             worn.changed.connect(self._on_theme)
@@ -265,7 +272,7 @@ class AcidChart(QWidget):
         self.summary.setText(view.text_summary if view is not None else "")
         self.summary.setVisible(bool(self.summary.text()))
         notes = view.notes if view is not None and view.forecast is not None else ()
-        self.notes.setText(" ".join(notes))
+        self.notes.setText("\n".join(notes))
         self.notes.setVisible(bool(notes))
         self.readout.setText(self._resting_text())
         self.empty.setText(self._empty_text())
@@ -299,6 +306,11 @@ class AcidChart(QWidget):
         return self._plot
 
     # imagining
+
+    def _show_what_if(self) -> None:
+        """Bring the opened panel into view, and as much of the picture as there is room for."""
+        if self.what_if.disclosure.is_open() and self.isVisible():
+            self._area.ensureWidgetVisible(self.what_if, 0, SPACE)
 
     def _on_what_if(self, change: WhatIf) -> None:
         if change.is_as_it_is():

@@ -14,6 +14,8 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.settings import LEARN_TASTE
+from brewdesk.services.wording.palate import learnt_words
 from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.pairgrid import PairGrid
 from brewdesk.widgets.settingeditors import SettingEditor, SwitchEditor, make_editor, scale_words
@@ -37,6 +39,8 @@ class SettingsPage(QWidget):
         self._editors: dict[str, SettingEditor] = {}
         self._build()
         desk.changes.changed.connect(self._on_changed)
+        desk.palate.learned.connect(self._show_learnt)
+        self._show_learnt()
 
     def editor(self, key: str) -> SettingEditor:
         """Return the editor of one setting.
@@ -136,6 +140,11 @@ class SettingsPage(QWidget):
             grid.add(*pair, *([QWidget()] if len(pair) == 1 else []))
         for editor in switches:
             grid.add(editor)
+        if "learn_taste" in keys:
+            self.learnt = plain_label("", "muted", wraps=True)
+            self.learnt.setObjectName("settings_learnt")
+            self.learnt.setAccessibleName(self.tr("Your taste, as learnt"))
+            column.addWidget(self.learnt)
         if title == self.tr("Reminders"):
             column.addWidget(self._test_line())
         return frame
@@ -190,3 +199,10 @@ class SettingsPage(QWidget):
         if change.concerns(Topic.SETTINGS):
             for editor in self._editors.values():
                 editor.show_value()
+            self._show_learnt()
+
+    def _show_learnt(self) -> None:
+        """Say what tastings have taught; while learning is off there is nothing to say."""
+        is_on = self._desk.settings.get(LEARN_TASTE)
+        self.learnt.setText(learnt_words(self._desk.palate.learnt()) if is_on else "")
+        self.learnt.setVisible(is_on)

@@ -114,7 +114,7 @@ class WhatIfPanel(QWidget):
             grid.addWidget(value, row, 2)
         grid.setColumnStretch(1, 1)
         body = QVBoxLayout(self.disclosure.body)
-        body.setContentsMargins(2 * SPACE, 0, 0, 0)
+        body.setContentsMargins(2 * SPACE, 0, SPACE, SPACE)
         body.setSpacing(SPACE // 2)
         body.addLayout(grid)
         body.addWidget(self.words)

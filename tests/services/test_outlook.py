@@ -94,7 +94,7 @@ def moved(before, now):
 
 def test_what_moved_is_said_with_both_days():
     assert moved(opening(8), opening(6)) == (
-        "Since yesterday: the window opens earlier, about Tue 1 Dec instead of Thu 3 Dec."
+        "Since yesterday the window has moved earlier: Tue 1 Dec instead of Thu 3 Dec."
     )
     assert "later" in moved(opening(6), opening(8))
     assert "not within 35 days" in moved(opening(None), opening(8))
@@ -133,9 +133,12 @@ def test_a_reading_that_tells_little_or_is_past_is_not_asked_for(day, narrows):
 def test_the_drink_is_told_with_its_range_and_never_as_certified():
     words = drink_words(Estimate(0.42, 0.14, 1.2), Estimate(38.0, 30.0, 45.0))
     assert words == (
-        "Estimated now: alcohol about 0.4 % by volume (0.1 to 1.2), sugar left about 38 g/L "
-        "(30 to 45). Only a laboratory can certify this."
+        "Estimate for now: alcohol 0.4 % vol (0.1 to 1.2), sugar 38 g/L (30 to 45); only a "
+        "laboratory can certify."
     )
+    hardly_any = drink_words(Estimate(0.02, 0.001, 0.08), None)
+    assert "alcohol 0.1 % vol (perhaps 0.1)" in hardly_any
+    assert "0.0" not in hardly_any
     assert drink_words(None, None) == ""
 
 
@@ -161,7 +164,7 @@ def test_a_sour_reading_of_today_moves_the_window_and_says_so(pantry, forecasts)
     assert not any("Since yesterday" in note for note in forecasts.now(batch.id).notes)
     add_ph(pantry, batch, 3.35)
     notes = forecasts.now(batch.id).notes
-    assert any("opens earlier" in note for note in notes)
+    assert any("moved earlier" in note for note in notes)
     pantry.clock.advance(days=1, minutes=1)
     forecasts.request(batch.id)
     assert not any("Since yesterday" in note for note in forecasts.now(batch.id).notes)
@@ -171,8 +174,8 @@ def test_alcohol_and_sugar_are_told_once_it_sours(pantry, forecasts):
     batch = pantry.add_batch(days_ago=8)
     add_ph(pantry, batch, 3.3)
     (note,) = [note for note in forecasts.now(batch.id).notes if "alcohol" in note]
-    assert "sugar left about" in note
-    assert "Only a laboratory can certify" in note
+    assert "sugar" in note
+    assert "only a laboratory can certify" in note
 
 
 def window_days(forecasts, batch, change):

@@ -8,11 +8,12 @@ import pytest
 from PySide6.QtCore import Qt, QTime
 from PySide6.QtTest import QTest
 
-from brewdesk.services.records import Kind
+from brewdesk.services.records import Kind, Method, Quantity, ReadingDraft, TasteMark
 from brewdesk.services.settings import (
     CLOSE_TO_TRAY,
     CULTURE_LIMIT_C,
     FIRST_TASTE_PH,
+    LEARN_TASTE,
     QUIET_FROM,
     TEXT_SCALE,
     THEME,
@@ -20,7 +21,7 @@ from brewdesk.services.settings import (
     unit_key,
 )
 from brewdesk.widgets.settingspage import SettingsPage
-from tests.helpers.pantry_desk import open_desk
+from tests.helpers.pantry_desk import open_desk, souring_batch
 
 
 @pytest.fixture
@@ -122,6 +123,38 @@ def test_a_change_made_elsewhere_is_shown(desk, page):
     assert page.editor(THEME.key).combo.currentData() == "light"
     desk.settings.put(TEXT_SCALE, 1.23)
     assert page.editor(TEXT_SCALE.key).combo.currentData() == pytest.approx(1.23)
+
+
+def test_what_was_learnt_of_the_taste_is_told_and_can_be_switched_off(tmp_path, qtbot, qapp):
+    desk = open_desk(tmp_path, with_forecasts=True)
+    batch = souring_batch(desk)
+    desk.palate.band()
+    page = SettingsPage(desk)
+    qtbot.addWidget(page)
+    page.show()
+    assert "Nothing is learnt yet" in page.learnt.text()
+    desk.clock.advance(days=8)
+    at = desk.clock.now()
+    desk.readings.record(
+        [
+            ReadingDraft(
+                batch_id=batch.id, at=at, quantity=Quantity.PH, method=Method.METER, value=3.3
+            ),
+            ReadingDraft(
+                batch_id=batch.id,
+                at=at,
+                quantity=Quantity.TASTE,
+                method=Method.TONGUE,
+                text=TasteMark.TOO_SOUR.value,
+            ),
+        ]
+    )
+    assert "after 1 tasting" in page.learnt.text()
+    assert page.learnt.isVisible()
+    page.editor(LEARN_TASTE.key).box.click()
+    assert not page.learnt.isVisible()
+    assert desk.palate.band().first_taste_ph == desk.settings.get(FIRST_TASTE_PH)
+    desk.store.close()
 
 
 def test_one_reminder_is_asked_for(page, qtbot):

@@ -45,37 +45,37 @@ def point_words(reading: Reading, zone: tzinfo) -> str:
     )
 
 
-def suspect_words(reading: Reading, is_above: bool | None, zone: tzinfo) -> str:
-    """Name a reading that does not fit, and why. ``is_above`` tells on which side it lies."""
+def suspect_words(reading: Reading, reason: str, zone: tzinfo) -> str:
+    """Name a reading that does not fit the others, and why; ``reason`` is the forecast's code."""
+    day = date_words(reading.at, zone)
     if reading.quantity is Quantity.TASTE:
-        return _t("The tasting of {day} does not fit the other readings.").format(
-            day=date_words(reading.at, zone)
-        )
-    what = {
-        Quantity.PH: lambda value: _t("pH {value}").format(value=_number(value, 2)),
-        Quantity.TA_G_PER_L: lambda value: _t("{value} g/L acidity").format(
-            value=_number(value, 1)
-        ),
-        Quantity.BRIX: lambda value: _t("{value} °Bx").format(value=_number(value, 1)),
-        Quantity.SPECIFIC_GRAVITY: lambda value: _t("Gravity {value}").format(
-            value=_number(value, 3)
-        ),
-    }[reading.quantity](reading.value if reading.value is not None else 0.0)
-    if is_above is None:
-        text = _t(
-            "{what} of {day} does not fit the other readings: look for a slip, or measure again."
-        )
-    elif is_above:
-        text = _t(
-            "{what} of {day} lies far above what the other readings let expect: look for a slip, "
-            "or measure again."
-        )
-    else:
-        text = _t(
-            "{what} of {day} lies far below what the other readings let expect: look for a slip, "
-            "or measure again."
-        )
-    return text.format(what=what, day=date_words(reading.at, zone))
+        return _t("The tasting of {day} does not fit the other readings.").format(day=day)
+    value = reading.value if reading.value is not None else 0.0
+    what, digits = {
+        Quantity.PH: (_t("pH {value}"), 2),
+        Quantity.TA_G_PER_L: (_t("{value} g/L acidity"), 1),
+        Quantity.BRIX: (_t("{value} °Bx"), 1),
+        Quantity.SPECIFIC_GRAVITY: (_t("Gravity {value}"), 3),
+    }[reading.quantity]
+    is_of_acid = reading.quantity in (Quantity.PH, Quantity.TA_G_PER_L)
+    why = _reason_words(reason, is_of_acid=is_of_acid)
+    return _t("{what} of {day} {why}: look for a slip, or measure again.").format(
+        what=what.format(value=_number(value, digits)), day=day, why=why
+    )
+
+
+def _reason_words(reason: str, *, is_of_acid: bool) -> str:
+    back = _t("is less sour") if is_of_acid else _t("is sweeter")
+    ahead = _t("is more sour") if is_of_acid else _t("is less sweet")
+    between = _t("{how} than the readings before and after it")
+    off = _t("{how} than the other readings let expect")
+    return {
+        "impossible_for_kombucha": _t("is hardly possible for kombucha"),
+        "sweeter_than_before_and_after": between.format(how=back),
+        "sourer_than_before_and_after": between.format(how=ahead),
+        "less_sour_than_the_course": off.format(how=back),
+        "sourer_than_the_course": off.format(how=ahead),
+    }.get(reason, _t("does not fit the other readings"))
 
 
 def waiting_words() -> str:

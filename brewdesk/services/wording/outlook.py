@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
 _LEAST_MOVE_DAYS = 0.5  # less is lost in the band anyway
 _LEAST_NARROWING_DAYS = 0.5
+_LEAST_SHOWN_PERCENT = 0.05
 
 
 def _t(text: str) -> str:
@@ -46,10 +47,10 @@ def moved_words(before: Forecast, now: Forecast, started_at: datetime, zone: tzi
             )
         return ""
     if is_now.value < was.value:
-        return _t(
-            "Since yesterday: the window opens earlier, about {new} instead of {old}."
-        ).format(new=new, old=old)
-    return _t("Since yesterday: the window opens later, about {new} instead of {old}.").format(
+        return _t("Since yesterday the window has moved earlier: {new} instead of {old}.").format(
+            new=new, old=old
+        )
+    return _t("Since yesterday the window has moved later: {new} instead of {old}.").format(
         new=new, old=old
     )
 
@@ -80,16 +81,22 @@ def drink_words(alcohol: Estimate | None, sugar: Estimate | None) -> str:
     """Say what is probably in the drink now; "" if nothing is known of it."""
     parts = []
     if alcohol is not None:
+        # A low bound of 0.0 would read like a promise that there is none.
+        text = (
+            _t("alcohol {mid} % vol ({low} to {high})")
+            if alcohol.low >= _LEAST_SHOWN_PERCENT
+            else _t("alcohol {mid} % vol (perhaps {high})")
+        )
         parts.append(
-            _t("alcohol about {mid} % by volume ({low} to {high})").format(
-                mid=_number(alcohol.value, 1),
+            text.format(
+                mid=_number(max(alcohol.value, 0.1), 1),
                 low=_number(alcohol.low, 1),
-                high=_number(alcohol.high, 1),
+                high=_number(max(alcohol.high, 0.1), 1),
             )
         )
     if sugar is not None:
         parts.append(
-            _t("sugar left about {mid} g/L ({low} to {high})").format(
+            _t("sugar {mid} g/L ({low} to {high})").format(
                 mid=_number(sugar.value, 0),
                 low=_number(sugar.low, 0),
                 high=_number(sugar.high, 0),
@@ -97,7 +104,7 @@ def drink_words(alcohol: Estimate | None, sugar: Estimate | None) -> str:
         )
     if not parts:
         return ""
-    return _t("Estimated now: {parts}. Only a laboratory can certify this.").format(
+    return _t("Estimate for now: {parts}; only a laboratory can certify.").format(
         parts=", ".join(parts)
     )
 
