@@ -107,7 +107,9 @@ def test_what_hardly_moved_is_not_said():
 
 
 def test_the_same_day_but_surer_is_worth_a_sentence():
-    assert "surer (within 2 days instead of 8)" in moved(opening(8, 4, 12), opening(8, 7, 9))
+    assert "still about Thu 3 Dec, but surer by 6 days" in moved(
+        opening(8, 4, 12), opening(8, 7, 9)
+    )
 
 
 def upcoming(quantity, day, narrows, now_day=2.0):

@@ -39,11 +39,10 @@ def moved_words(before: Forecast, now: Forecast, started_at: datetime, zone: tzi
     assert was is not None
     assert is_now is not None
     old, new = (_day(edge.value, started_at, zone) for edge in (was, is_now))
-    span = _days(_width(was), _width(is_now))
     if abs(is_now.value - was.value) < _LEAST_MOVE_DAYS or old == new:
         if _width(is_now) < _width(was) - _LEAST_MOVE_DAYS:
-            return _t("Since yesterday: still about {day}, but surer ({span}).").format(
-                day=new, span=span
+            return _t("Since yesterday: still about {day}, but surer by {days}.").format(
+                day=new, days=_about_days(_width(was) - _width(is_now))
             )
         return ""
     if is_now.value < was.value:
@@ -160,12 +159,6 @@ def _beside(later_days: float) -> str:
 def _about_days(days: float) -> str:
     whole = max(1, round(days))
     return _t("1 day") if whole == 1 else _t("{n} days").format(n=whole)
-
-
-def _days(before: float, after: float) -> str:
-    return _t("within {after} days instead of {before}").format(
-        after=_number(after, 0), before=_number(before, 0)
-    )
 
 
 def _width(estimate: Estimate) -> float:
