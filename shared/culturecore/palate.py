@@ -11,11 +11,12 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from culturecore.errors import ImpossibleInput
 from culturecore.forecast import Band
 from culturecore.outcome import Estimate
+from culturecore.sources import Source, Standing
 from culturecore.stages import TasteMark
 
 if TYPE_CHECKING:
@@ -26,7 +27,13 @@ if TYPE_CHECKING:
 
     Floats: TypeAlias = NDArray[float64]
 
-PALATE_SOURCES = ("palate_assumption",)  # every number below is judgement; nothing was measured
+PALATE_SOURCES: Final[dict[str, Source]] = {
+    "palate_assumption": Source(
+        "palate_assumption",
+        "Chosen for learning a maker's taste; no measured palate of kombucha was found",
+        Standing.ASSUMPTION,
+    )
+}
 
 # How far the middle of the band may lie from the setting, and how much wider or narrower it is.
 PH_MIDDLE_SD = 0.16
@@ -223,12 +230,12 @@ def _quantiles(values: Floats, weights: Floats) -> tuple[float, float, float]:
 
 def _negated(ends: tuple[float, float, float]) -> Estimate:
     low, mid, high = ends
-    return Estimate(value=-mid, low=-high, high=-low, sources=PALATE_SOURCES)
+    return Estimate(value=-mid, low=-high, high=-low, sources=tuple(PALATE_SOURCES))
 
 
 def _exponential(ends: tuple[float, float, float]) -> Estimate:
     low, mid, high = (math.exp(end) for end in ends)
-    return Estimate(value=mid, low=low, high=high, sources=PALATE_SOURCES)
+    return Estimate(value=mid, low=low, high=high, sources=tuple(PALATE_SOURCES))
 
 
 def _caveats(verdicts: Sequence[TastingVerdict], tongue_sd_ph: float) -> tuple[PalateCaveat, ...]:

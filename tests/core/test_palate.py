@@ -17,6 +17,7 @@ from culturecore import palate
 from culturecore.errors import ImpossibleInput
 from culturecore.forecast import Band
 from culturecore.palate import PalateCaveat, TastingVerdict, learn_band
+from culturecore.sources import Standing
 from culturecore.stages import TasteMark
 
 USUAL = Band(first_taste_ph=3.3, too_sour_ph=2.9)
@@ -74,6 +75,11 @@ def test_without_a_verdict_the_band_is_the_makers_own_setting():
     assert learnt.verdict_count == 0
     assert learnt.caveats == (PalateCaveat.FEW_VERDICTS,)
     assert learnt.first_taste_ta_g_per_l is None
+
+
+def test_what_is_learnt_names_its_prior_as_an_assumption():
+    for key in learn_band([], USUAL).first_taste_ph.sources:
+        assert palate.PALATE_SOURCES[key].standing is Standing.ASSUMPTION
 
 
 @pytest.mark.parametrize("mark", list(TasteMark))
