@@ -74,7 +74,7 @@ DAY_STEP = 0.5
 _DRAWS = 1_500  # of each round
 _ENOUGH_EFFECTIVE = 200.0
 _A_WAIT = 1.5  # latent of a lag from which the search starts too
-_KEPT_DRAWS = 1_000  # equal draws from which bands and windows are read
+_KEPT_DRAWS = 800  # equal draws from which bands and windows are read
 _JUDGING_DRAWS = 300  # equal draws by which readings are judged
 _BLOCK = 16_000  # draws times days worked on at a time
 
