@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from culturecore import pace, priors, souring
-from culturecore.errors import ImpossibleInput
+from culturecore.forecastquestion import check_question
 from culturecore.modes import find_mode
 from culturecore.nextreading import next_reading
 from culturecore.outcome import Caveat, Estimate
@@ -60,13 +60,6 @@ if TYPE_CHECKING:
 
     Floats: TypeAlias = NDArray[float64]
 
-MOST = {  # of each quantity that tells of souring
-    Quantity.PH: 14.0,
-    Quantity.TA_G_PER_L: 200.0,
-    Quantity.BRIX: 60.0,
-    Quantity.SPECIFIC_GRAVITY: 1.4,
-    Quantity.TASTE: math.inf,
-}
 USUAL_BAND = Band()
 QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
 DAY_STEP = 0.5
@@ -144,12 +137,13 @@ def forecast(
     `Caveat.EXTRAPOLATED`. If the readings look like no known jar, `Caveat.UNLIKE_KNOWN`
     comes with widened bands.
 
-    Notes: prior draws weighted by a Student-t likelihood (nu = 4), with further rounds of
-    importance sampling where the weights pile up.
+    Notes: draws around the likeliest jar, weighted by prior and a Student-t likelihood
+    (nu = 4), with further rounds of importance sampling where the weights pile up. What the
+    readings cannot tell (the pace of days to come) is drawn from its prior.
     """
     import numpy as np
 
-    _check(conditions, observations, band, now_day, horizon_days)
+    check_question(conditions, observations, band, now_day, horizon_days)
     readings = arranged(conditions, observations, band)
     rng = np.random.default_rng(seed)
     fitted = _weighted(conditions, readings, rng)
@@ -209,7 +203,7 @@ def latent_moments(
     """
     import numpy as np
 
-    _check(conditions, observations, USUAL_BAND, None, 35.0)
+    check_question(conditions, observations, USUAL_BAND, None, 35.0)
     readings = arranged(conditions, observations)
     fitted = _weighted(conditions, readings, np.random.default_rng(seed))
     base = fitted.latents[:, :BASE]
@@ -403,40 +397,3 @@ def _is_extrapolated(
     surface = abs(math.log(per_cm / priors.REFERENCE_SURFACE_PER_CM.centre))
     last_day = max([now_day or 0.0, *(o.day for o in observations)])
     return not warm or surface > math.log(SURFACE_REACH) or last_day > _LONGEST_KNOWN_DAYS
-
-
-def _check(
-    conditions: Conditions,
-    observations: Sequence[Observation],
-    band: Band,
-    now_day: float | None,
-    horizon_days: float,
-) -> None:
-    """Refuse what no jar can have."""
-    _within("volume_l", conditions.volume_l, 0.01, 10_000.0, "L")
-    _within("surface_cm2", conditions.surface_cm2, 0.1, 1e6, "cm2")
-    _within("starter_share", conditions.starter_share, 0.0, 1.0, "")
-    _within("temperature_c", conditions.temperature_c, 0.0, 60.0, "degC")
-    _within("sugar_g_per_l", conditions.sugar_g_per_l, 0.0, 700.0, "g/L")
-    if conditions.starter_ta_g_per_l is not None:
-        _within("starter_ta_g_per_l", conditions.starter_ta_g_per_l, 0.0, 200.0, "g/L")
-    if conditions.start_ph is not None:
-        for bound in (conditions.start_ph.low, conditions.start_ph.value, conditions.start_ph.high):
-            _within("start_ph", bound, 0.0, 14.0, "")
-    for reading in observations:
-        if reading.quantity not in MOST:
-            raise ImpossibleInput("quantity", reading.quantity, reason="tells_no_souring")
-        if reading.quantity is not Quantity.TASTE:
-            _within("value", reading.value, 0.0, MOST[reading.quantity], "")
-            _within("sd", reading.sd, 1e-6, 100.0, "")
-        _within("day", reading.day, -1.0, 4000.0, "days")
-    _within("first_taste_ph", band.first_taste_ph, 0.0, 14.0, "")
-    _within("too_sour_ph", band.too_sour_ph, 0.0, band.first_taste_ph, "")
-    _within("horizon_days", horizon_days, 1.0, 400.0, "days")
-    if now_day is not None:
-        _within("now_day", now_day, -4000.0, 4000.0, "days")
-
-
-def _within(field: str, value: float, low: float, high: float, unit: str) -> None:
-    if not math.isfinite(value) or not low <= value <= high:
-        raise ImpossibleInput(field, value, low=low, high=high, unit=unit)

@@ -267,3 +267,29 @@ def test_a_wild_reading_comes_with_a_reason(wild, why):
 def test_a_gravity_that_cannot_be_is_refused():
     with pytest.raises(ImpossibleInput):
         forecast(PLAIN, [reading(1, 2.0, Quantity.SPECIFIC_GRAVITY)])
+
+
+@pytest.mark.parametrize(
+    ("changed", "field"),
+    [
+        ({"temperature_course": ((0.0, math.nan),)}, "temperature_c"),
+        ({"temperature_course": ((math.inf, 25.0),)}, "day"),
+        ({"drawn": (DrawOff(day=3.0, share=1.1),)}, "share"),
+        ({"drawn": (DrawOff(day=3.0, share=0.5, sugar_g_per_l=-1.0),)}, "sugar_g_per_l"),
+    ],
+)
+def test_courses_and_draw_offs_that_cannot_be_are_refused(changed, field):
+    with pytest.raises(ImpossibleInput) as refused:
+        forecast(replace(PLAIN, **changed), LIVELY)
+    assert refused.value.field == field
+
+
+def test_extreme_temperatures_and_draw_offs_give_finite_curves():
+    harsh = replace(
+        PLAIN,
+        temperature_course=((0.0, 2.0), (3.0, 45.0), (3.0, 20.0)),
+        drawn=(DrawOff(day=2.0, share=1.0), DrawOff(day=2.0, share=0.0)),
+    )
+    answer = forecast(harsh, [*LIVELY, taste(9, TasteMark.FAR_TOO_SOUR)])
+    for curves in (answer.ph, answer.ta_g_per_l, answer.sugar_g_per_l, answer.ethanol_percent_vv):
+        assert np.isfinite(list(curves.values())).all()
