@@ -9,12 +9,7 @@ from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import (
     QApplication,
-    QFrame,
-    QHBoxLayout,
-    QLabel,
     QMainWindow,
-    QStackedWidget,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -27,16 +22,14 @@ from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.actions import build_actions, offer
-from brewdesk.widgets.duestrip import DueStrip
 from brewdesk.widgets.enterpress import EnterPress
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.icons import program_icon
-from brewdesk.widgets.noticebar import ActBar, NoticeBar
-from brewdesk.widgets.rail import Rail
 from brewdesk.widgets.shelfpage import ShelfPage
-from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE, Theme
+from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowdialogs import WindowDialogs
+from brewdesk.widgets.windowframe import WindowFrame
+from brewdesk.widgets.windowpages import make_page
 from brewdesk.widgets.windowsize import fit_to_screen
 
 if TYPE_CHECKING:
@@ -65,15 +58,11 @@ class MainWindow(QMainWindow):
         title = self.tr("Invented pantry – brewdesk") if is_demo else "brewdesk"
         self.setWindowTitle(title)
         self.shelf = ShelfPage(desk)
-        self._makers: dict[str, Callable[[], QWidget]] = {
-            "plan": self._make_plan,
-            "due": self._make_due,
-            "cultures": self._make_cultures,
-            "reckoner": self._make_reckoner,
-            "settings": self._make_settings,
-        }
         self.pages: dict[str, QWidget] = {"shelf": self.shelf}
-        self._build(is_demo=is_demo)
+        frame = WindowFrame(desk, self.shelf, is_demo=is_demo)
+        self.rail, self.notice, self.stack = frame.rail, frame.notice, frame.stack
+        self.act_bar, self.due_strip = frame.act_bar, frame.due_strip
+        self.setCentralWidget(frame)
         self.actions_by_key = build_actions(self, self.menuBar(), self._calls())
         self._connect()
         self.show_page("shelf")
@@ -88,70 +77,6 @@ class MainWindow(QMainWindow):
         self._minute.setInterval(MINUTE_MS)
         self._minute.timeout.connect(self._on_minute)
         self._minute.start()
-
-    # --- building --------------------------------------------------------------------
-
-    def _build(self, *, is_demo: bool) -> None:
-        whole = QWidget()
-        row = QHBoxLayout(whole)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
-        self.rail = Rail(
-            [
-                ("shelf", "shelf", self.tr("Shelf")),
-                ("plan", "plan", self.tr("Plan")),
-                ("due", "due", self.tr("Due")),
-                ("cultures", "cultures", self.tr("Cultures")),
-                ("reckoner", "reckon", self.tr("Reckon")),
-                ("settings", "settings", self.tr("Settings")),
-            ]
-        )
-        row.addWidget(self.rail)
-        column = QVBoxLayout()
-        column.setSpacing(0)
-        if is_demo:
-            column.addWidget(self._demo_banner())
-        self.notice = NoticeBar()
-        notice_place = QVBoxLayout()
-        notice_place.setContentsMargins(SPACE, 0, SPACE, 0)
-        notice_place.addWidget(self.notice)
-        column.addLayout(notice_place)
-        self.stack = QStackedWidget()
-        self.stack.addWidget(self.shelf)
-        column.addWidget(self.stack, 1)
-        column.addWidget(self._bottom())
-        row.addLayout(column, 1)
-        self.setCentralWidget(whole)
-
-    def _demo_banner(self) -> QFrame:
-        banner = QFrame()
-        set_role(banner, "strip")
-        line = QHBoxLayout(banner)
-        line.setContentsMargins(3 * SPACE, SPACE - 2, 2 * SPACE, SPACE - 2)
-        words = QLabel(
-            self.tr(
-                "This pantry is invented, to look around in. Its jars and readings are made up "
-                "and kept in a file of their own."
-            )
-        )
-        words.setObjectName("demo_banner")
-        set_role(words, "warn")
-        words.setWordWrap(True)
-        line.addWidget(words)
-        return banner
-
-    def _bottom(self) -> QFrame:
-        frame = QFrame()
-        set_role(frame, "strip")
-        row = QHBoxLayout(frame)
-        row.setContentsMargins(SPACE, SPACE // 2, SPACE, SPACE // 2)
-        row.setSpacing(2 * SPACE)
-        self.act_bar = ActBar(self._desk.history, self._desk.quantities.show)
-        self.due_strip = DueStrip(self._desk)
-        row.addWidget(self.act_bar, 0)
-        row.addStretch(1)
-        row.addWidget(self.due_strip, 0)
-        return frame
 
     def _connect(self) -> None:
         desk = self._desk
@@ -237,7 +162,7 @@ class MainWindow(QMainWindow):
     def page(self, key: str) -> QWidget:
         """The page ``key``, made when first asked for."""
         if key not in self.pages:
-            made = self._makers[key]()
+            made = make_page(key, self._desk, self)
             self.pages[key] = made
             self.stack.addWidget(made)
         return self.pages[key]
@@ -248,40 +173,7 @@ class MainWindow(QMainWindow):
         self.rail.show_page(key)
 
     def _plan_page(self) -> PlanPage:
-        page = self.page("plan")
-        return cast("PlanPage", page)
-
-    def _make_plan(self) -> QWidget:
-        from brewdesk.widgets.planpage import PlanPage
-
-        made = PlanPage(self._desk)
-        made.planned.connect(self._on_planned)
-        made.start_wanted.connect(self.start_brewing)
-        return made
-
-    def _make_due(self) -> QWidget:
-        from brewdesk.widgets.duepage import DuePage
-
-        made = DuePage(self._desk)
-        made.open_batch.connect(self.open_batch)
-        return made
-
-    def _make_cultures(self) -> QWidget:
-        from brewdesk.widgets.culturespage import CulturesPage
-
-        return CulturesPage(self._desk)
-
-    def _make_reckoner(self) -> QWidget:
-        from brewdesk.widgets.reckonerpage import ReckonerPage
-
-        return ReckonerPage(self._desk)
-
-    def _make_settings(self) -> QWidget:
-        from brewdesk.widgets.settingspage import SettingsPage
-
-        made = SettingsPage(self._desk)
-        made.test_notice_wanted.connect(self.test_notice_wanted)
-        return made
+        return cast("PlanPage", self.page("plan"))
 
     # --- acts ------------------------------------------------------------------------
 
@@ -410,9 +302,6 @@ class MainWindow(QMainWindow):
         self.notice.restyle()
         self.act_bar.refresh()
         self.shelf.refresh_words()
-
-    def _on_planned(self, batch_id: int) -> None:
-        self.open_batch(batch_id)
 
     def _on_vessel_wanted(self, vessel_id: int) -> None:
         self.show_page("shelf")

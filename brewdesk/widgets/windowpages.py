@@ -1,0 +1,64 @@
+"""The pages beside the shelf, each made and imported when it is first asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from brewdesk.services.desk import Desk
+
+if TYPE_CHECKING:
+    from brewdesk.widgets.mainwindow import MainWindow
+
+
+def make_page(key: str, desk: Desk, window: MainWindow) -> QWidget:
+    """Make the page ``key``, its wishes connected to ``window``."""
+    return _MAKERS[key](desk, window)
+
+
+def _plan(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.planpage import PlanPage
+
+    made = PlanPage(desk)
+    made.planned.connect(window.open_batch)
+    made.start_wanted.connect(window.start_brewing)
+    return made
+
+
+def _due(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.duepage import DuePage
+
+    made = DuePage(desk)
+    made.open_batch.connect(window.open_batch)
+    return made
+
+
+def _cultures(desk: Desk, _window: MainWindow) -> QWidget:
+    from brewdesk.widgets.culturespage import CulturesPage
+
+    return CulturesPage(desk)
+
+
+def _reckoner(desk: Desk, _window: MainWindow) -> QWidget:
+    from brewdesk.widgets.reckonerpage import ReckonerPage
+
+    return ReckonerPage(desk)
+
+
+def _settings(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.settingspage import SettingsPage
+
+    made = SettingsPage(desk)
+    made.test_notice_wanted.connect(window.test_notice_wanted)
+    return made
+
+
+_MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
+    "plan": _plan,
+    "due": _due,
+    "cultures": _cultures,
+    "reckoner": _reckoner,
+    "settings": _settings,
+}
