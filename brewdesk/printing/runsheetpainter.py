@@ -49,9 +49,9 @@ class RunSheet:
     title: str
     vessel: str
     made_on: str
-    headers: tuple[str, str, str, str]
-    amounts: tuple[tuple[str, str, str, str], ...]
-    total: tuple[str, str, str, str]
+    headers: tuple[str, str, str, str, str]
+    amounts: tuple[tuple[str, str, str, str, str], ...]
+    total: tuple[str, str, str, str, str]
     facts: tuple[tuple[str, str], ...]  # (label, value): start pH, target, temperatures
     steps_title: str
     time_label: str
@@ -146,14 +146,14 @@ class _Page:
 
     def _amounts_and_facts(self) -> None:
         top, gap = self.bottom, self._mm(7)
-        left_width = (self._room.width() - gap) * 0.70
+        left_width = (self._room.width() - gap) * 0.72
         facts_left = self._room.left() + left_width + gap
         bottom = self._amounts(top, left_width)
         facts_bottom = self._facts(top, facts_left, self._room.right() - facts_left)
         self.bottom = max(bottom, facts_bottom) + self._mm(5)
 
     def _amounts(self, top: float, width: float) -> float:
-        shares = (0.33, 0.12, 0.13, 0.42)
+        shares = (0.31, 0.10, 0.11, 0.11, 0.37)
         sheet = self._sheet
         y = top + self._row(sheet.headers, shares, top, width, 9.0, MUTED, bold=True)
         self._rule(y + self._mm(0.6), 0.25, LINE, width)
@@ -177,11 +177,11 @@ class _Page:
     ) -> float:
         left, used = self._room.left(), 0.0
         for index, (cell, share) in enumerate(zip(cells, shares, strict=True)):
-            is_number = index in (1, 2)
+            is_number = index in (1, 2, 3)
             pad = self._mm(2.5)
             align = Qt.AlignmentFlag.AlignRight if is_number else Qt.AlignmentFlag.AlignLeft
-            x = left + (pad if index == 3 else 0.0)
-            room = share * width - (pad if index in (0, 3) else 0.0)
+            x = left + (pad if index == 4 else 0.0)
+            room = share * width - (pad if index in (0, 4) else 0.0)
             used = max(used, self._text(cell, x, top, room, size, colour, bold=bold, align=align))
             left += share * width
         return used

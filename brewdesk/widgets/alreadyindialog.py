@@ -12,8 +12,8 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.brewing import StepShut
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import Batch, ImpossibleInput, Kind
-from brewdesk.services.wording.problems import impossible_words
+from brewdesk.services.records import Batch, ImpossibleInput, Kind, StoreTrouble
+from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import FieldRow, plain_label
@@ -95,6 +95,9 @@ class AlreadyInDialog(QDialog):
         except ImpossibleInput as problem:
             row = self.rows.get(problem.field, self.rows["reason"])
             row.set_problem(impossible_words(problem, self._desk.quantities.show))
+            return
+        except StoreTrouble as trouble:
+            self.rows["reason"].set_problem(trouble_words(trouble))
             return
         self.accept()
         self.entered.emit(self._batch.id)

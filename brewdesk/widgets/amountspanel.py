@@ -23,6 +23,7 @@ from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.measures import (
     mass_words,
     measure_words,
+    ounce_words,
     part_name,
     volume_words,
 )
@@ -34,11 +35,11 @@ from brewdesk.widgets.theme import SPACE, tokens
 from brewdesk.widgets.verdictcard import VerdictCard, VerdictLine
 
 _SAID_BY_THE_SCALE = "start_ph_good"
-_NUMBERS = (1, 2)  # columns that are read by their last digit
+_NUMBERS = (1, 2, 3)  # columns that are read by their last digit
 
 
 class AmountsTable(QWidget):
-    """Part, grams, millilitres, kitchen measure; the last row is the sum of the others."""
+    """Part, grams, ounces, millilitres, kitchen measure; the last row is the sum of the others."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -46,17 +47,23 @@ class AmountsTable(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(2 * SPACE)
         self._grid.setVerticalSpacing(SPACE // 2)
-        self._grid.setColumnStretch(3, 1)
+        self._grid.setColumnStretch(4, 1)
         for column in _NUMBERS:
-            self._grid.setColumnMinimumWidth(column, 6 * SPACE)
-        headers = (self.tr("Part"), self.tr("g"), self.tr("mL"), self.tr("Kitchen measure"))
+            self._grid.setColumnMinimumWidth(column, 5 * SPACE)
+        headers = (
+            self.tr("Part"),
+            self.tr("g"),
+            self.tr("oz"),
+            self.tr("mL"),
+            self.tr("Kitchen measure"),
+        )
         for column, text in enumerate(headers):
             self._grid.addWidget(self._cell(column, text, "label"), 0, column)
         self._is_stale = False
         self._cells: dict[Part, tuple[QLabel, ...]] = {}
         for index, part in enumerate(Part):
-            self._grid.addWidget(_Rule(self, strong=part is Part.TOTAL), 2 * index + 1, 0, 1, 4)
-            cells = tuple(self._cell(column, "", "") for column in range(4))
+            self._grid.addWidget(_Rule(self, strong=part is Part.TOTAL), 2 * index + 1, 0, 1, 5)
+            cells = tuple(self._cell(column, "", "") for column in range(5))
             for column, cell in enumerate(cells):
                 cell.setObjectName(f"amount_{part.value}_{column}")
                 self._grid.addWidget(cell, 2 * index + 2, column)
@@ -70,13 +77,16 @@ class AmountsTable(QWidget):
             texts = (
                 part_name(row.part),
                 mass_words(row),
+                ounce_words(row),
                 volume_words(row),
                 measure_words(row.measures),
             )
             for cell, text in zip(self._cells[row.part], texts, strict=True):
                 cell.setText(text)
-            name, grams, millilitres, kitchen = texts
-            words = self.tr("{part}: {grams} g").format(part=name, grams=grams)
+            name, grams, ounces, millilitres, kitchen = texts
+            words = self.tr("{part}: {grams} g, {ounces} oz").format(
+                part=name, grams=grams, ounces=ounces
+            )
             if millilitres:
                 words += self.tr(", {volume} mL").format(volume=millilitres)
             if kitchen:
@@ -97,7 +107,7 @@ class AmountsTable(QWidget):
                 set_role(cell, "muted" if is_stale else "")
 
     def _cell(self, column: int, text: str, role: str) -> QLabel:
-        cell = plain_label(text, role, self, wraps=column == 3)
+        cell = plain_label(text, role, self, wraps=column == 4)
         side = Qt.AlignmentFlag.AlignRight if column in _NUMBERS else Qt.AlignmentFlag.AlignLeft
         cell.setAlignment(side | Qt.AlignmentFlag.AlignVCenter)
         return cell

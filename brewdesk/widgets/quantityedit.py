@@ -6,7 +6,7 @@ import re
 from typing import Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtGui import QFocusEvent, QShowEvent
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.services.records import Kind, NotAQuantity
@@ -83,6 +83,7 @@ class QuantityEdit(QWidget):
         self._is_setting = False
 
         self.line = QLineEdit(self)
+        self._unit_shown = ""
         self._placeholder = ""
         self._show_placeholder()
         self.message = MessageLine(self, lines=lines)
@@ -182,8 +183,15 @@ class QuantityEdit(QWidget):
 
     # what happens
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Name the unit in use: it may have been changed while another page was shown."""
+        super().showEvent(event)
+        self._follow_unit()
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Select the whole text on the click that enters, so that typing replaces it."""
+        if watched is self.line and event.type() == QEvent.Type.FocusIn:
+            self._follow_unit()
         if (
             watched is self.line
             and isinstance(event, QFocusEvent)
@@ -198,6 +206,7 @@ class QuantityEdit(QWidget):
             return
         self._touched = True
         self._problem = ""
+        self._show_placeholder()  # the unit in which a bare number is read from now on
         before = self._value
         self._read()
         if self._fault is None:
@@ -209,8 +218,14 @@ class QuantityEdit(QWidget):
         if before != self._value:
             self.value_changed.emit(self._value)
 
+    def _follow_unit(self) -> None:
+        """Never let a field name one unit and read a bare number in another."""
+        if self._quantities.unit(self._kind) != self._unit_shown:
+            self.refresh_unit()
+
     def _show_placeholder(self) -> None:
-        self.line.setPlaceholderText(self._placeholder or self._quantities.unit(self._kind))
+        self._unit_shown = self._quantities.unit(self._kind)
+        self.line.setPlaceholderText(self._placeholder or self._unit_shown)
 
     def _read(self) -> None:
         text = self.line.text()

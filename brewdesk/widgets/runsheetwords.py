@@ -16,6 +16,7 @@ from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.measures import (
     mass_words,
     measure_words,
+    ounce_words,
     part_name,
     volume_words,
 )
@@ -47,7 +48,7 @@ def run_sheet(
         title=name,
         vessel=_vessel_words(quantities, vessel, culture, wish),
         made_on=_date_words(now, zone),
-        headers=(_t("Part"), _t("g"), _t("mL"), _t("Kitchen measure")),
+        headers=(_t("Part"), _t("g"), _t("oz"), _t("mL"), _t("Kitchen measure")),
         amounts=tuple(_cells(row) for row in rows if row.part is not Part.TOTAL),
         total=_cells(rows[-1]),
         facts=(
@@ -116,10 +117,11 @@ def _date_words(now: datetime, zone: tzinfo) -> str:
     return QLocale().toString(QDate(day.year, day.month, day.day), _t("ddd d MMM yyyy"))
 
 
-def _cells(row: AmountRow) -> tuple[str, str, str, str]:
+def _cells(row: AmountRow) -> tuple[str, str, str, str, str]:
     return (
         part_name(row.part),
         mass_words(row),
+        ounce_words(row),
         volume_words(row),
         measure_words(row.measures),
     )

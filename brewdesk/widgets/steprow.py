@@ -242,6 +242,7 @@ class StepRow(QFrame):
         self.extend_button.setVisible(has_timer and not waits)
         takes_temperature = self.step.kind in (StepKind.COOL, *LIVE_STEPS)
         self.temperature_row.setVisible(takes_temperature)
+        self.temperature.refresh_unit()  # a bare number is read in the unit of now
         self.show_gate(gate)
         set_role(self.done_button, "primary" if self._done_leads() else "")
 

@@ -13,6 +13,7 @@ from brewdesk.services.records import (
     Method,
     Quantity,
     ReadingDraft,
+    StoreTrouble,
 )
 from brewdesk.widgets.aboutdialog import AboutDialog
 from brewdesk.widgets.alreadyindialog import AlreadyInDialog
@@ -113,6 +114,23 @@ def test_a_batch_already_in_the_jar_wants_a_temperature_or_a_reason(desk, shown,
     with qtbot.waitSignal(dialog.entered):
         press(qtbot, dialog.go)
     assert desk.batches.get(batch.id).stage is BatchStage.SOURING
+
+
+def test_a_store_that_cannot_be_written_is_told_in_the_dialog_and_nothing_is_lost(
+    desk, shown, qtbot, monkeypatch
+):
+    batch = plan_batch(desk)
+    dialog = shown(AlreadyInDialog(desk, batch))
+    qtbot.keyClicks(dialog.temperature.line, "25")
+
+    def no_room() -> None:
+        raise StoreTrouble("disk_full", "")
+
+    monkeypatch.setattr(desk.store, "write", no_room)
+    press(qtbot, dialog.go)
+    assert dialog.isVisible()
+    assert "disk is full" in dialog.rows["reason"].message.text()
+    assert dialog.temperature.line.text() == "25"
 
 
 @pytest.mark.parametrize(

@@ -198,8 +198,8 @@ def test_tea_is_shown_in_whole_bags_and_sugar_in_kitchen_measures(desk, show):
     vessel(desk)
     page = show()
 
-    assert page.amounts.table.text(Part.TEA, 3).endswith("bags")
-    assert "cup" in page.amounts.table.text(Part.SUGAR, 3)
+    assert page.amounts.table.text(Part.TEA, 4).endswith("bags")
+    assert "cup" in page.amounts.table.text(Part.SUGAR, 4)
 
 
 def test_the_start_ph_is_told_as_an_estimate_with_its_range_in_words(desk, show):

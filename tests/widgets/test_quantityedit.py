@@ -204,3 +204,22 @@ def test_choosing_bags_does_not_lose_what_cannot_be_read(tea, qtbot):
 
     assert tea.line.text() == "a handful"
     assert not tea.is_valid()
+
+
+def test_a_field_never_names_one_unit_and_reads_in_another(desk, qtbot):
+    """ "40" typed for hot tea under a stale "°C" would be read as 40 °F, and pass for cool."""
+    edit = QuantityEdit(desk.quantities, Kind.TEMPERATURE, required=False)
+    qtbot.addWidget(edit)
+    edit.show()
+    assert edit.line.placeholderText() == "°C"
+    edit.hide()
+    desk.settings.put_unit(Kind.TEMPERATURE, "°F")
+    edit.show()
+    assert edit.line.placeholderText() == "°F"
+    desk.settings.put_unit(Kind.TEMPERATURE, "°C")
+    edit.line.clearFocus()
+    edit.activateWindow()
+    edit.line.setFocus()
+    qtbot.keyClicks(edit.line, "40")
+    assert edit.line.placeholderText() == "°C"
+    assert edit.value() == pytest.approx(40.0)

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 
-from brewdesk.services.records import BatchStage, StepKind, StepState
+from brewdesk.services.records import BatchStage, Kind, StepKind, StepState
 from brewdesk.widgets.runsheetpanel import RunSheetPanel
 from brewdesk.widgets.steprow import Turn
 from brewdesk.widgets.stepwords import countdown_words, length_words
@@ -265,3 +265,22 @@ def test_sweet_tea_left_standing_is_warned_of_on_the_sheet(desk, qtbot):
     panel.refresh()
     assert panel.standing().code == "uncultured_too_long"
     panel.grab()
+
+
+def test_the_temperature_field_names_the_unit_it_reads_after_units_were_changed(desk, qtbot):
+    batch = brewing_batch(desk)
+    panel = RunSheetPanel(desk)
+    qtbot.addWidget(panel)
+    panel.set_batch(batch.id)
+    panel.show()
+    for step in desk.brewing.steps(batch.id):
+        if step.kind is StepKind.COOL:
+            break
+        desk.brewing.finish(step.id)
+    panel.refresh()
+    assert panel.present_row().temperature.line.placeholderText() == "°C"
+    desk.settings.put_unit(Kind.TEMPERATURE, "°F")
+    row = panel.present_row()
+    assert row.temperature.line.placeholderText() == "°F"
+    qtbot.keyClicks(row.temperature.line, "104")
+    assert row.temperature_c() == pytest.approx(40.0)

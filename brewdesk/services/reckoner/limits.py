@@ -84,7 +84,7 @@ def _finished() -> Question:
         group=Group.SAFETY,
         title=t("Is it sour enough to drink or bottle?"),
         purpose=t("The pH of a finished drink, with the doubt of the reading counted in."),
-        words=t("safe pH 4.2 limit"),
+        words=t("pH 4.2 limit"),
         fields=(
             number("ph", t("pH"), Kind.PH, 3.2),
             number("sd", t("It may be off by"), Kind.PH, 0.1),

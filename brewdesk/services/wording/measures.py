@@ -75,6 +75,12 @@ def mass_words(row: AmountRow) -> str:
     return number_text(row.mass_g, decimals).replace("-", "−")
 
 
+def ounce_words(row: AmountRow) -> str:
+    """Write a row's ounces: to a hundredth where leaf is weighed, else to a tenth."""
+    decimals = 2 if row.part in (Part.TEA, Part.WET_LEAVES) else 1
+    return number_text(row.mass_oz, decimals).replace("-", "−")
+
+
 def volume_words(row: AmountRow) -> str:
     """Write a row's millilitres; "" where a volume means nothing."""
     return "" if row.volume_ml is None else number_text(row.volume_ml, 0).replace("-", "−")
