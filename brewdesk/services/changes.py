@@ -22,6 +22,7 @@ class Topic(Flag):
     REMINDERS = auto()
     SETTINGS = auto()
     FORECASTS = auto()
+    PHOTOS = auto()
     EVERYTHING = (
         PLACES
         | VESSELS
@@ -30,7 +31,7 @@ class Topic(Flag):
         | STEPS
         | READINGS
         | REMINDERS
-        | (SETTINGS | FORECASTS)
+        | (SETTINGS | FORECASTS | PHOTOS)
     )
 
 

@@ -26,7 +26,16 @@ _TOPIC_OF_TABLE = {
     "step": Topic.STEPS,
     "reading": Topic.READINGS,
     "reminder": Topic.REMINDERS,
+    "vessel_move": Topic.BATCHES,
+    "transfer": Topic.BATCHES | Topic.CULTURES,
+    "care": Topic.CULTURES,
+    "photo": Topic.PHOTOS,
+    "place_temperature": Topic.PLACES,
+    "temperature_log": Topic.PLACES,
 }
+
+_BATCH_COLUMNS = ("batch_id", "from_batch_id", "to_batch_id")
+_VESSEL_COLUMNS = ("vessel_id", "from_vessel_id", "to_vessel_id")
 
 
 class Units(Protocol):
@@ -122,8 +131,14 @@ class Door:
             for row in (delta.before, delta.after):
                 if row is None:
                     continue
-                _note_id(batches, delta.row_id if delta.table == "batch" else row.get("batch_id"))
-                _note_id(vessels, delta.row_id if delta.table == "vessel" else row.get("vessel_id"))
+                if delta.table == "batch":
+                    batches.add(delta.row_id)
+                if delta.table == "vessel":
+                    vessels.add(delta.row_id)
+                for name in _BATCH_COLUMNS:
+                    _note_id(batches, row.get(name))
+                for name in _VESSEL_COLUMNS:
+                    _note_id(vessels, row.get(name))
         self.changes.announce(topics, batch_ids=batches, vessel_ids=vessels)
 
 

@@ -11,7 +11,8 @@ from sqlalchemy import Connection, RowMapping, Select, insert, select, update
 from brewdesk.store.deltas import deltas_from_json, deltas_to_json
 from brewdesk.store.errors import NoSuchRow, told
 from brewdesk.store.records import Act, RowDelta
-from brewdesk.store.schema import ACT_STATES, act
+from brewdesk.store.schema import ACT_STATES, SUBJECTS, act, act_subject
+from brewdesk.store.subjects import subjects_of
 
 _SHOWN = [column for column in act.columns if column.name != "deltas"]
 
@@ -65,6 +66,29 @@ class ReadActRows:
         statement = select(*_SHOWN).where(act.c.batch_id == batch_id, act.c.state == "done")
         return self._all(statement.order_by(act.c.id.desc()))
 
+    def about(self, subject: str, subject_id: int, *, limit: int | None = None) -> tuple[Act, ...]:
+        """Give the acts that had to do with a place, vessel, culture or batch, newest first.
+
+        Undone ones are left out.
+
+        Raises
+        ------
+        ValueError
+            If ``subject`` is none of these four.
+        """
+        if subject not in SUBJECTS:
+            raise ValueError(f"{subject!r} is nothing an act is about")
+        statement = (
+            select(*_SHOWN)
+            .join(act_subject, act_subject.c.act_id == act.c.id)
+            .where(
+                act_subject.c.subject == subject,
+                act_subject.c.subject_id == subject_id,
+                act.c.state == "done",
+            )
+        )
+        return self._all(statement.order_by(act.c.id.desc()).limit(limit))
+
     def recent(self, limit: int) -> tuple[Act, ...]:
         """Give the newest acts that are done, newest first."""
         statement = select(*_SHOWN).where(act.c.state == "done")
@@ -98,6 +122,7 @@ class ActRows(ReadActRows):
         ``facts`` holds names and numbers for its sentence: text, numbers, truth values,
         None, and lists of these (what JSON can say).
         """
+        changes = tuple(deltas)
         values = {
             "kind": kind,
             "facts": json.dumps(dict(facts), ensure_ascii=False, allow_nan=False),
@@ -106,12 +131,21 @@ class ActRows(ReadActRows):
             "vessel_id": vessel_id,
             "culture_id": culture_id,
             "state": "done",
-            "deltas": deltas_to_json(deltas),
+            "deltas": deltas_to_json(changes),
         }
         with told():
             result = self._connection.execute(insert(act).values(values))
             (act_id,) = result.inserted_primary_key or (None,)
             assert isinstance(act_id, int)
+            told_of = {"batch": batch_id, "vessel": vessel_id, "culture": culture_id}
+            subjects = set(subjects_of(changes))
+            subjects |= {(name, value) for name, value in told_of.items() if value is not None}
+            if subjects:
+                rows = [
+                    {"subject": name, "subject_id": number, "act_id": act_id}
+                    for name, number in sorted(subjects)
+                ]
+                self._connection.execute(insert(act_subject), rows)
         return self.get(act_id)
 
     def mark(self, act_id: int, state: str) -> Act:

@@ -26,7 +26,7 @@ _PROGRAM_COLUMNS = {
 }
 # It also makes reminders, and a batch that is taken back takes them along. They come back
 # under another id, or are not there yet; what they are about tells that they are the same.
-_SAME_THING = {"reminder": ("batch_id", "kind", "occurrence")}
+_SAME_THING = {"reminder": ("batch_id", "culture_id", "kind", "occurrence")}
 
 
 def plain_row(connection: Connection, table: Table, row_id: int) -> PlainRow | None:

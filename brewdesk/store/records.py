@@ -11,9 +11,12 @@ from datetime import datetime
 from pathlib import Path
 
 from culturecore.stages import (
+    BatchPurpose,
     BatchStage,
+    CareKind,
     CultureOrigin,
     CultureState,
+    Look,
     Material,
     Method,
     Quantity,
@@ -23,6 +26,7 @@ from culturecore.stages import (
     StepKind,
     StepState,
     TeaKind,
+    TransferKind,
     VesselShape,
 )
 
@@ -75,6 +79,14 @@ class CultureDraft:
     born_at: datetime
     vessel_id: int | None = None
     pellicle_mm: float | None = None
+    diameter_cm: float | None = None  # of the pellicle
+    wet_mass_g: float | None = None  # of the pellicle, dripped off
+    rest_volume_l: float | None = None  # liquid it rests in; None while at work
+    fed_at: datetime | None = None  # last fresh sweet tea while resting
+    suspect_at: datetime | None = None  # since when it may share mold with another
+    suspect_reason: str = ""
+    gone_at: datetime | None = None
+    gone_to: str = ""  # to whom, or what became of it
     note: str = ""
 
 
@@ -137,11 +149,87 @@ class BatchDraft:
     start_ph: float
     start_ph_low: float
     start_ph_high: float
+    purpose: BatchPurpose = BatchPurpose.DRINK
+    starter_batch_id: int | None = None  # the batch its starter liquid came from
+    starter_culture_id: int | None = None  # the culture its starter liquid came from
+    suspect_at: datetime | None = None  # since when it may share mold with another
+    suspect_reason: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Batch(BatchDraft):
     """A stored batch."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VesselMoveDraft:
+    """A batch poured over into another vessel."""
+
+    batch_id: int
+    from_vessel_id: int
+    to_vessel_id: int
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VesselMove(VesselMoveDraft):
+    """A stored pouring over."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TransferDraft:
+    """Liquid that went into a jar, out of it, or from one to another.
+
+    An end without a batch or a culture is the world outside: a glass, a kettle.
+    ``sugar_g`` and ``tea_g`` are what fresh sweet tea brought along.
+    """
+
+    at: datetime
+    kind: TransferKind
+    volume_l: float
+    from_batch_id: int | None = None
+    to_batch_id: int | None = None
+    from_culture_id: int | None = None  # the liquid a culture rests in
+    to_culture_id: int | None = None
+    sugar_g: float = 0.0
+    tea_kind: TeaKind | None = None
+    tea_g: float = 0.0
+    ph: float | None = None
+    ta_g_per_l: float | None = None
+    temperature_c: float | None = None
+    override_reason: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Transfer(TransferDraft):
+    """A stored transfer."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CareDraft:
+    """Something done for a resting culture, or seen at it."""
+
+    culture_id: int
+    at: datetime
+    kind: CareKind
+    volume_l: float | None = None
+    sugar_g: float | None = None
+    ph: float | None = None
+    sd: float | None = None  # standard uncertainty of the pH
+    look: Look | None = None
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Care(CareDraft):
+    """A stored piece of care."""
 
     id: int
 
@@ -193,8 +281,66 @@ class Reading(ReadingDraft):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PhotoDraft:
+    """A picture of a batch, a culture or a reading. The file is named by its content."""
+
+    content_hash: str  # SHA-256, hex
+    media_type: str
+    width_px: int
+    height_px: int
+    size_bytes: int
+    taken_at: datetime
+    batch_id: int | None = None
+    culture_id: int | None = None
+    reading_id: int | None = None
+    caption: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Photo(PhotoDraft):
+    """A stored picture's entry."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceTemperatureDraft:
+    """One temperature of a place, read by the maker."""
+
+    place_id: int
+    at: datetime
+    temperature_c: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceTemperature(PlaceTemperatureDraft):
+    """A stored temperature of a place."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TemperatureLogDraft:
+    """A logger's file of a place; its samples are kept packed under ``content_hash``."""
+
+    place_id: int
+    name: str
+    content_hash: str  # SHA-256 of the packed samples, hex
+    sample_count: int
+    first_at: datetime
+    last_at: datetime
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TemperatureLog(TemperatureLogDraft):
+    """A stored logger's file."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ReminderDraft:
-    """One occurrence of something to do. Unique by (batch_id, kind, occurrence)."""
+    """One occurrence of something to do. Unique by (batch_id, culture_id, kind, occurrence)."""
 
     batch_id: int | None
     kind: ReminderKind
@@ -206,6 +352,7 @@ class ReminderDraft:
     snoozed_until: datetime | None = None
     done_at: datetime | None = None
     text: str = ""  # the maker's own words for an OWN reminder
+    culture_id: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,6 +14,7 @@ from sqlalchemy import (
     ForeignKey,
     Index,
     Integer,
+    LargeBinary,
     MetaData,
     PrimaryKeyConstraint,
     Table,
@@ -24,9 +25,12 @@ from sqlalchemy import (
 
 from brewdesk.store.columns import Choice, Finite, Instant, Words, YesNo
 from culturecore.stages import (
+    BatchPurpose,
     BatchStage,
+    CareKind,
     CultureOrigin,
     CultureState,
+    Look,
     Material,
     Method,
     Quantity,
@@ -37,10 +41,11 @@ from culturecore.stages import (
     StepState,
     TasteMark,
     TeaKind,
+    TransferKind,
     VesselShape,
 )
 
-SCHEMA_NUMBER = 1
+SCHEMA_NUMBER = 2
 APPLICATION_ID = 0x4252444B  # "BRDK"
 
 ACT_STATES = ("done", "undone", "dropped")
@@ -148,6 +153,14 @@ culture = _table(
     _instant("born_at"),
     _link("vessel_id", "vessel", optional=True),
     _number("pellicle_mm", 0, 1000, optional=True),
+    _number("diameter_cm", 0, 1000, optional=True),
+    _number("wet_mass_g", 0, 1_000_000, optional=True),
+    _number("rest_volume_l", 0, 10_000, optional=True),
+    _instant("fed_at", optional=True),
+    _instant("suspect_at", optional=True),
+    _words("suspect_reason", 20_000),
+    _instant("gone_at", optional=True),
+    _words("gone_to", 200),
     _words("note", 20_000),
 )
 Index("ix_culture_vessel_id", culture.c.vessel_id)
@@ -197,6 +210,11 @@ batch = _table(
     _number("start_ph_low", 0, 14),
     _number("start_ph_high", 0, 14),
     _rule("start_ph_order", "start_ph_low <= start_ph_high"),
+    _choice("purpose", BatchPurpose),
+    _link("starter_batch_id", "batch", optional=True),
+    _link("starter_culture_id", "culture", optional=True),
+    _instant("suspect_at", optional=True),
+    _words("suspect_reason", 20_000),
 )
 _LIVE = _one_of("stage", tuple(stage.value for stage in BatchStage if stage.is_live))
 Index(
@@ -208,6 +226,60 @@ Index(
 )
 Index("ix_batch_vessel_id", batch.c.vessel_id)
 Index("ix_batch_culture_id", batch.c.culture_id)
+
+vessel_move = _table(
+    "vessel_move",
+    _link("batch_id", "batch"),
+    _link("from_vessel_id", "vessel"),
+    _link("to_vessel_id", "vessel"),
+    _instant("at"),
+)
+Index("ix_vessel_move_batch_id", vessel_move.c.batch_id)
+
+transfer = _table(
+    "transfer",
+    _instant("at"),
+    _choice("kind", TransferKind),
+    [Column("volume_l", Finite(), nullable=False)],
+    _rule("volume_l", "volume_l > 0 AND volume_l <= 10000"),
+    _link("from_batch_id", "batch", optional=True),
+    _link("to_batch_id", "batch", optional=True),
+    _link("from_culture_id", "culture", optional=True),
+    _link("to_culture_id", "culture", optional=True),
+    _rule(
+        "has_an_end",
+        "coalesce(from_batch_id, to_batch_id, from_culture_id, to_culture_id) IS NOT NULL",
+    ),
+    _rule("not_into_itself", "from_batch_id <> to_batch_id"),
+    _number("sugar_g", 0, 10_000_000),
+    _choice("tea_kind", TeaKind, optional=True),
+    _number("tea_g", 0, 10_000_000),
+    _number("ph", 0, 14, optional=True),
+    _number("ta_g_per_l", 0, 1000, optional=True),
+    _number("temperature_c", -20, 150, optional=True),
+    _words("override_reason", 20_000),
+    _words("note", 20_000),
+)
+Index("ix_transfer_from_batch_id", transfer.c.from_batch_id)
+Index("ix_transfer_to_batch_id", transfer.c.to_batch_id)
+Index("ix_transfer_from_culture_id", transfer.c.from_culture_id)
+Index("ix_transfer_to_culture_id", transfer.c.to_culture_id)
+
+care = _table(
+    "care",
+    _link("culture_id", "culture"),
+    _instant("at"),
+    _choice("kind", CareKind),
+    _number("volume_l", 0, 10_000, optional=True),
+    _number("sugar_g", 0, 10_000_000, optional=True),
+    _number("ph", 0, 14, optional=True),
+    _number("sd", 0, 14, optional=True),
+    _choice("look", Look, optional=True),
+    _rule("has_look", "kind <> 'looked' OR look IS NOT NULL"),
+    _rule("has_ph", "kind <> 'ph' OR ph IS NOT NULL"),
+    _words("text", 20_000),
+)
+Index("ix_care_culture_id_at", care.c.culture_id, care.c.at)
 
 step = _table(
     "step",
@@ -232,19 +304,59 @@ reading = _table(
     _choice("quantity", Quantity),
     _choice("method", Method),
     _number("value", -1_000_000, 1_000_000, optional=True),
-    _rule("has_value", "value IS NOT NULL OR quantity IN ('taste', 'note')"),
+    _rule("has_value", "value IS NOT NULL OR quantity IN ('taste', 'note', 'look')"),
     _rule("ph_range", "quantity <> 'ph' OR value BETWEEN 0 AND 14"),
     _number("sd", 0, 1_000_000, optional=True),
     _number("temperature_c", -50, 200, optional=True),
     _words("text", 20_000),
     _rule("taste_mark", f"quantity <> 'taste' OR {_one_of('text', _values(TasteMark))}"),
+    _rule("look", f"quantity <> 'look' OR {_one_of('text', _values(Look))}"),
     _words("entered", 20_000),
 )
 Index("ix_reading_batch_id_at", reading.c.batch_id, reading.c.at)
 
+photo = _table(
+    "photo",
+    _link("batch_id", "batch", optional=True),
+    _link("culture_id", "culture", optional=True),
+    _link("reading_id", "reading", optional=True),
+    _rule("has_a_subject", "coalesce(batch_id, culture_id) IS NOT NULL"),
+    _words("content_hash", 64, least=64),
+    _words("media_type", 50, least=1),
+    _whole("width_px", 1, 1_000_000),
+    _whole("height_px", 1, 1_000_000),
+    _whole("size_bytes", 1, 2_000_000_000),
+    _instant("taken_at"),
+    _words("caption", 2000),
+)
+Index("ix_photo_batch_id", photo.c.batch_id)
+Index("ix_photo_culture_id", photo.c.culture_id)
+Index("ix_photo_reading_id", photo.c.reading_id)
+
+place_temperature = _table(
+    "place_temperature",
+    _link("place_id", "place"),
+    _instant("at"),
+    _number("temperature_c", -50, 100),
+)
+Index("ix_place_temperature_place_id_at", place_temperature.c.place_id, place_temperature.c.at)
+
+temperature_log = _table(
+    "temperature_log",
+    _link("place_id", "place"),
+    _words("name", 200, least=1),
+    _words("content_hash", 64, least=64),
+    _whole("sample_count", 1, 100_000_000),
+    _instant("first_at"),
+    _instant("last_at"),
+)
+Index("ix_temperature_log_place_id", temperature_log.c.place_id)
+
 reminder = _table(
     "reminder",
     _link("batch_id", "batch", optional=True, cascade=True),
+    _link("culture_id", "culture", optional=True, cascade=True),
+    _rule("one_subject", "batch_id IS NULL OR culture_id IS NULL"),
     _choice("kind", ReminderKind),
     _words("occurrence", 200),
     _instant("due_at"),
@@ -256,14 +368,21 @@ reminder = _table(
     _words("text", 20_000),
     [UniqueConstraint("batch_id", "kind", "occurrence", name="uq_reminder_occurrence")],
 )
-# NULLs are all different to a unique constraint, so reminders without a batch need their own.
 Index(
-    "uq_reminder_occurrence_no_batch",
+    "uq_reminder_occurrence_culture",
+    reminder.c.culture_id,
     reminder.c.kind,
     reminder.c.occurrence,
     unique=True,
-    sqlite_where=text("batch_id IS NULL"),
-    postgresql_where=text("batch_id IS NULL"),
+)
+# NULLs are all different to a unique constraint, so reminders about nothing need their own.
+Index(
+    "uq_reminder_occurrence_no_subject",
+    reminder.c.kind,
+    reminder.c.occurrence,
+    unique=True,
+    sqlite_where=text("batch_id IS NULL AND culture_id IS NULL"),
+    postgresql_where=text("batch_id IS NULL AND culture_id IS NULL"),
 )
 Index("ix_reminder_due_at", reminder.c.due_at)
 
@@ -285,6 +404,33 @@ act = _table(
 Index("ix_act_batch_id", act.c.batch_id)
 Index("ix_act_state", act.c.state)
 
+# What an act was about, found in its row changes: the life of one vessel, culture or batch.
+SUBJECTS = ("place", "vessel", "culture", "batch")
+act_subject = Table(
+    "act_subject",
+    metadata,
+    Column("subject", Text(), nullable=False),
+    Column("subject_id", Integer(), nullable=False),
+    Column("act_id", Integer(), ForeignKey("act.id"), nullable=False),
+    CheckConstraint(_one_of("subject", SUBJECTS), name="subject"),
+    PrimaryKeyConstraint("subject", "subject_id", "act_id"),
+    sqlite_strict=True,
+)
+Index("ix_act_subject_act_id", act_subject.c.act_id)
+
+# The samples of a logger's file, packed; too many to be rows of their own, or part of an act.
+temperature_chunk = Table(
+    "temperature_chunk",
+    metadata,
+    Column("content_hash", Words(), nullable=False),
+    Column("position", Integer(), nullable=False),
+    Column("samples", LargeBinary(), nullable=False),
+    CheckConstraint("length(content_hash) = 64", name="content_hash"),
+    CheckConstraint("position >= 0", name="position"),
+    PrimaryKeyConstraint("content_hash", "position"),
+    sqlite_strict=True,
+)
+
 setting = Table(
     "setting",
     metadata,
@@ -296,4 +442,19 @@ setting = Table(
 )
 
 # The tables whose rows acts change; parents before children.
-SHELF_TABLES = (place, vessel, culture, culture_parent, batch, step, reading, reminder)
+SHELF_TABLES = (
+    place,
+    vessel,
+    culture,
+    culture_parent,
+    batch,
+    vessel_move,
+    transfer,
+    care,
+    step,
+    reading,
+    photo,
+    place_temperature,
+    temperature_log,
+    reminder,
+)

@@ -13,12 +13,18 @@ from brewdesk.store.errors import told
 from brewdesk.store.records import (
     Batch,
     BatchDraft,
+    Care,
+    CareDraft,
     Culture,
     CultureDraft,
     CultureParent,
     CultureParentDraft,
+    Photo,
+    PhotoDraft,
     Place,
     PlaceDraft,
+    PlaceTemperature,
+    PlaceTemperatureDraft,
     Reading,
     ReadingDraft,
     Reminder,
@@ -26,10 +32,17 @@ from brewdesk.store.records import (
     RowDelta,
     Step,
     StepDraft,
+    TemperatureLog,
+    TemperatureLogDraft,
+    Transfer,
+    TransferDraft,
     Vessel,
     VesselDraft,
+    VesselMove,
+    VesselMoveDraft,
 )
 from brewdesk.store.rows import ReadRows, Rows
+from brewdesk.store.samples import ReadSampleRows, SampleRows
 from brewdesk.store.settings import ReadSettingRows, SettingRows
 
 
@@ -42,8 +55,15 @@ class ReadUnit:
         self.cultures = ReadRows(connection, schema.culture, Culture)
         self.culture_parents = ReadRows(connection, schema.culture_parent, CultureParent)
         self.batches = ReadRows(connection, schema.batch, Batch)
+        self.vessel_moves = ReadRows(connection, schema.vessel_move, VesselMove)
+        self.transfers = ReadRows(connection, schema.transfer, Transfer)
+        self.care = ReadRows(connection, schema.care, Care)
         self.steps = ReadRows(connection, schema.step, Step)
         self.readings = ReadRows(connection, schema.reading, Reading)
+        self.photos = ReadRows(connection, schema.photo, Photo)
+        self.place_temperatures = ReadRows(connection, schema.place_temperature, PlaceTemperature)
+        self.temperature_logs = ReadRows(connection, schema.temperature_log, TemperatureLog)
+        self.temperature_samples = ReadSampleRows(connection)
         self.reminders = ReadRows(connection, schema.reminder, Reminder)
         self.acts = ReadActRows(connection)
         self.settings = ReadSettingRows(connection)
@@ -58,13 +78,30 @@ class UnitOfWork:
         noted = self.deltas
         self.places = Rows(connection, schema.place, Place, PlaceDraft, noted)
         self.vessels = Rows(connection, schema.vessel, Vessel, VesselDraft, noted)
-        self.cultures = Rows(connection, schema.culture, Culture, CultureDraft, noted)
+        self.reminders = Rows(connection, schema.reminder, Reminder, ReminderDraft, noted)
+        self.cultures = Rows(
+            connection, schema.culture, Culture, CultureDraft, noted, cascades=(self.reminders,)
+        )
         self.culture_parents = Rows(
             connection, schema.culture_parent, CultureParent, CultureParentDraft, noted
         )
         self.steps = Rows(connection, schema.step, Step, StepDraft, noted)
         self.readings = Rows(connection, schema.reading, Reading, ReadingDraft, noted)
-        self.reminders = Rows(connection, schema.reminder, Reminder, ReminderDraft, noted)
+        self.photos = Rows(connection, schema.photo, Photo, PhotoDraft, noted)
+        self.place_temperatures = Rows(
+            connection,
+            schema.place_temperature,
+            PlaceTemperature,
+            PlaceTemperatureDraft,
+            noted,
+        )
+        self.temperature_logs = Rows(
+            connection, schema.temperature_log, TemperatureLog, TemperatureLogDraft, noted
+        )
+        self.temperature_samples = SampleRows(connection)
+        self.vessel_moves = Rows(connection, schema.vessel_move, VesselMove, VesselMoveDraft, noted)
+        self.transfers = Rows(connection, schema.transfer, Transfer, TransferDraft, noted)
+        self.care = Rows(connection, schema.care, Care, CareDraft, noted)
         self.batches = Rows(
             connection, schema.batch, Batch, BatchDraft, noted, cascades=(self.reminders,)
         )

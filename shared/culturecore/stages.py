@@ -65,6 +65,7 @@ class CultureOrigin(Enum):
     BOUGHT = "bought"
     SPLIT = "split"
     MERGED = "merged"
+    STARTER = "starter"  # grown anew from another culture's starter liquid
 
 
 class CultureState(Enum):
@@ -92,6 +93,43 @@ class BatchStage(Enum):
     def is_live(self) -> bool:
         """Whether a batch in this stage occupies its vessel."""
         return self in (BatchStage.PLANNED, BatchStage.BREWING, BatchStage.SOURING)
+
+
+class BatchPurpose(Enum):
+    """What a batch is brewed for."""
+
+    DRINK = "drink"
+    CULTURE = "culture"  # growing a culture, from raw kombucha or from starter liquid
+
+
+class TransferKind(Enum):
+    """Why liquid went into a jar or out of it."""
+
+    DRINK = "drink"  # drawn off to drink or to bottle
+    STARTER = "starter"  # kept back or lent: into another jar or a resting store
+    TOP_UP = "top_up"  # fresh sweet tea in
+    MERGE = "merge"  # all or part of one batch into another
+    SAMPLE = "sample"  # taken for a reading
+    LOSS = "loss"  # evaporated, spilt
+
+
+class CareKind(Enum):
+    """What was done for a resting culture."""
+
+    FED = "fed"  # fresh sweet tea
+    TOPPED_UP = "topped_up"  # ripe kombucha or tea against evaporation
+    STARTER_TAKEN = "starter_taken"
+    LOOKED = "looked"
+    PH = "ph"
+    NOTE = "note"
+
+
+class Look(Enum):
+    """What a careful look at a jar found."""
+
+    FINE = "fine"
+    UNSURE = "unsure"
+    MOLD = "mold"
 
 
 class StepKind(Enum):
@@ -128,6 +166,7 @@ class Quantity(Enum):
     TASTE = "taste"
     PELLICLE_MM = "pellicle_mm"
     NOTE = "note"
+    LOOK = "look"
 
 
 class Method(Enum):
@@ -151,6 +190,9 @@ class ReminderKind(Enum):
     PH_CHECK = "ph_check"
     MOLD_LOOK = "mold_look"
     OWN = "own"
+    FEED = "feed"
+    TOP_UP = "top_up"
+    FILM_LOOK = "film_look"
 
 
 class ReminderState(Enum):

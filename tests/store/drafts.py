@@ -24,6 +24,7 @@ from culturecore.stages import (
     BatchStage,
     CultureOrigin,
     CultureState,
+    Look,
     Material,
     Method,
     Quantity,
@@ -250,7 +251,8 @@ def readings(batch_id: int) -> st.SearchStrategy[ReadingDraft]:
         "temperature_c": _maybe(_numbers(-50, 200)),
         "entered": TEXTS,
     }
-    measured = [q for q in Quantity if q not in (Quantity.PH, Quantity.TASTE, Quantity.NOTE)]
+    worded = (Quantity.TASTE, Quantity.NOTE, Quantity.LOOK)
+    measured = [q for q in Quantity if q not in (Quantity.PH, *worded)]
     return st.one_of(
         st.builds(
             ReadingDraft,
@@ -270,6 +272,12 @@ def readings(batch_id: int) -> st.SearchStrategy[ReadingDraft]:
             ReadingDraft,
             quantity=st.just(Quantity.TASTE),
             text=st.sampled_from([mark.value for mark in TasteMark]),
+            **common,
+        ),
+        st.builds(
+            ReadingDraft,
+            quantity=st.just(Quantity.LOOK),
+            text=st.sampled_from([look.value for look in Look]),
             **common,
         ),
         st.builds(ReadingDraft, quantity=st.just(Quantity.NOTE), text=TEXTS, **common),

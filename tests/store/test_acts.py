@@ -9,7 +9,7 @@ import pytest
 from brewdesk.store.errors import NoSuchRow, RowRefused
 from brewdesk.store.store import Store
 from tests.helpers.dump import dump
-from tests.store.drafts import NOW, PLACE
+from tests.store.drafts import NOW, PLACE, culture_draft, vessel_draft
 
 
 def add_place(store, name, **links):
@@ -102,6 +102,32 @@ def test_a_batch_has_its_done_acts_newest_first(store):
     with store.read() as unit:
         assert unit.acts.for_batch(1) == (last, first)
         assert unit.acts.recent(2) == (last, other)
+
+
+def test_the_acts_about_one_thing_are_found_by_what_they_changed(store):
+    first, other = add_place(store, "a"), add_place(store, "b")
+    with store.write() as unit:
+        vessel = unit.vessels.add(vessel_draft(1))
+        culture = unit.cultures.add(culture_draft(vessel_id=vessel.id))
+        moved = unit.acts.add(kind="add", facts={}, at=NOW, culture_id=7, deltas=unit.deltas)
+    with store.write() as unit:
+        unit.cultures.change(culture.id, vessel_id=None)
+        out = unit.acts.add(kind="take_out", facts={}, at=NOW, deltas=unit.deltas)
+    with store.write() as unit:
+        unit.cultures.change(culture.id, note="x")
+        undone = unit.acts.add(kind="note", facts={}, at=NOW, deltas=unit.deltas)
+        unit.acts.mark(undone.id, "undone")
+
+    with store.read() as unit:
+        assert unit.acts.about("place", 1) == (moved, first)
+        assert unit.acts.about("place", 2) == (other,)
+        assert unit.acts.about("vessel", vessel.id) == (out, moved)
+        assert unit.acts.about("culture", culture.id) == (out, moved)
+        assert unit.acts.about("culture", culture.id, limit=1) == (out,)
+        assert unit.acts.about("culture", 7) == (moved,)
+        assert unit.acts.about("batch", 1) == ()
+        with pytest.raises(ValueError, match="reading"):
+            unit.acts.about("reading", 1)
 
 
 def test_a_missing_act_is_said(store):

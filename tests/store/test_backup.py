@@ -47,16 +47,24 @@ def test_a_backup_is_described_beside_it(store, shelf):
     assert described["sha256"] == hashlib.sha256(made.read_bytes()).hexdigest()
     assert described["row_counts"] == {
         "act": 0,
+        "act_subject": 0,
         "batch": 1,
+        "care": 0,
         "culture": 1,
         "culture_parent": 0,
         "pantry": 1,
+        "photo": 0,
         "place": 1,
+        "place_temperature": 0,
         "reading": 0,
         "reminder": 0,
         "setting": 0,
         "step": 0,
+        "temperature_chunk": 0,
+        "temperature_log": 0,
+        "transfer": 0,
         "vessel": 1,
+        "vessel_move": 0,
     }
     (listed,) = store.backups()
     assert listed.path == made

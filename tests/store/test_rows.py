@@ -14,17 +14,29 @@ from brewdesk.store import schema
 from brewdesk.store.errors import NoSuchRow, RowRefused
 from brewdesk.store.records import (
     Batch,
+    CareDraft,
     Culture,
     CultureParent,
     CultureParentDraft,
+    PhotoDraft,
     Place,
     PlaceDraft,
     Reading,
     Reminder,
     Step,
+    TemperatureLogDraft,
+    TransferDraft,
     Vessel,
 )
-from culturecore.stages import BatchStage, Quantity, ReminderKind, StepState, TeaKind
+from culturecore.stages import (
+    BatchStage,
+    CareKind,
+    Quantity,
+    ReminderKind,
+    StepState,
+    TeaKind,
+    TransferKind,
+)
 from tests.store import drafts
 from tests.store.drafts import (
     NOW,
@@ -207,6 +219,7 @@ def test_a_batch_that_cannot_be_is_refused(store, shelf, changed):
         {"value": 14.5},
         {"value": None},
         {"quantity": Quantity.TASTE, "value": None, "text": "nice"},
+        {"quantity": Quantity.LOOK, "value": None, "text": "hairy"},
         {"sd": -0.1},
         {"text": "x" * 20_001},
     ],
@@ -397,3 +410,130 @@ def test_an_id_is_never_used_again(store):
         second = unit.places.add(PLACE)
 
     assert second.id > first.id
+
+
+def transfer_draft(**changed):
+    draft = TransferDraft(at=NOW, kind=TransferKind.DRINK, volume_l=0.5)
+    return replace(draft, **changed)
+
+
+def test_liquid_goes_from_somewhere_to_somewhere(store, shelf):
+    with store.write() as unit:
+        kept = unit.transfers.add(
+            transfer_draft(from_batch_id=shelf.batch.id, sugar_g=1.5, tea_kind=TeaKind.GREEN)
+        )
+
+    with store.read() as unit:
+        assert unit.transfers.where(from_batch_id=shelf.batch.id) == (kept,)
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        {"from_batch_id": None},
+        {"volume_l": 0.0},
+        {"volume_l": -1.0},
+        {"volume_l": 10_001.0},
+        {"to_batch_id": 1},
+        {"ph": 14.5},
+        {"sugar_g": -1.0},
+    ],
+)
+def test_a_transfer_that_cannot_be_is_refused(store, shelf, changed):
+    assert shelf.batch.id == 1
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.transfers.add(transfer_draft(**({"from_batch_id": 1} | changed)))
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        {"kind": CareKind.LOOKED, "look": None},
+        {"kind": CareKind.PH, "ph": None},
+        {"kind": CareKind.FED, "volume_l": -0.1},
+    ],
+)
+def test_care_that_says_nothing_is_refused(store, shelf, changed):
+    with store.write() as unit:
+        culture = unit.cultures.add(culture_draft())
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.care.add(CareDraft(culture_id=culture.id, at=NOW, **changed))
+
+
+def test_a_photo_of_nothing_is_refused(store):
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.photos.add(
+            PhotoDraft(
+                content_hash="ab" * 32,
+                media_type="image/png",
+                width_px=4,
+                height_px=3,
+                size_bytes=9,
+                taken_at=NOW,
+            )
+        )
+
+
+def test_a_culture_takes_its_reminders_along_and_brings_them_back(store):
+    with store.write() as unit:
+        culture = unit.cultures.add(culture_draft())
+        kept = unit.reminders.add(
+            reminder_draft(None, culture_id=culture.id, kind=ReminderKind.FEED)
+        )
+    with store.write() as unit:
+        unit.cultures.remove(culture.id)
+        deltas = tuple(unit.deltas)
+        assert unit.reminders.where() == ()
+    with store.write() as unit:
+        unit.apply(deltas, backwards=True)
+        assert unit.reminders.where() == (kept,)
+
+
+def test_one_culture_is_not_reminded_twice_of_the_same(store):
+    with store.write() as unit:
+        one, other = unit.cultures.add(culture_draft()), unit.cultures.add(culture_draft())
+        for culture in (one, other):
+            unit.reminders.add(reminder_draft(None, culture_id=culture.id))
+
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.reminders.add(reminder_draft(None, culture_id=one.id))
+
+
+def test_a_reminder_is_about_one_thing(store, shelf):
+    with store.write() as unit:
+        culture = unit.cultures.add(culture_draft())
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.reminders.add(reminder_draft(shelf.batch.id, culture_id=culture.id))
+
+
+def test_packed_samples_come_back_in_order(store):
+    with store.write() as unit:
+        unit.temperature_samples.keep("ab" * 32, [b"one", b"two", b""])
+        unit.temperature_samples.keep("cd" * 32, [b"other"])
+        unit.temperature_samples.keep("ab" * 32, [b"one", b"two"])
+
+    with store.read() as unit:
+        assert unit.temperature_samples.chunks("ab" * 32) == (b"one", b"two")
+        assert unit.temperature_samples.chunks("ef" * 32) == ()
+
+
+def test_samples_that_nothing_names_are_swept_out(store, shelf):
+    with store.write() as unit:
+        for content in ("ab" * 32, "cd" * 32, "ef" * 32):
+            unit.temperature_samples.keep(content, [b"x"])
+        place = unit.places.where()[0]
+        unit.temperature_logs.add(
+            TemperatureLogDraft(
+                place_id=place.id,
+                name="invented.csv",
+                content_hash="ab" * 32,
+                sample_count=1,
+                first_at=NOW,
+                last_at=NOW,
+            )
+        )
+        unit.temperature_samples.sweep(["cd" * 32])
+
+    with store.read() as unit:
+        left = [c for c in ("ab", "cd", "ef") if unit.temperature_samples.chunks(c * 32)]
+    assert left == ["ab", "cd"]

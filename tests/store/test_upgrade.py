@@ -18,6 +18,8 @@ from tests.store.drafts import NOW
 
 OLD_STORES = sorted((Path(__file__).parents[1] / "upgrades").glob("*.sqlite"))
 
+KEYS = {"temperature_chunk": r"content_hash=\S+ position=\S+"}
+
 
 @pytest.fixture(params=OLD_STORES, ids=lambda path: path.stem)
 def old_store(request, tmp_path):
@@ -30,7 +32,7 @@ def values(path):
     found = {}
     for line in dump(path).splitlines():
         table, said = line.split(": ", 1)
-        key = re.match(r"(?:id|key)=(\S+)", said)[1]
+        key = re.match(KEYS.get(table, r"(?:id|key)=\S+"), said)[0]
         pairs = re.findall(r"(\w+)=('(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\"|\S+)", said)
         found.update({(table, key, column): value for column, value in pairs})
     return found

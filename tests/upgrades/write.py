@@ -13,18 +13,30 @@ from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
 
-from brewdesk.store.records import CultureParentDraft, PlaceDraft
+from brewdesk.store.records import (
+    CareDraft,
+    CultureParentDraft,
+    PhotoDraft,
+    PlaceDraft,
+    PlaceTemperatureDraft,
+    TemperatureLogDraft,
+    TransferDraft,
+    VesselMoveDraft,
+)
 from brewdesk.store.schema import SCHEMA_NUMBER
 from brewdesk.store.store import Store
 from culturecore.stages import (
     BatchStage,
+    CareKind,
     CultureOrigin,
+    Look,
     Material,
     Method,
     Quantity,
     ReminderKind,
     StepKind,
     StepState,
+    TransferKind,
     VesselShape,
 )
 from tests.store.drafts import (
@@ -75,6 +87,49 @@ def fill(store: Store) -> None:
         unit.steps.add(step_draft(batch.id, position=2, kind=StepKind.COVER, planned_s=None))
         unit.reminders.add(reminder_draft(batch.id))
         unit.reminders.add(reminder_draft(None, kind=ReminderKind.OWN, text="buy tea"))
+        unit.transfers.add(
+            TransferDraft(
+                at=NOW,
+                kind=TransferKind.STARTER,
+                volume_l=0.25,
+                from_batch_id=batch.id,
+                to_culture_id=daughter.id,
+                ph=3.1,
+            )
+        )
+        unit.vessel_moves.add(
+            VesselMoveDraft(batch_id=batch.id, from_vessel_id=crock.id, to_vessel_id=jar.id, at=NOW)
+        )
+        unit.care.add(
+            CareDraft(culture_id=daughter.id, at=NOW, kind=CareKind.LOOKED, look=Look.FINE)
+        )
+        unit.photos.add(
+            PhotoDraft(
+                content_hash="ab" * 32,
+                media_type="image/png",
+                width_px=4,
+                height_px=3,
+                size_bytes=99,
+                taken_at=NOW,
+                culture_id=mother.id,
+                caption="invented",
+            )
+        )
+        unit.place_temperatures.add(
+            PlaceTemperatureDraft(place_id=cellar.id, at=NOW, temperature_c=15.5)
+        )
+        unit.temperature_logs.add(
+            TemperatureLogDraft(
+                place_id=cellar.id,
+                name="invented logger.csv",
+                content_hash="cd" * 32,
+                sample_count=2,
+                first_at=NOW,
+                last_at=NOW,
+            )
+        )
+        unit.temperature_samples.keep("cd" * 32, [b"packed", b"samples"])
+        unit.reminders.add(reminder_draft(None, culture_id=daughter.id, kind=ReminderKind.FEED))
         unit.settings.put("theme", "dark")
         unit.acts.add(kind="start_souring", facts={"name": batch.name}, at=NOW, deltas=unit.deltas)
     with store.write() as unit:

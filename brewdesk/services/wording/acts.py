@@ -13,9 +13,10 @@ from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.wording.amounts import Show, number_text, plain
+from brewdesk.services.wording.careacts import CARE_WORDS
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Act
-from culturecore.stages import CultureState, Quantity, StepKind, TasteMark
+from culturecore.stages import CultureState, Look, Quantity, StepKind, TasteMark
 from culturecore.units import Kind
 
 Facts = Mapping[str, Any]
@@ -237,6 +238,8 @@ def reading_text(fact: Facts, show: Show = plain) -> str:
         return _t("“{note}”").format(note=text)
     if quantity is Quantity.TASTE:
         return _t("Taste “{taste}”").format(taste=name_of(TasteMark(text)))
+    if quantity is Quantity.LOOK:
+        return _t("Look “{found}”").format(found=name_of(Look(text)))
     if quantity is Quantity.PELLICLE_MM:
         number = number_text(value, 0 if float(value).is_integer() else 1)
         return _t("Pellicle {number} mm").format(number=number)
@@ -279,4 +282,5 @@ _WORDS: dict[ActKind, Words] = {
     ActKind.ADD_REMINDER: _add_reminder,
     ActKind.SNOOZE_REMINDER: _snooze_reminder,
     ActKind.FINISH_REMINDER: _finish_reminder,
+    **CARE_WORDS,
 }

@@ -8,9 +8,12 @@ from enum import Enum
 from PySide6.QtCore import QCoreApplication
 
 from culturecore.stages import (
+    BatchPurpose,
     BatchStage,
+    CareKind,
     CultureOrigin,
     CultureState,
+    Look,
     Material,
     Method,
     Quantity,
@@ -19,6 +22,7 @@ from culturecore.stages import (
     StepState,
     TasteMark,
     TeaKind,
+    TransferKind,
     VesselShape,
 )
 
@@ -97,6 +101,7 @@ def _origins() -> dict[Enum, str]:
         CultureOrigin.BOUGHT: _t("Bought"),
         CultureOrigin.SPLIT: _t("Split from another"),
         CultureOrigin.MERGED: _t("Merged from others"),
+        CultureOrigin.STARTER: _t("Grown from starter liquid"),
     }
 
 
@@ -155,6 +160,44 @@ def _quantities() -> dict[Enum, str]:
         Quantity.TASTE: _t("Taste"),
         Quantity.PELLICLE_MM: _t("Pellicle thickness"),
         Quantity.NOTE: _t("Note"),
+        Quantity.LOOK: _t("Look"),
+    }
+
+
+def _purposes() -> dict[Enum, str]:
+    return {
+        BatchPurpose.DRINK: _t("To drink"),
+        BatchPurpose.CULTURE: _t("To grow a culture"),
+    }
+
+
+def _transfers() -> dict[Enum, str]:
+    return {
+        TransferKind.DRINK: _t("Drawn off"),
+        TransferKind.STARTER: _t("Starter"),
+        TransferKind.TOP_UP: _t("Topped up"),
+        TransferKind.MERGE: _t("Poured together"),
+        TransferKind.SAMPLE: _t("Sample"),
+        TransferKind.LOSS: _t("Lost"),
+    }
+
+
+def _care() -> dict[Enum, str]:
+    return {
+        CareKind.FED: _t("Fed"),
+        CareKind.TOPPED_UP: _t("Topped up"),
+        CareKind.STARTER_TAKEN: _t("Starter taken"),
+        CareKind.LOOKED: _t("Looked at"),
+        CareKind.PH: _t("pH"),
+        CareKind.NOTE: _t("Note"),
+    }
+
+
+def _looks() -> dict[Enum, str]:
+    return {
+        Look.FINE: _t("Nothing suspicious"),
+        Look.UNSURE: _t("Not sure"),
+        Look.MOLD: _t("Mold"),
     }
 
 
@@ -185,4 +228,8 @@ _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     StepState: _step_states,
     Quantity: _quantities,
     Method: _methods,
+    BatchPurpose: _purposes,
+    TransferKind: _transfers,
+    CareKind: _care,
+    Look: _looks,
 }

@@ -1,0 +1,59 @@
+"""The samples of temperature loggers, as packed chunks under the hash of their content.
+
+They are in no act: an import of a million samples is taken back by taking back its entry in
+``temperature_log``, while the chunks stay for the case that it is done again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from sqlalchemy import Connection, delete, insert, select
+
+from brewdesk.store.errors import told
+from brewdesk.store.schema import temperature_chunk, temperature_log
+
+
+class ReadSampleRows:
+    """Packed samples, to read."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+
+    def chunks(self, content_hash: str) -> tuple[bytes, ...]:
+        """Give the chunks of one content, in order; none if it is not kept."""
+        statement = (
+            select(temperature_chunk.c.samples)
+            .where(temperature_chunk.c.content_hash == content_hash)
+            .order_by(temperature_chunk.c.position)
+        )
+        with told():
+            return tuple(bytes(row) for row in self._connection.execute(statement).scalars())
+
+
+class SampleRows(ReadSampleRows):
+    """Packed samples, to read and to keep."""
+
+    def keep(self, content_hash: str, chunks: Sequence[bytes]) -> None:
+        """Keep chunks under the hash of their content; the same content is kept once."""
+        rows = [
+            {"content_hash": content_hash, "position": position, "samples": chunk}
+            for position, chunk in enumerate(chunks)
+        ]
+        statement = delete(temperature_chunk).where(
+            temperature_chunk.c.content_hash == content_hash
+        )
+        with told():
+            self._connection.execute(statement)
+            if rows:
+                self._connection.execute(insert(temperature_chunk), rows)
+
+    def sweep(self, still_wanted: Sequence[str]) -> None:
+        """Let go of contents that no log entry names and that are not ``still_wanted``."""
+        named = select(temperature_log.c.content_hash)
+        statement = delete(temperature_chunk).where(
+            temperature_chunk.c.content_hash.not_in(named),
+            temperature_chunk.c.content_hash.not_in(list(still_wanted)),
+        )
+        with told():
+            self._connection.execute(statement)
