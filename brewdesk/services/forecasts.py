@@ -444,9 +444,7 @@ def _outcome(inputs: _Inputs) -> _Outcome:
 
 
 def _band_of(inputs: _Inputs) -> Band:
-    from culturecore.forecast import Band
-
-    return Band(first_taste_ph=inputs.band.first_taste_ph, too_sour_ph=inputs.band.too_sour_ph)
+    return inputs.band.as_core()
 
 
 def _notes(known: _Known, now_day: float, zone: tzinfo) -> tuple[str, ...]:
