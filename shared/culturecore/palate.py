@@ -73,8 +73,8 @@ LEAST_SUGAR_LOG_SD = 0.1
 SUGAR_LAPSE_SHARE = 0.25
 LEAST_SUGAR_VERDICTS = 4
 # All sugars come from one mass balance: what is wrong with it does not average out.
-SHARED_SUGAR_LOG_SD = 0.12
-TELLING_SHARE = 0.8  # of its first width: an end that is no narrower is not told
+SHARED_SUGAR_LOG_SD = 0.2
+TELLING_SHARE = 0.7  # of its first width: an end that is no narrower is not told
 
 # Words are read, not asked for: one note in six is taken to be read wrongly.
 WORDS_LAPSE_SHARE = 0.17

@@ -85,7 +85,7 @@ def taste_window(
     if band.too_dry_g_per_l is not None:
         earlier = np.minimum(closes, day_of_sugar(days, sugar_g_per_l, band.too_dry_g_per_l))
     in_time = opens < horizon_days
-    never = in_time & (later >= np.minimum(earlier, horizon_days))
+    never = later >= np.minimum(earlier, horizon_days)
     if in_time.any() and float(never[in_time].mean()) > _MOSTLY:
         return TasteWindow(opens, closes, SweetnessSays.NEVER_TOGETHER)
     later, earlier = np.where(never, opens, later), np.where(never, closes, earlier)
