@@ -16,6 +16,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.culturelore import CultureLore, Teachers, learn
 from brewdesk.services.door import Door
+from brewdesk.services.films import Films
 from brewdesk.services.jarcourse import (
     CURVES,
     DAY,
@@ -175,6 +176,7 @@ class Forecasts(QObject):
         self._band = band
         self._unit_of = unit_of
         self._lore = CultureLore(door)
+        self._films = Films(door)
         self._known: dict[int, _Known] = {}
         self._asked: dict[int, _Inputs] = {}
         self._waiting: dict[int, None] = {}  # in the order of asking
@@ -346,7 +348,14 @@ class Forecasts(QObject):
             ),
             text_summary=text,
             as_it_is=as_it_is(course),
-            notes=_notes(known, now_day, zone, self._unit_of) if known is not None else (),
+            notes=(
+                (
+                    *_notes(known, now_day, zone, self._unit_of),
+                    *self._films.notes(course, self._moment(batch), zone),
+                )
+                if known is not None
+                else ()
+            ),
         )
 
     def _begin_turns(self) -> None:

@@ -113,7 +113,6 @@ class Forecast:
     suspect_reasons: tuple[str, ...] = ()  # one code a suspect
     ethanol_percent_vv: dict[float, tuple[float, ...]] | None = None
     sugar_g_per_l: dict[float, tuple[float, ...]] | None = None
-    pellicle_mm: Estimate | None = None
     next_reading: NextReading | None = None
     sweetness: SweetnessSays | None = None  # what it does to the window
 
