@@ -121,19 +121,17 @@ def imagined_words(
     horizon = f"{forecast.days[-1]:.0f}"
     opens, closes = forecast.window_opens_day, forecast.window_closes_day
     if opens is None:
-        text = _t("What if: probably not sour enough for you within {days} days.").format(
+        text = _t("What if (dashed): probably not sour enough for you within {days} days.").format(
             days=horizon
         )
     elif closes is None:
-        text = _t("What if: worth tasting from about {day} ({low} to {high}).").format(
+        text = _t("What if (dashed): from about {day} ({low} to {high}).").format(
             day=_day(opens.value, started_at, zone),
             low=_day(opens.low, started_at, zone),
             high=_day(opens.high, started_at, zone),
         )
     else:
-        text = _t(
-            "What if: worth tasting from about {day} ({low} to {high}) to about {end}."
-        ).format(
+        text = _t("What if (dashed): from about {day} ({low} to {high}) to about {end}.").format(
             day=_day(opens.value, started_at, zone),
             low=_day(opens.low, started_at, zone),
             high=_day(opens.high, started_at, zone),
