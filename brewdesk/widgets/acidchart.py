@@ -43,7 +43,7 @@ if TYPE_CHECKING:
 
 # Heights in lines of text: of the plot, so that its labels have room (less beside the
 # sliders), and of the whole from which there is room for the legend beside them.
-_LEAST_PLOT_LINES, _LEAST_LINES_BESIDE = 11, 6.5
+_LEAST_PLOT_LINES, _LEAST_LINES_BESIDE = 9.5, 6.5
 _ROOMY_LINES = 24
 
 
@@ -207,13 +207,13 @@ class AcidChart(QWidget):
         layout = self._column = QVBoxLayout(content)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
-        layout.addWidget(self.notes)
         layout.addLayout(head)
         frame, inside = card()
         inside.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE // 2)
         inside.addWidget(self._stack)
         layout.addWidget(frame, 1)
         layout.addWidget(self.legend)
+        layout.addWidget(self.notes)
         layout.addWidget(self.what_if)
         area = QScrollArea()  # for large type in a low window
         area.setWidgetResizable(True)
@@ -325,7 +325,7 @@ class AcidChart(QWidget):
         self._plot.setObjectName("chart_plot")
         self._plot.setAccessibleName(self.tr("Acidity over the days of the batch"))
         self._plot.setAccessibleDescription(
-            self.tr("The same is said in words below and in the table of readings.")
+            self.tr("The same is said in words beside it and in the table of readings.")
         )
         self._plot.hovered.connect(self._on_hovered)
         self._plot.moved.connect(self._on_moved)

@@ -203,7 +203,7 @@ def test_the_order_of_the_verdicts_does_not_matter(sips, random):
 
 @pytest.mark.parametrize(
     "fields",
-    [{"ph": math.nan}, {"ph": 15.0}, {"ph_sd": -0.1}, {"ta_g_per_l": 0.0}],
+    [{"ph": math.nan}, {"ph": 15.0}, {"ph_sd": -0.1}, {"ta_g_per_l": 0.0}, {"ta_sd_g_per_l": -1.0}],
 )
 def test_a_sip_that_cannot_be_is_refused(fields):
     values = {"mark": TasteMark.RIGHT, "ph": 3.2, "ph_sd": 0.05} | fields
