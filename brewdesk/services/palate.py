@@ -10,6 +10,7 @@ import math
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
 from functools import lru_cache
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -145,8 +146,8 @@ class Palate(QObject):
         """Read the tastings with everything else that was read of their batches."""
         with self._door.store.read() as unit:
             said = unit.readings.where(quantity=_SAID, order_by=("-at", "-id"))
-            tastings = [reading for reading in said if _says_something(reading)]
-            ids = tuple(dict.fromkeys(reading.batch_id for reading in tastings[:MOST_TASTINGS]))
+            tastings = islice((r for r in said if _says_something(r)), MOST_TASTINGS)
+            ids = tuple(dict.fromkeys(reading.batch_id for reading in tastings))
             if not ids:
                 return ()
             readings = unit.readings.where(

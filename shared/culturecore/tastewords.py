@@ -35,7 +35,10 @@ class Leaning(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Phrase:
-    """Words in their order, and what they say. ``*`` stands for up to two of `FILLERS`."""
+    """Words in their order, and what they say.
+
+    ``*`` stands for up to two of `FILLERS`; it cannot come first.
+    """
 
     words: str
     leaning: Leaning
@@ -93,6 +96,13 @@ _MOST_BETWEEN = 2  # words that a star stands for
 _WORD = re.compile(r"[a-z]+(?:'[a-z]+)?")
 
 
+# The longer ones first, so that they win.
+_LISTED: Final = sorted(
+    ((phrase.words.split(), phrase.leaning) for phrase in TASTE_WORDS),
+    key=lambda item: -len(item[0]),
+)
+
+
 @dataclass(frozen=True, slots=True)
 class WordsRead:
     """What a note was read as, and the phrases that made it so."""
@@ -114,6 +124,8 @@ def read_words(text: str, own: Sequence[Phrase] = ()) -> WordsRead:
     taken: set[int] = set()
     found: dict[Leaning, list[str]] = {}
     for words, leaning in _by_length(own):
+        if words[0] not in tokens:
+            continue
         for places in _places(tokens, words):
             if taken & set(places):
                 continue
@@ -132,12 +144,10 @@ def read_words(text: str, own: Sequence[Phrase] = ()) -> WordsRead:
 
 def _by_length(own: Sequence[Phrase]) -> list[tuple[list[str], Leaning]]:
     """Give the phrases of one's own first, then the longer ones before the shorter ones."""
-    mine = [(phrase.words.lower().split(), phrase.leaning) for phrase in own]
-    listed = [(phrase.words.split(), phrase.leaning) for phrase in TASTE_WORDS]
-    return [
-        *sorted(mine, key=lambda item: -len(item[0])),
-        *sorted(listed, key=lambda item: -len(item[0])),
+    mine = [
+        (phrase.words.lower().split(), phrase.leaning) for phrase in own if phrase.words.strip()
     ]
+    return [*sorted(mine, key=lambda item: -len(item[0])), *_LISTED]
 
 
 def _places(tokens: list[str], words: list[str]) -> list[list[int]]:

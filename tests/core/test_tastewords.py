@@ -61,6 +61,10 @@ def test_words_of_ones_own_come_first():
     assert read_words("rather thin").leaning is Leaning.NOTHING
 
 
+def test_an_empty_phrase_of_ones_own_says_nothing():
+    assert read_words("lovely", (Phrase(" ", Leaning.TOO_SOUR),)).leaning is Leaning.RIGHT
+
+
 def test_every_phrase_of_the_list_is_read_as_it_is_listed():
     for phrase in TASTE_WORDS:
         assert read_words(phrase.words.replace(" *", " a")).leaning is phrase.leaning, phrase
