@@ -52,6 +52,7 @@ class WhatIfPanel(QWidget):
         self.open_button.setAccessibleName(self.tr("What if…"))
         self.open_button.setToolTip(self.tr("See how it would go otherwise"))
         self.open_button.setCheckable(True)
+        self.open_button.hide()  # until there is something to imagine from
         self.open_button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         set_role(self.open_button, "quiet")
         self.warmer = self._slider("what_if_warmer", -MOST_WARMER_C, MOST_WARMER_C, 0)

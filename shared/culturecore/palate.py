@@ -70,11 +70,12 @@ SUGAR_MIDDLE_LOG_SD = 0.45
 LOG_SUGAR_PER_PH = 1.4
 LEAST_SUGAR_LOG_SD = 0.1
 # Too sweet for want of acid, too sour for too much of it: then the mark says nothing of sugar.
-SUGAR_LAPSE_SHARE = 0.25
+SUGAR_LAPSE_SHARE, MOST_SUGAR_LAPSE_SHARE = 0.25, 0.97
 LEAST_SUGAR_VERDICTS = 4
 # All sugars come from one mass balance: what is wrong with it does not average out.
 SHARED_SUGAR_LOG_SD = 0.2
 TELLING_SHARE = 0.7  # of its first width: an end that is no narrower is not told
+LEAST_INWARD_LOG = 0.2  # by which its outer bound has to have come in
 
 # Words are read, not asked for: one note in six is taken to be read wrongly.
 WORDS_LAPSE_SHARE = 0.17
@@ -183,7 +184,7 @@ def learn_band(verdicts: Sequence[TastingVerdict], prior: Band) -> PreferredBand
         _Scale(-prior.first_taste_ph, -prior.too_sour_ph, PH_MIDDLE_SD, 1.0),
     )
     sweet_ta, sour_ta = _acid_ends(verdicts)
-    sweetest, driest = _sugar_ends(verdicts)
+    sweetest, driest = _sugar_ends(verdicts, by_ph)
     return PreferredBand(
         first_taste_ph=_negated(by_ph.sweet_end),
         too_sour_ph=_negated(by_ph.sour_end),
@@ -216,14 +217,19 @@ def _acid_ends(verdicts: Sequence[TastingVerdict]) -> tuple[Estimate | None, Est
     return _exponential(learnt.sweet_end), _exponential(learnt.sour_end)
 
 
-def _sugar_ends(verdicts: Sequence[TastingVerdict]) -> tuple[Estimate | None, Estimate | None]:
-    """Learn what is too sweet and what is not sweet enough, each only where it was met."""
+def _sugar_ends(
+    verdicts: Sequence[TastingVerdict], by_ph: _Learnt
+) -> tuple[Estimate | None, Estimate | None]:
+    """Learn what is too sweet and what is not sweet enough, each only where it was met.
+
+    In one jar sugar falls as acid rises, so what the pH already explains tells little of sugar.
+    """
     sips = [
         _Sip(
             v.mark,
             -math.log(v.sugar_g_per_l),
             max((v.sugar_sd_g_per_l or 0.0) / v.sugar_g_per_l, LEAST_SUGAR_LOG_SD),
-            max(_lapse(v), SUGAR_LAPSE_SHARE),
+            _sugar_lapse(v, by_ph),
             v.is_from_words,
         )
         for v in verdicts
@@ -236,15 +242,34 @@ def _sugar_ends(verdicts: Sequence[TastingVerdict]) -> tuple[Estimate | None, Es
     before, after = _learn([], scale), _learn(sips, scale)
     marks = {sip.mark for sip in sips}
     sweetest = driest = None
-    if marks & set(_SWEET) and _is_told(before.sweet_end, after.sweet_end):
+    inward = after.sweet_end[0] - before.sweet_end[0]
+    if marks & set(_SWEET) and _is_told(before.sweet_end, after.sweet_end, inward):
         sweetest = _sugar(after.sweet_end)
-    if marks & set(_SOUR) and _is_told(before.sour_end, after.sour_end):
+    inward = before.sour_end[2] - after.sour_end[2]
+    if marks & set(_SOUR) and _is_told(before.sour_end, after.sour_end, inward):
         driest = _sugar(after.sour_end)
     return sweetest, driest
 
 
-def _is_told(before: tuple[float, float, float], after: tuple[float, float, float]) -> bool:
-    return after[2] - after[0] < TELLING_SHARE * (before[2] - before[0])
+def _sugar_lapse(verdict: TastingVerdict, by_ph: _Learnt) -> float:
+    """Return the share of such marks that say nothing of sugar, since the pH explains them."""
+    least = max(_lapse(verdict), SUGAR_LAPSE_SHARE)
+    if verdict.mark is TasteMark.RIGHT:
+        return least
+    is_sweet = verdict.mark in _SWEET
+    low, end, high = by_ph.sweet_end if is_sweet else by_ph.sour_end
+    beyond = (end + verdict.ph) if is_sweet else (-verdict.ph - end)  # ends are negated pH
+    blur = math.hypot((high - low) / (2.0 * _Z80), verdict.ph_sd, by_ph.tongue_sd_ph)
+    explained = 0.5 * (1.0 + math.tanh(0.5 * _LOGISTIC_PER_NORMAL * beyond / blur))
+    return min(max(least, explained), MOST_SUGAR_LAPSE_SHARE)
+
+
+def _is_told(
+    before: tuple[float, float, float], after: tuple[float, float, float], inward: float
+) -> bool:
+    """Tell whether verdicts made an end narrower, from the side beyond which nobody likes it."""
+    is_narrower = after[2] - after[0] < TELLING_SHARE * (before[2] - before[0])
+    return is_narrower and inward > LEAST_INWARD_LOG
 
 
 def _lapse(verdict: TastingVerdict) -> float:

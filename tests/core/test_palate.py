@@ -227,10 +227,11 @@ def sweet_sip(mark, ph, sugar, sugar_sd=5.0, *, is_from_words=False):
     )
 
 
+# All equally sour, so that only sweetness can tell them apart.
 BOTH_SIDES = [
-    sweet_sip(TasteMark.TOO_SWEET, 3.4, 48.0),
-    sweet_sip(TasteMark.RIGHT, 3.2, 35.0),
-    sweet_sip(TasteMark.TOO_SOUR, 2.9, 18.0),
+    sweet_sip(TasteMark.TOO_SWEET, 3.1, 48.0),
+    sweet_sip(TasteMark.RIGHT, 3.1, 35.0),
+    sweet_sip(TasteMark.TOO_SOUR, 3.1, 18.0),
 ]
 
 
@@ -241,6 +242,18 @@ def test_sweetness_is_told_only_after_some_verdicts():
     assert 35.0 < more.sweetest_g_per_l.value < 52.0
     assert 15.0 < more.driest_g_per_l.value < 35.0
     assert more.driest_g_per_l.value < more.sweetest_g_per_l.value
+
+
+@pytest.mark.parametrize("times", [2, 4, 12])
+def test_what_sourness_explains_is_not_laid_to_sweetness(times):
+    """In one jar sugar falls as it sours: such marks tell of the pH, and of sugar nothing."""
+    one_course = [
+        sweet_sip(TasteMark.TOO_SWEET, 3.7, 48.0),
+        sweet_sip(TasteMark.RIGHT, 3.2, 35.0),
+        sweet_sip(TasteMark.TOO_SOUR, 2.7, 25.0),
+    ]
+    learnt = learn_band(one_course * times, USUAL)
+    assert (learnt.sweetest_g_per_l, learnt.driest_g_per_l) == (None, None)
 
 
 def test_an_end_that_no_sip_has_met_is_not_told():

@@ -181,8 +181,8 @@ def _sweetness(forecast: Forecast, now_day: float) -> str:
     opens = forecast.window_opens_day
     if forecast.sweetness is SweetnessSays.NEVER_TOGETHER:
         return _t(
-            "Going by your tastings it may never be sour enough and sweet enough for you at once, "
-            "so these days go by sourness alone."
+            "Going by your tastings its sourness and its sweetness may never be right for you at "
+            "once, so these days go by sourness alone."
         )
     is_later = forecast.sweetness in (SweetnessSays.OPENS_LATER, SweetnessSays.NARROWS_BOTH)
     if is_later and opens is not None and opens.value > now_day:
