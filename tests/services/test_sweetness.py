@@ -282,8 +282,8 @@ def test_the_settings_tell_the_learnt_sweetness_and_what_it_is_worth():
 
 
 def test_the_settings_own_up_to_what_was_read_from_words():
-    assert "One of them was read from the words of a note." in learnt_words(learnt(words_count=1))
-    assert "3 of them were read from the words" in learnt_words(learnt(words_count=3))
+    assert "One tasting was read from the words of a note." in learnt_words(learnt(words_count=1))
+    assert "3 tastings were read from the words" in learnt_words(learnt(words_count=3))
     assert "words" not in learnt_words(learnt())
 
 

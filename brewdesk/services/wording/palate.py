@@ -41,13 +41,13 @@ def learnt_words(learnt: PreferredBand | None, unit_of: UnitOf = metric_unit) ->
             sour=_span(learnt.too_sour_ph),
         )
     ]
-    sentences.append(_sweetness_words(learnt, unit_of))
     if learnt.words_count:
         sentences.append(
-            _t("One of them was read from the words of a note.")
+            _t("One tasting was read from the words of a note.")
             if learnt.words_count == 1
-            else _t("{n} of them were read from the words of notes.").format(n=learnt.words_count)
+            else _t("{n} tastings were read from the words of notes.").format(n=learnt.words_count)
         )
+    sentences.append(_sweetness_words(learnt, unit_of))
     codes = {caveat.value for caveat in learnt.caveats}
     if "few_verdicts" in codes:
         sentences.append(_t("So few move it little."))
