@@ -142,7 +142,7 @@ def build_desk(
     settings = Settings(store, changes, measurement=measurement)
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
-    forecasts = Forecasts(door, jobs, band=palate.band)
+    forecasts = Forecasts(door, jobs, band=palate.band, unit_of=quantities.unit)
     palate.learned.connect(forecasts.request_all_live)
     reminders = Reminders(
         door, window_of=forecasts.window_of, hour=lambda: settings.get(REMINDER_HOUR)

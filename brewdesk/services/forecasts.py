@@ -16,6 +16,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.culturelore import CultureLore, Teachers, learn
 from brewdesk.services.door import Door
+from brewdesk.services.films import Films
 from brewdesk.services.jarcourse import (
     CURVES,
     DAY,
@@ -45,6 +46,7 @@ from brewdesk.services.wording.outlook import (
     moved_words,
     next_reading_words,
 )
+from brewdesk.services.wording.shownunits import UnitOf, metric_unit
 from brewdesk.store.records import Batch, Reading
 from culturecore import safety
 from culturecore.errors import ImpossibleInput
@@ -165,13 +167,16 @@ class Forecasts(QObject):
         jobs: JobRunner,
         *,
         band: Callable[[], TasteBand] = usual_band,
+        unit_of: UnitOf = metric_unit,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
         self._door = door
         self._jobs = jobs
         self._band = band
+        self._unit_of = unit_of
         self._lore = CultureLore(door)
+        self._films = Films(door)
         self._known: dict[int, _Known] = {}
         self._asked: dict[int, _Inputs] = {}
         self._waiting: dict[int, None] = {}  # in the order of asking
@@ -297,7 +302,9 @@ class Forecasts(QObject):
         suspects = _suspects(known)
         points, ta_points = (
             tuple(
-                _point(reading, course, point_words(reading, zone), reading in suspects)
+                _point(
+                    reading, course, point_words(reading, zone, self._unit_of), reading in suspects
+                )
                 for reading in course.readings
                 if reading.quantity is quantity and reading.value is not None
             )
@@ -317,7 +324,8 @@ class Forecasts(QObject):
                 ),
                 zone=zone,
                 suspects=tuple(
-                    suspect_words(reading, reason, zone) for reading, reason in suspects.items()
+                    suspect_words(reading, reason, zone, self._unit_of)
+                    for reading, reason in suspects.items()
                 ),
             )
         else:
@@ -340,7 +348,14 @@ class Forecasts(QObject):
             ),
             text_summary=text,
             as_it_is=as_it_is(course),
-            notes=_notes(known, now_day, zone) if known is not None else (),
+            notes=(
+                (
+                    *_notes(known, now_day, zone, self._unit_of),
+                    *self._films.notes(course, self._moment(batch), zone),
+                )
+                if known is not None
+                else ()
+            ),
         )
 
     def _begin_turns(self) -> None:
@@ -444,12 +459,10 @@ def _outcome(inputs: _Inputs) -> _Outcome:
 
 
 def _band_of(inputs: _Inputs) -> Band:
-    from culturecore.forecast import Band
-
-    return Band(first_taste_ph=inputs.band.first_taste_ph, too_sour_ph=inputs.band.too_sour_ph)
+    return inputs.band.as_core()
 
 
-def _notes(known: _Known, now_day: float, zone: tzinfo) -> tuple[str, ...]:
+def _notes(known: _Known, now_day: float, zone: tzinfo, unit_of: UnitOf) -> tuple[str, ...]:
     """Say what moved, what to read next and what is in the drink, as far as it is known."""
     forecast, start = known.forecast, known.inputs.course.start
     if forecast is None:
@@ -464,7 +477,7 @@ def _notes(known: _Known, now_day: float, zone: tzinfo) -> tuple[str, ...]:
             value_at(forecast.days, curves, now_day) if curves else None
             for curves in (forecast.ethanol_percent_vv, forecast.sugar_g_per_l)
         )
-        found.append(drink_words(alcohol, sugar))
+        found.append(drink_words(alcohol, sugar, unit_of))
     return tuple(note for note in found if note)
 
 

@@ -204,5 +204,7 @@ class SettingsPage(QWidget):
     def _show_learnt(self) -> None:
         """Say what tastings have taught; while learning is off there is nothing to say."""
         is_on = self._desk.settings.get(LEARN_TASTE)
-        self.learnt.setText(learnt_words(self._desk.palate.learnt()) if is_on else "")
+        self.learnt.setText(
+            learnt_words(self._desk.palate.learnt(), self._desk.quantities.unit) if is_on else ""
+        )
         self.learnt.setVisible(is_on)

@@ -153,11 +153,11 @@ def test_what_would_be_is_told_beside_what_is_forecast():
         zone=UTC,
     )
     assert words == (
-        "What if: worth tasting from about Mon 30 Nov (Sat 28 Nov to Wed 2 Dec) to about "
+        "What if (dashed): from about Mon 30 Nov (Sat 28 Nov to Wed 2 Dec) to about "
         "Fri 4 Dec. About 3 days earlier than forecast. As if it had begun so."
     )
     never = imagined_words(opening(None), None, started_at=NOON, is_from_the_start=False, zone=UTC)
-    assert never == "What if: probably not sour enough for you within 35 days."
+    assert never == "What if (dashed): probably not sour enough for you within 35 days."
 
 
 def test_a_sour_reading_of_today_moves_the_window_and_says_so(pantry, forecasts):
