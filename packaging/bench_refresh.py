@@ -103,15 +103,16 @@ def main(argv: list[str]) -> int:
         store.close()
         program = Program(app, path, clock=clock, notifier=SilentNotifier())
         program.window.resize(1280, 800)
-        report = {
+        refreshes: list[object] = []
+        report: dict[str, object] = {
             "load_average_before": [round(one, 2) for one in os.getloadavg()],
             "opening": measure(program, program.start, options.batches),
             "at_rest": at_rest(options.rest_s),
-            "refreshes": [],
+            "refreshes": refreshes,
         }
         for _ in range(options.refreshes):
             clock.ahead += timedelta(days=1)
-            report["refreshes"].append(
+            refreshes.append(
                 measure(program, program.desk.forecasts.request_all_live, options.batches)
             )
         report["at_rest_again"] = at_rest(options.rest_s)
@@ -210,10 +211,23 @@ def fill(store: Store, now: datetime, options: argparse.Namespace) -> None:
     """Put souring batches on the shelf, each read as often as asked. All of it is invented."""
     import numpy as np
 
-    from brewdesk.store.records import BatchDraft, CultureDraft, PlaceDraft, ReadingDraft
-    from brewdesk.store.records import VesselDraft
-    from culturecore.stages import BatchStage, CultureOrigin, CultureState, Material, Method
-    from culturecore.stages import Quantity, TeaKind, VesselShape
+    from brewdesk.store.records import (
+        BatchDraft,
+        CultureDraft,
+        PlaceDraft,
+        ReadingDraft,
+        VesselDraft,
+    )
+    from culturecore.stages import (
+        BatchStage,
+        CultureOrigin,
+        CultureState,
+        Material,
+        Method,
+        Quantity,
+        TeaKind,
+        VesselShape,
+    )
 
     rng = np.random.default_rng(7)
     with store.write() as unit:

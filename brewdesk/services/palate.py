@@ -30,6 +30,7 @@ from brewdesk.services.jarcourse import (
 from brewdesk.services.jarcourse import observed as observed_of
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.settings import FIRST_TASTE_PH, LEARN_TASTE, TOO_SOUR_PH, Settings
+from brewdesk.services.tasteband import TasteBand as TasteBand
 from brewdesk.store.records import Reading
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import Quantity
@@ -43,14 +44,6 @@ _PH_DRIFT_PER_DAY = 0.1  # by which a jar sours meanwhile, at most usual; an ass
 _TA_DRIFT_PER_DAY = 0.1  # as a share
 _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.SETTINGS
 _BAND_STEP_PH = 0.01
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TasteBand:
-    """The pH between which the maker likes the drink."""
-
-    first_taste_ph: float = 3.3
-    too_sour_ph: float = 2.9
 
 
 @dataclass(frozen=True, slots=True)
