@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.models.shelf import ShelfModel
+from brewdesk.models.shelf import JAR_ROLE, ShelfModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import Kind
@@ -94,7 +94,12 @@ class ShelfPage(QWidget):
         self._later.setObjectName("shelf_refresh")
         self._later.setSingleShot(True)
         self._later.setInterval(0)
-        self._later.timeout.connect(self.refresh)
+        self._later.timeout.connect(self._refresh_by_turns)
+        self._sheet_later = QTimer(self)
+        self._sheet_later.setObjectName("sheet_refresh")
+        self._sheet_later.setSingleShot(True)
+        self._sheet_later.setInterval(0)
+        self._sheet_later.timeout.connect(self._show_current)
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -149,7 +154,17 @@ class ShelfPage(QWidget):
 
     def refresh(self) -> None:
         """Read the shelf again and show it."""
+        self._refresh_jars()
+        self._show_current()
+
+    def _refresh_by_turns(self) -> None:
+        """Do as `refresh`, and let the window breathe between shelf and sheet."""
+        self._refresh_jars()
+        self._sheet_later.start()
+
+    def _refresh_jars(self) -> None:
         self._later.stop()
+        self._sheet_later.stop()
         self._stale = False
         jars = self._desk.shelf.jars()
         self.model.set_jars(jars)
@@ -164,8 +179,6 @@ class ShelfPage(QWidget):
             self.view.choose(self._first_of_interest(jars))
         elif not jars:
             self.sheet.show_jar(None)
-        else:
-            self._show_current(jars)
 
     def refresh_words(self) -> None:
         """Say the lines again, since time went on."""
@@ -188,10 +201,10 @@ class ShelfPage(QWidget):
         ]
         return min(with_next)[1] if with_next else 0
 
-    def _show_current(self, jars: tuple[JarView, ...]) -> None:
-        row = self.view.currentIndex().row()
-        if 0 <= row < len(jars):
-            self.sheet.show_jar(jars[row])
+    def _show_current(self) -> None:
+        jar = self.view.currentIndex().data(JAR_ROLE)
+        if jar is not None:
+            self.sheet.show_jar(jar)
             self._split()
 
     # --- choosing --------------------------------------------------------------------

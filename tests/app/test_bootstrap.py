@@ -75,7 +75,7 @@ def test_nothing_ticks_after_leaving(run):
     program.leave()
     left = [
         timer.objectName()
-        for owner in (program, program.desk.timers, program.desk.reminder_clock)
+        for owner in (program, program.desk.timers, program.desk.reminder_clock, program.window)
         for timer in owner.findChildren(QTimer)
         if timer.isActive()
     ]
