@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 from uuid import uuid4
 
 from brewdesk.services.acts import ActKind
-from brewdesk.services.changes import Topic
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
@@ -93,6 +93,8 @@ class Reminders:
         self._door = door
         self._window_of = window_of
         self._hour = hour
+        self._open_rows: tuple[Reminder, ...] | None = None  # kept until one changes
+        door.changes.changed.connect(self._on_changed)
 
     def listed(
         self, now: datetime | None = None, *, most: int | None = None
@@ -103,7 +105,7 @@ class Reminders:
         """
         moment = now or self._door.clock.now()
         with self._door.store.read() as unit:
-            rows = sorted(_open_rows(unit), key=lambda row: _list_order(row, moment))[:most]
+            rows = sorted(self._open(unit), key=lambda row: _list_order(row, moment))[:most]
             return self._items(unit, rows, moment)
 
     def to_be_shown(self, now: datetime) -> tuple[DueItem, ...]:
@@ -111,7 +113,7 @@ class Reminders:
         with self._door.store.read() as unit:
             rows = [
                 row
-                for row in _open_rows(unit)
+                for row in self._open(unit)
                 if effective_due(row) <= now and row.state is not ReminderState.SHOWN
             ]
             return self._items(unit, sorted(rows, key=lambda row: _list_order(row, now)), now)
@@ -120,7 +122,7 @@ class Reminders:
         """Return how many reminders are due now."""
         now = self._door.clock.now()
         with self._door.store.read() as unit:
-            return sum(effective_due(row) <= now for row in _open_rows(unit))
+            return sum(effective_due(row) <= now for row in self._open(unit))
 
     def live_count(self) -> int:
         """Return how many batches there are whose reminders are kept true."""
@@ -261,10 +263,19 @@ class Reminders:
         if written:
             self._door.tell(written, Topic.REMINDERS)
 
+    def _open(self, unit: ReadUnit) -> tuple[Reminder, ...]:
+        if self._open_rows is None:
+            self._open_rows = unit.reminders.where(state=OPEN_STATES)
+        return self._open_rows
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.REMINDERS):
+            self._open_rows = None
+
     def _batches_kept(self, unit: ReadUnit) -> tuple[Batch, ...]:
         """Return the batches that want reminders or still have some."""
         batches = {row.id: row for row in unit.batches.where(stage=_LIVE_STAGES)}
-        for row in _open_rows(unit):
+        for row in unit.reminders.where(state=OPEN_STATES):
             if row.batch_id is not None and row.batch_id not in batches:
                 batches[row.batch_id] = unit.batches.get(row.batch_id)
         return tuple(batches.values())
@@ -353,10 +364,6 @@ def _facts(item: DueItem) -> dict[str, object]:
         "batch": item.batch.name if item.batch else "",
         "vessel": item.vessel.name if item.vessel else "",
     }
-
-
-def _open_rows(unit: ReadUnit) -> tuple[Reminder, ...]:
-    return unit.reminders.where(state=OPEN_STATES)
 
 
 def _list_order(row: Reminder, now: datetime) -> tuple[bool, int, datetime, int]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
@@ -94,12 +96,8 @@ class ShelfPage(QWidget):
         self._later.setObjectName("shelf_refresh")
         self._later.setSingleShot(True)
         self._later.setInterval(0)
-        self._later.timeout.connect(self._refresh_by_turns)
-        self._sheet_later = QTimer(self)
-        self._sheet_later.setObjectName("sheet_refresh")
-        self._sheet_later.setSingleShot(True)
-        self._sheet_later.setInterval(0)
-        self._sheet_later.timeout.connect(self._show_current)
+        self._later.timeout.connect(self._take_turn)
+        self._turns: list[Callable[[], None]] = []
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -150,23 +148,32 @@ class ShelfPage(QWidget):
             return
         self._stale = True
         if self.isVisible():
-            self._later.start()
+            self._refresh_later()
 
     def refresh(self) -> None:
         """Read the shelf again and show it."""
-        self._refresh_jars()
+        self._later.stop()
+        self._turns.clear()
+        self._stale = False
+        self._show_jars(self._desk.shelf.jars())
         self._show_current()
 
-    def _refresh_by_turns(self) -> None:
-        """Do as `refresh`, and let the window breathe between shelf and sheet."""
-        self._refresh_jars()
-        self._sheet_later.start()
+    def _refresh_later(self) -> None:
+        """Do as `refresh` in turns: with many jars all of it at once would be seen."""
+        self._turns.clear()
+        self._later.start()
 
-    def _refresh_jars(self) -> None:
-        self._later.stop()
-        self._sheet_later.stop()
-        self._stale = False
-        jars = self._desk.shelf.jars()
+    def _take_turn(self) -> None:
+        if self._turns:
+            self._turns.pop(0)()
+        else:
+            self._stale = False
+            jars = self._desk.shelf.jars()
+            self._turns = [lambda: self._show_jars(jars), self._show_current]
+        if self._turns:
+            self._later.start()
+
+    def _show_jars(self, jars: tuple[JarView, ...]) -> None:
         self.model.set_jars(jars)
         self._stack.setCurrentWidget(self.view if jars else self.empty)
         self.add_button.setIcon(icon("add"))
@@ -184,7 +191,7 @@ class ShelfPage(QWidget):
         """Say the lines again, since time went on."""
         self._stale = True
         if self.isVisible():
-            self._later.start()
+            self._refresh_later()
 
     def _place_words(self) -> str:
         show = self._desk.quantities.show
