@@ -13,7 +13,6 @@ import gc
 import json
 import math
 import os
-import resource
 import sys
 import tempfile
 import time
@@ -56,10 +55,12 @@ class Ticks:
     """When the window's thread had time, 60 times a second."""
 
     instants: list[float] = field(default_factory=list)
+    worked_s: list[float] = field(default_factory=list)  # by this thread until then
 
     def note(self) -> None:
         """Keep the present instant."""
         self.instants.append(time.perf_counter())
+        self.worked_s.append(time.thread_time())
 
     def told(self) -> dict[str, object]:
         """Return the gaps between the ticks, in milliseconds, and how many were long."""
@@ -74,6 +75,14 @@ class Ticks:
             "gaps_over_16_7_ms": sum(gap > 16.7 for gap in gaps),
             "gaps_over_20_ms": sum(gap > 20.0 for gap in gaps),
             "gaps_over_33_ms": sum(gap > 33.3 for gap in gaps),
+            # What the window itself did in a gap; the rest it waited, also for other programs.
+            "most_own_work_in_a_gap_ms": round(
+                max(
+                    1000.0 * (after - before)
+                    for before, after in zip(self.worked_s, self.worked_s[1:], strict=False)
+                ),
+                1,
+            ),
         }
 
 
@@ -91,6 +100,7 @@ def main(argv: list[str]) -> int:
     from PySide6.QtWidgets import QApplication
 
     from brewdesk.bootstrap import Program
+    from brewdesk.services.jobs import Jobs
     from brewdesk.services.notices.silent import SilentNotifier
     from brewdesk.store.store import Store
 
@@ -118,15 +128,22 @@ def main(argv: list[str]) -> int:
                 measure(program, program.desk.forecasts.request_all_live, options.batches)
             )
         report["at_rest_again"] = at_rest(options.rest_s)
+        assert isinstance(program.jobs, Jobs)  # none other was given
+        report["memory_mb"] = {
+            "window": memory_mb(os.getpid()),
+            "processes_for_figures": [memory_mb(one) for one in program.jobs.process_ids()],
+        }
         program.leave()
     report["load_average_after"] = [round(one, 2) for one in os.getloadavg()]
-    own, children = (
-        resource.getrusage(who).ru_maxrss / 1024
-        for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
-    )
-    report["peak_memory_mb"] = {"window": round(own), "largest_child": round(children)}
     print(json.dumps(report, indent=2))
     return 0
+
+
+def memory_mb(process_id: int) -> int:
+    """Return the memory a process holds at present (Linux; elsewhere 0)."""
+    status = Path(f"/proc/{process_id}/status")
+    lines = status.read_text().splitlines() if status.exists() else []
+    return sum(int(line.split()[1]) // 1024 for line in lines if line.startswith("VmRSS:"))
 
 
 def measure(program: Program, begin: Callable[[], None], batches: int) -> dict[str, object]:
