@@ -19,6 +19,7 @@ import time
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta, tzinfo
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -31,22 +32,19 @@ FRAME_S = 1.0 / 60.0
 PATIENCE_S = 300.0
 
 
-@dataclass
-class ForwardClock:
-    """The machine's clock, set forward by as much as one likes."""
-
-    ahead: timedelta = timedelta(0)
+class RealClock:
+    """The machine's clock, in one zone for all machines."""
 
     def now(self) -> datetime:
-        """Return the machine's instant, set forward."""
-        return datetime.now(UTC) + self.ahead
+        """Return the machine's instant."""
+        return datetime.now(UTC)
 
     def monotonic(self) -> float:
         """Return the machine's monotonic seconds."""
         return time.monotonic()
 
     def zone(self) -> tzinfo:
-        """Return one zone for all machines."""
+        """Return the one zone."""
         return UTC
 
 
@@ -102,11 +100,12 @@ def main(argv: list[str]) -> int:
     from brewdesk.bootstrap import Program
     from brewdesk.services.jobs import Jobs
     from brewdesk.services.notices.silent import SilentNotifier
+    from brewdesk.services.settings import FIRST_TASTE_PH
     from brewdesk.store.store import Store
 
     app = QApplication.instance() or QApplication([])
     assert isinstance(app, QApplication)  # another kind of application cannot be here
-    clock = ForwardClock()
+    clock = RealClock()
     with tempfile.TemporaryDirectory(prefix="brewdesk-bench-") as folder:
         path = Path(folder) / "pantry.brewdesk"
         store = Store.open(path, now=clock.now())
@@ -122,11 +121,12 @@ def main(argv: list[str]) -> int:
             "at_rest": at_rest(options.rest_s),
             "refreshes": refreshes,
         }
-        for _ in range(options.refreshes):
-            clock.ahead += timedelta(days=1)
-            refreshes.append(
-                measure(program, program.desk.forecasts.request_all_live, options.batches)
-            )
+        # As by a maker whose taste has changed: each forecast is another then.
+        tastes = [
+            partial(program.desk.settings.put, FIRST_TASTE_PH, 3.3 - 0.01 * number)
+            for number in range(1, options.refreshes + 1)
+        ]
+        refreshes.extend(measure(program, change, options.batches) for change in tastes)
         report["at_rest_again"] = at_rest(options.rest_s)
         assert isinstance(program.jobs, Jobs)  # none other was given
         report["memory_mb"] = {

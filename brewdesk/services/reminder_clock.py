@@ -104,6 +104,9 @@ class ReminderClock(QObject):
         self._soon = QTimer(self, interval=0, singleShot=True)
         self._soon.setObjectName("reminder_soon")
         self._soon.timeout.connect(self.evaluate)
+        self._show_soon = QTimer(self, interval=0, singleShot=True)
+        self._show_soon.setObjectName("reminder_show_soon")
+        self._show_soon.timeout.connect(self._on_show_soon)
         door.changes.changed.connect(self._on_changed)
         notifier.acted.connect(self._on_acted)
 
@@ -116,6 +119,7 @@ class ReminderClock(QObject):
         """Look no more."""
         self._tick.stop()
         self._soon.stop()
+        self._show_soon.stop()
 
     def window_activated(self) -> None:
         """Look now: the maker has come to the window."""
@@ -146,6 +150,9 @@ class ReminderClock(QObject):
         self._is_own_word = True
         self._reminders.tell(written)
         self._is_own_word = False
+        self._show_soon.start()  # a turn of its own: the views have just looked
+
+    def _on_show_soon(self) -> None:
         try:
             self._show_changes()
         except StoreTrouble as trouble:

@@ -169,7 +169,11 @@ class ShelfPage(QWidget):
         else:
             self._stale = False
             jars = self._desk.shelf.jars()
-            self._turns = [lambda: self._show_jars(jars), self._show_current]
+            self._turns = [
+                lambda: self.model.set_jars(jars),
+                lambda: self._show_jars(jars),
+                self._show_current,
+            ]
         if self._turns:
             self._later.start()
 

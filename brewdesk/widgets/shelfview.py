@@ -165,6 +165,7 @@ class ShelfView(QListView):
         self.setItemDelegate(JarDelegate(self))
         self.activated.connect(self._on_activated)
         self._fonts: tuple[QFont, QFont] | None = None
+        self._words_px: tuple[int, int] | None = None  # room for the words: width, height
         self._tallest: float | None = None  # asked for by every cell, found once
 
     def setModel(self, model: QAbstractItemModel | None) -> None:
@@ -197,8 +198,14 @@ class ShelfView(QListView):
 
     def text_height(self) -> int:
         """Height of the words below a board."""
-        name, small = (QFontMetrics(font) for font in self.fonts())
-        return name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+        return self._room_for_words()[1]
+
+    def _room_for_words(self) -> tuple[int, int]:
+        if self._words_px is None:
+            name, small = (QFontMetrics(font) for font in self.fonts())
+            high = name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+            self._words_px = (small.averageCharWidth() * 25, high)
+        return self._words_px
 
     def jar_area(self) -> float:
         """Height from a row's top to the board."""
@@ -213,10 +220,7 @@ class ShelfView(QListView):
         return self._cell_width_at(jar, self.scale_px_per_cm)
 
     def _cell_width_at(self, jar: JarView, scale: float) -> int:
-        return self._cell_width_of(widest_cm(look_of(jar)), self._words_width(), scale)
-
-    def _words_width(self) -> int:
-        return QFontMetrics(self.fonts()[1]).averageCharWidth() * 25
+        return self._cell_width_of(widest_cm(look_of(jar)), self._room_for_words()[0], scale)
 
     @staticmethod
     def _cell_width_of(jar_cm: float, words_px: int, scale: float) -> int:
@@ -274,7 +278,7 @@ class ShelfView(QListView):
         return best
 
     def _rows_needed(self, widths_cm: list[float], scale: float, room_w: int) -> int:
-        words_px = self._words_width()
+        words_px = self._room_for_words()[0]
         rows, used = 1, 0
         for jar_cm in widths_cm:
             wide = self._cell_width_of(jar_cm, words_px, scale)
@@ -285,7 +289,7 @@ class ShelfView(QListView):
 
     def refresh_looks(self) -> None:
         """Lay out again after jars, fonts or colours changed."""
-        self._fonts = None
+        self._fonts = self._words_px = None
         self.fit_scale()
         self.scheduleDelayedItemsLayout()
         self.viewport().update()

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import itertools
 import os
 import signal
+import threading
 from collections.abc import Callable
 from datetime import timedelta
 
@@ -13,6 +15,7 @@ from PySide6.QtCore import Qt, QTimer
 from brewdesk.bootstrap import Program
 from brewdesk.services.changes import Topic
 from brewdesk.services.jobs import Jobs
+from brewdesk.services.reminders import Reminders
 from brewdesk.store.records import ReadingDraft
 from culturecore.stages import Method, Quantity
 from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
@@ -112,7 +115,7 @@ def test_many_are_asked_for_a_few_at_a_time_and_keys_are_heard_meanwhile(open_sh
     ((before, after, asked),) = rows
     assert before != after
     assert asked < BATCHES
-    steps = [now - then for then, now in zip(counts, counts[1:], strict=False)]
+    steps = [now - then for then, now in itertools.pairwise(counts)]
     # One more for the jar that the key brought on show: it is asked for at once.
     assert max(steps) <= MOST_IN_A_TURN + 1
     assert len([step for step in steps if step]) >= BATCHES // (MOST_IN_A_TURN + 1)
@@ -208,6 +211,31 @@ def test_leaving_in_the_middle_leaves_no_process_and_no_thread(open_shelf, clock
     program.leave()
     assert jobs.process_ids() == ()
     assert jobs.is_idle()
+
+
+def test_the_reminders_of_a_full_shelf_are_written_off_the_windows_thread(
+    open_shelf, clock, qtbot, monkeypatch
+):
+    threads = []
+    real = Reminders.sync_apart
+
+    def sync_apart(reminders):
+        threads.append(threading.get_ident())
+        return real(reminders)
+
+    monkeypatch.setattr(Reminders, "sync_apart", sync_apart)
+    program = open_shelf(Jobs())
+    reminders = program.desk.reminders
+    qtbot.waitUntil(
+        lambda: len({item.reminder.batch_id for item in reminders.listed()}) == BATCHES,
+        timeout=60_000,
+    )
+    assert threads
+    assert threading.get_ident() not in threads
+    clock.advance(days=2)
+    everything = reminders.listed()
+    assert reminders.listed(most=3) == everything[:3]
+    assert reminders.due_count() == sum(item.is_due for item in everything) > 0
 
 
 def all_known(program: Program) -> bool:
