@@ -272,8 +272,6 @@ class MainWindow(QMainWindow):
         self._refresh_history()
         if change.concerns(Topic.REMINDERS | Topic.BATCHES):
             self._refresh_due_count()
-        if change.concerns(Topic.READINGS | Topic.SETTINGS):
-            self.shelf.sheet.refresh_curve()
 
     def _refresh_history(self) -> None:
         history = self._desk.history

@@ -31,6 +31,7 @@ from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
 
 SHEET_SHARE = 0.47
+_FEW_JARS = 24  # are shown anew in less than a frame
 
 SHELF_TOPICS = (
     Topic.VESSELS
@@ -166,6 +167,8 @@ class ShelfPage(QWidget):
     def _take_turn(self) -> None:
         if self._turns:
             self._turns.pop(0)()
+        elif self.model.rowCount() <= _FEW_JARS:
+            self.refresh()
         else:
             self._stale = False
             jars = self._desk.shelf.jars()
