@@ -171,7 +171,12 @@ def build_desk(
         forecasts=forecasts,
         reminders=reminders,
         reminder_clock=ReminderClock(
-            door, reminders, notifier, quiet_hours=lambda: quiet_hours(settings), chime=sound.chime
+            door,
+            reminders,
+            notifier,
+            quiet_hours=lambda: quiet_hours(settings),
+            chime=sound.chime,
+            jobs=jobs,
         ),
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
         shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),

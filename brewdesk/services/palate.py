@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import asdict, dataclass, replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -33,6 +33,7 @@ from brewdesk.services.jarcourse import (
 from brewdesk.services.jarcourse import observed as observed_of
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.settings import FIRST_TASTE_PH, LEARN_TASTE, TOO_SOUR_PH, Settings
+from brewdesk.services.tasteband import TasteBand as TasteBand
 from brewdesk.store.records import Reading
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Estimate
@@ -40,7 +41,6 @@ from culturecore.stages import Quantity, TasteMark
 from culturecore.tastewords import Leaning, read_words
 
 if TYPE_CHECKING:
-    from culturecore.forecast import Band
     from culturecore.palate import PreferredBand, TastingVerdict
 
 MOST_TASTINGS = 60  # tastes change; the newest count
@@ -60,22 +60,6 @@ _MARKS = {
     Leaning.RIGHT: TasteMark.RIGHT,
     Leaning.TOO_SOUR: TasteMark.TOO_SOUR,
 }
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TasteBand:
-    """The pH between which the maker likes the drink, and the sugar beyond which surely not."""
-
-    first_taste_ph: float = 3.3
-    too_sour_ph: float = 2.9
-    too_sweet_g_per_l: float | None = None
-    too_dry_g_per_l: float | None = None
-
-    def as_core(self) -> Band:
-        """Return it as a forecast takes it."""
-        from culturecore.forecast import Band
-
-        return Band(**asdict(self))
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,14 +5,14 @@ The list is the record of what there is to do; a notice is only its echo.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from datetime import UTC, datetime, time, timedelta
+from datetime import UTC, datetime, time, timedelta, tzinfo
 from typing import TYPE_CHECKING
 from uuid import uuid4
 
 from brewdesk.services.acts import ActKind
-from brewdesk.services.changes import Topic
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
@@ -25,7 +25,7 @@ from brewdesk.services.reminder_rules import (
     wanted,
 )
 from brewdesk.services.wording.reminders import lateness_words, reminder_words, snooze_warning
-from brewdesk.store.records import Batch, Reminder, ReminderDraft, Vessel
+from brewdesk.store.records import Batch, Reminder, ReminderDraft, RowDelta, Vessel
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchStage, Quantity, ReminderKind, ReminderState
 
@@ -42,6 +42,7 @@ _KIND_ORDER = (
     ReminderKind.OWN,
 )
 OWN_TEXT_LIMIT = 500
+_AT_A_TIME = 8  # batches in one transaction of `sync_apart`
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,14 +93,41 @@ class Reminders:
         self._door = door
         self._window_of = window_of
         self._hour = hour
+        self._open_rows: tuple[Reminder, ...] | None = None  # kept until one changes
+        door.changes.changed.connect(self._on_changed)
 
-    def listed(self, now: datetime | None = None) -> tuple[DueItem, ...]:
-        """Return all open reminders: due ones first, weightiest first, then by time."""
+    def listed(
+        self, now: datetime | None = None, *, most: int | None = None
+    ) -> tuple[DueItem, ...]:
+        """Return the open reminders: due ones first, weightiest first, then by time.
+
+        All of them, or the first ``most``.
+        """
         moment = now or self._door.clock.now()
         with self._door.store.read() as unit:
-            rows = unit.reminders.where(state=OPEN_STATES)
-            items = [self._item(unit, row, moment) for row in rows]
-        return tuple(sorted(items, key=_list_order))
+            rows = sorted(self._open(unit), key=lambda row: _list_order(row, moment))[:most]
+            return self._items(unit, rows, moment)
+
+    def to_be_shown(self, now: datetime) -> tuple[DueItem, ...]:
+        """Return those of the list that are due and were not shown since."""
+        with self._door.store.read() as unit:
+            rows = [
+                row
+                for row in self._open(unit)
+                if effective_due(row) <= now and row.state is not ReminderState.SHOWN
+            ]
+            return self._items(unit, sorted(rows, key=lambda row: _list_order(row, now)), now)
+
+    def due_count(self) -> int:
+        """Return how many reminders are due now."""
+        now = self._door.clock.now()
+        with self._door.store.read() as unit:
+            return sum(effective_due(row) <= now for row in self._open(unit))
+
+    def live_count(self) -> int:
+        """Return how many batches there are whose reminders are kept true."""
+        with self._door.store.read() as unit:
+            return len(unit.batches.where(stage=_LIVE_STAGES))
 
     def items_for(self, reminder_ids: tuple[int, ...]) -> tuple[DueItem, ...]:
         """Return the lines for these reminders that are still open, in list order."""
@@ -204,26 +232,64 @@ class Reminders:
         Doing it twice changes nothing the second time. Return whether rows changed.
         """
         with self._door.store.read() as unit:
-            merges = self._merges(unit)
+            merges = self._merges(unit, self._batches_kept(unit))
         if not merges:
             return False
         self._door.quiet(lambda unit: _write(unit, merges), topics=Topic.REMINDERS)
         return True
 
-    def _merges(self, unit: ReadUnit) -> tuple[Merge, ...]:
-        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
+    def sync_apart(self) -> tuple[RowDelta, ...]:
+        """Do as `sync`, from another thread: return what was written, for `tell`.
+
+        Few batches at a time, so that nobody who wants to write has to wait long.
+        """
+        with self._door.store.read() as unit:
+            batches = self._batches_kept(unit)
+        written: list[RowDelta] = []
+        for at in range(0, len(batches), _AT_A_TIME):
+            some = batches[at : at + _AT_A_TIME]
+            with self._door.store.read() as unit:
+                if not self._merges(unit, some):
+                    continue
+            with self._door.store.write() as work:
+                # Once more: the maker may have ticked one off between the two.
+                ids = tuple(batch.id for batch in some)
+                _write(work, self._merges(work, work.batches.where(id=ids)))
+                written += work.deltas
+        return tuple(written)
+
+    def tell(self, written: tuple[RowDelta, ...]) -> None:
+        """Announce what `sync_apart` has written."""
+        if written:
+            self._door.tell(written, Topic.REMINDERS)
+
+    def _open(self, unit: ReadUnit) -> tuple[Reminder, ...]:
+        if self._open_rows is None:
+            self._open_rows = unit.reminders.where(state=OPEN_STATES)
+        return self._open_rows
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.REMINDERS):
+            self._open_rows = None
+
+    def _batches_kept(self, unit: ReadUnit) -> tuple[Batch, ...]:
+        """Return the batches that want reminders or still have some."""
         batches = {row.id: row for row in unit.batches.where(stage=_LIVE_STAGES)}
         for row in unit.reminders.where(state=OPEN_STATES):
             if row.batch_id is not None and row.batch_id not in batches:
                 batches[row.batch_id] = unit.batches.get(row.batch_id)
+        return tuple(batches.values())
+
+    def _merges(self, unit: ReadUnit | UnitOfWork, batches: tuple[Batch, ...]) -> tuple[Merge, ...]:
+        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
         merges = []
-        for batch in batches.values():
+        for batch in batches:
             facts = self._facts_of(unit, batch)
             kept = unit.reminders.where(batch_id=batch.id)
             merges.append(merge(facts, kept, wanted(facts, now=now, zone=zone, hour=hour)))
         return tuple(one for one in merges if not one.is_empty())
 
-    def _facts_of(self, unit: ReadUnit, batch: Batch) -> BatchFacts:
+    def _facts_of(self, unit: ReadUnit | UnitOfWork, batch: Batch) -> BatchFacts:
         is_souring = batch.stage is BatchStage.SOURING
         readings = (
             unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
@@ -243,26 +309,46 @@ class Reminders:
             row = unit.reminders.get(reminder_id)
             if row.state not in OPEN_STATES:
                 return None
-            return self._item(unit, row, self._door.clock.now())
+            return self._items(unit, (row,), self._door.clock.now())[0]
 
-    def _item(self, unit: ReadUnit, row: Reminder, now: datetime) -> DueItem:
-        batch, vessel = _home(unit, row.batch_id)
+    def _items(
+        self, unit: ReadUnit, rows: Sequence[Reminder], now: datetime
+    ) -> tuple[DueItem, ...]:
+        ids = tuple({row.batch_id for row in rows if row.batch_id is not None})
+        batches = {batch.id: batch for batch in unit.batches.where(id=ids)} if ids else {}
+        homes = tuple({batch.vessel_id for batch in batches.values()})
+        vessels = {vessel.id: vessel for vessel in unit.vessels.where(id=homes)} if ids else {}
         zone = self._door.clock.zone()
-        title, body = reminder_words(
-            row, batch.name if batch else "", vessel.name if vessel else "", now, zone
+        return tuple(
+            _item(
+                row,
+                batch := batches.get(row.batch_id or 0),
+                vessels[batch.vessel_id] if batch is not None else None,
+                now,
+                zone,
+            )
+            for row in rows
         )
-        due_at = effective_due(row)
-        return DueItem(
-            reminder=row,
-            batch=batch,
-            vessel=vessel,
-            title=title,
-            body=body,
-            due_at=due_at,
-            is_due=due_at <= now,
-            lateness=max(now - row.due_at, timedelta(0)) if due_at <= now else timedelta(0),
-            when_text=lateness_words(row.due_at if due_at <= now else due_at, now, zone),
-        )
+
+
+def _item(
+    row: Reminder, batch: Batch | None, vessel: Vessel | None, now: datetime, zone: tzinfo
+) -> DueItem:
+    title, body = reminder_words(
+        row, batch.name if batch else "", vessel.name if vessel else "", now, zone
+    )
+    due_at = effective_due(row)
+    return DueItem(
+        reminder=row,
+        batch=batch,
+        vessel=vessel,
+        title=title,
+        body=body,
+        due_at=due_at,
+        is_due=due_at <= now,
+        lateness=max(now - row.due_at, timedelta(0)) if due_at <= now else timedelta(0),
+        when_text=lateness_words(row.due_at if due_at <= now else due_at, now, zone),
+    )
 
 
 def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | None]:
@@ -280,9 +366,10 @@ def _facts(item: DueItem) -> dict[str, object]:
     }
 
 
-def _list_order(item: DueItem) -> tuple[bool, int, datetime, int]:
-    weight = _KIND_ORDER.index(item.reminder.kind) if item.is_due else 0
-    return (not item.is_due, weight, item.due_at, item.reminder.id)
+def _list_order(row: Reminder, now: datetime) -> tuple[bool, int, datetime, int]:
+    due_at = effective_due(row)
+    is_due = due_at <= now
+    return (not is_due, _KIND_ORDER.index(row.kind) if is_due else 0, due_at, row.id)
 
 
 def _write(unit: UnitOfWork, merges: tuple[Merge, ...]) -> None:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, TypeVar
 
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.palate import TasteBand, set_band
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
@@ -76,6 +77,9 @@ class JarView:
     alerts: tuple[Verdict, ...]
 
 
+_ROW_TOPICS = Topic.VESSELS | Topic.BATCHES | Topic.CULTURES | Topic.READINGS | Topic.STEPS
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Rows:
     """What one reading of the store brought, sorted by what it belongs to."""
@@ -107,12 +111,33 @@ class Shelf:
         self._door = door
         self._band = band if band is not None else lambda: set_band(settings)
         self._window_of = window_of
+        # What was read is kept until it changes: the shelf is looked at again at every word.
+        self._readings_of: dict[int, list[Reading]] = {}
+        self._rows: _Rows | None = None
+        self._has_other_reminders = False
+        door.changes.changed.connect(self._on_changed)
 
     def jars(self) -> tuple[JarView, ...]:
         """Return the jars in shelf order; retired vessels are not on the shelf."""
-        with self._door.store.read() as unit:
-            rows = _read(unit)
+        rows = self._rows
+        if rows is None or self._has_other_reminders:
+            with self._door.store.read() as unit:
+                if rows is None:
+                    rows = _read(unit, self._readings_of)
+                else:
+                    rows = replace(rows, reminders_of=_reminders_of(unit, rows.batch_in.values()))
+            self._rows, self._has_other_reminders = rows, False
         return tuple(self._jar(vessel, rows) for vessel in rows.vessels)
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(_ROW_TOPICS):
+            self._rows = None
+        if change.concerns(Topic.REMINDERS):
+            self._has_other_reminders = True
+        if change.concerns(Topic.READINGS | Topic.BATCHES):
+            for batch_id in tuple(self._readings_of):
+                if change.concerns_batch(batch_id):
+                    del self._readings_of[batch_id]
 
     def _jar(self, vessel: Vessel, rows: _Rows) -> JarView:
         batch = rows.batch_in.get(vessel.id)
@@ -213,7 +238,8 @@ class Shelf:
             yield verdict
 
 
-def _read(unit: ReadUnit) -> _Rows:
+def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
+    """Read all but the readings that are known already; the new ones are added to them."""
     vessels = unit.vessels.where(order_by="shelf_order", retired_at=None)
     batches = unit.batches.where(order_by=("planned_at", "id"), stage=ON_SHELF)
     batch_in = _shown_batches(batches)
@@ -222,7 +248,12 @@ def _read(unit: ReadUnit) -> _Rows:
         batch.id for batch in batch_in.values() if batch.stage is BatchStage.BREWING
     )
     cultures = unit.cultures.where()
-    measured = (Quantity.PH, Quantity.PELLICLE_MM)
+    unread = tuple(batch_id for batch_id in shown_ids if batch_id not in readings_of)
+    if unread:
+        measured = (Quantity.PH, Quantity.PELLICLE_MM)
+        found = unit.readings.where(order_by="at", batch_id=unread, quantity=measured)
+        readings_of.update({batch_id: [] for batch_id in unread})
+        readings_of.update(_grouped(found, lambda row: row.batch_id))
     return _Rows(
         vessels=vessels,
         batch_in=batch_in,
@@ -230,18 +261,18 @@ def _read(unit: ReadUnit) -> _Rows:
         resting_in={
             culture.vessel_id: culture for culture in cultures if culture.vessel_id is not None
         },
-        readings_of=_grouped(
-            unit.readings.where(order_by="at", batch_id=shown_ids, quantity=measured),
-            lambda row: row.batch_id,
-        ),
+        readings_of=readings_of,
         steps_of=_grouped(
             unit.steps.where(order_by="position", batch_id=brewing_ids), lambda row: row.batch_id
         ),
-        reminders_of=_grouped(
-            unit.reminders.where(state=OPEN_STATES, batch_id=shown_ids),
-            lambda row: row.batch_id or 0,
-        ),
+        reminders_of=_reminders_of(unit, batch_in.values()),
     )
+
+
+def _reminders_of(unit: ReadUnit, batches: Iterable[Batch]) -> dict[int, list[Reminder]]:
+    ids = tuple(batch.id for batch in batches)
+    found = unit.reminders.where(state=OPEN_STATES, batch_id=ids)
+    return _grouped(found, lambda row: row.batch_id or 0)
 
 
 def _shown_batches(batches: tuple[Batch, ...]) -> dict[int, Batch]:

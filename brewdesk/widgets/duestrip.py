@@ -50,7 +50,7 @@ class DueStrip(QWidget):
     def refresh(self) -> None:
         """Read the due list anew."""
         now, zone = self._desk.clock.now(), self._desk.clock.zone()
-        items = self._desk.reminders.listed(now)[:_SHOWN]
+        items = self._desk.reminders.listed(now, most=_SHOWN)
         self.empty.setVisible(not items)
         for line, item in zip(self.lines, [*items, None, None, None], strict=False):
             line.setVisible(item is not None)

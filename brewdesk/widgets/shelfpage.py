@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
@@ -14,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.models.shelf import ShelfModel
+from brewdesk.models.shelf import JAR_ROLE, ShelfModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import Kind
@@ -29,6 +31,7 @@ from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
 
 SHEET_SHARE = 0.47
+_FEW_JARS = 24  # are shown anew in less than a frame
 
 SHELF_TOPICS = (
     Topic.VESSELS
@@ -94,7 +97,8 @@ class ShelfPage(QWidget):
         self._later.setObjectName("shelf_refresh")
         self._later.setSingleShot(True)
         self._later.setInterval(0)
-        self._later.timeout.connect(self.refresh)
+        self._later.timeout.connect(self._take_turn)
+        self._turns: list[Callable[[], None]] = []
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -145,13 +149,38 @@ class ShelfPage(QWidget):
             return
         self._stale = True
         if self.isVisible():
-            self._later.start()
+            self._refresh_later()
 
     def refresh(self) -> None:
         """Read the shelf again and show it."""
         self._later.stop()
+        self._turns.clear()
         self._stale = False
-        jars = self._desk.shelf.jars()
+        self._show_jars(self._desk.shelf.jars())
+        self._show_current()
+
+    def _refresh_later(self) -> None:
+        """Do as `refresh` in turns: with many jars all of it at once would be seen."""
+        self._turns.clear()
+        self._later.start()
+
+    def _take_turn(self) -> None:
+        if self._turns:
+            self._turns.pop(0)()
+        elif self.model.rowCount() <= _FEW_JARS:
+            self.refresh()
+        else:
+            self._stale = False
+            jars = self._desk.shelf.jars()
+            self._turns = [
+                lambda: self.model.set_jars(jars),
+                lambda: self._show_jars(jars),
+                self._show_current,
+            ]
+        if self._turns:
+            self._later.start()
+
+    def _show_jars(self, jars: tuple[JarView, ...]) -> None:
         self.model.set_jars(jars)
         self._stack.setCurrentWidget(self.view if jars else self.empty)
         self.add_button.setIcon(icon("add"))
@@ -164,14 +193,12 @@ class ShelfPage(QWidget):
             self.view.choose(self._first_of_interest(jars))
         elif not jars:
             self.sheet.show_jar(None)
-        else:
-            self._show_current(jars)
 
     def refresh_words(self) -> None:
         """Say the lines again, since time went on."""
         self._stale = True
         if self.isVisible():
-            self._later.start()
+            self._refresh_later()
 
     def _place_words(self) -> str:
         show = self._desk.quantities.show
@@ -188,10 +215,10 @@ class ShelfPage(QWidget):
         ]
         return min(with_next)[1] if with_next else 0
 
-    def _show_current(self, jars: tuple[JarView, ...]) -> None:
-        row = self.view.currentIndex().row()
-        if 0 <= row < len(jars):
-            self.sheet.show_jar(jars[row])
+    def _show_current(self) -> None:
+        jar = self.view.currentIndex().data(JAR_ROLE)
+        if jar is not None:
+            self.sheet.show_jar(jar)
             self._split()
 
     # --- choosing --------------------------------------------------------------------

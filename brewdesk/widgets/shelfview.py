@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import (
+    QAbstractItemModel,
     QModelIndex,
     QPersistentModelIndex,
     QPointF,
@@ -164,6 +165,24 @@ class ShelfView(QListView):
         self.setItemDelegate(JarDelegate(self))
         self.activated.connect(self._on_activated)
         self._fonts: tuple[QFont, QFont] | None = None
+        self._words_px: tuple[int, int] | None = None  # room for the words: width, height
+        self._tallest: float | None = None  # asked for by every cell, found once
+
+    def setModel(self, model: QAbstractItemModel | None) -> None:
+        """Show another model."""
+        if model is not None:  # before the view's own slots: they ask for sizes at once
+            for signal in (
+                model.dataChanged,
+                model.rowsInserted,
+                model.rowsRemoved,
+                model.modelReset,
+            ):
+                signal.connect(self._forget_tallest)
+        self._forget_tallest()
+        super().setModel(model)
+
+    def _forget_tallest(self, *_what: object) -> None:
+        self._tallest = None
 
     # --- geometry shared with the delegate -------------------------------------------
 
@@ -179,8 +198,14 @@ class ShelfView(QListView):
 
     def text_height(self) -> int:
         """Height of the words below a board."""
-        name, small = (QFontMetrics(font) for font in self.fonts())
-        return name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+        return self._room_for_words()[1]
+
+    def _room_for_words(self) -> tuple[int, int]:
+        if self._words_px is None:
+            name, small = (QFontMetrics(font) for font in self.fonts())
+            high = name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+            self._words_px = (small.averageCharWidth() * 25, high)
+        return self._words_px
 
     def jar_area(self) -> float:
         """Height from a row's top to the board."""
@@ -195,8 +220,11 @@ class ShelfView(QListView):
         return self._cell_width_at(jar, self.scale_px_per_cm)
 
     def _cell_width_at(self, jar: JarView, scale: float) -> int:
-        text = QFontMetrics(self.fonts()[1]).averageCharWidth() * 25
-        return max(CELL_LEAST_PX, text, math.ceil(widest_cm(look_of(jar)) * scale * 1.12) + 32)
+        return self._cell_width_of(widest_cm(look_of(jar)), self._room_for_words()[0], scale)
+
+    @staticmethod
+    def _cell_width_of(jar_cm: float, words_px: int, scale: float) -> int:
+        return max(CELL_LEAST_PX, words_px, math.ceil(jar_cm * scale * 1.12) + 32)
 
     def _jars(self) -> list[JarView]:
         model = self.model()
@@ -205,7 +233,10 @@ class ShelfView(QListView):
         return [model.index(row, 0).data(JAR_ROLE) for row in range(model.rowCount())]
 
     def _tallest_cm(self) -> float:
-        return max((total_height_cm(look_of(jar)) for jar in self._jars()), default=20.0)
+        if self._tallest is None:
+            heights = (total_height_cm(look_of(jar)) for jar in self._jars())
+            self._tallest = max(heights, default=20.0)
+        return self._tallest
 
     def fit_scale(self) -> None:
         """Choose the scale so that all boards fit the window, within readable limits."""
@@ -231,6 +262,7 @@ class ShelfView(QListView):
         room_w = max(200, self.width() - 2 * self.frameWidth())
         room_h = max(200, self.height() - 2 * self.frameWidth())
         around = HEADROOM_PX + BOARD_PX + SPACE + self.text_height()
+        widths_cm = [widest_cm(look_of(jar)) for jar in jars]
         best: float | None = None
         for rows in range(1, len(jars) + 1):
             height = min(MOST_JAR_PX, room_h / rows - around - 1)
@@ -239,16 +271,17 @@ class ShelfView(QListView):
             # Fewer, wider jars on a board may force a smaller scale than its height allows.
             scale = height / tallest
             least = LEAST_JAR_PX / tallest
-            while scale >= least and self._rows_needed(jars, scale, room_w) > rows:
+            while scale >= least and self._rows_needed(widths_cm, scale, room_w) > rows:
                 scale *= 0.97
             if scale >= least and (best is None or scale > best):
                 best = scale
         return best
 
-    def _rows_needed(self, jars: list[JarView], scale: float, room_w: int) -> int:
+    def _rows_needed(self, widths_cm: list[float], scale: float, room_w: int) -> int:
+        words_px = self._room_for_words()[0]
         rows, used = 1, 0
-        for jar in jars:
-            wide = self._cell_width_at(jar, scale)
+        for jar_cm in widths_cm:
+            wide = self._cell_width_of(jar_cm, words_px, scale)
             if used and used + wide > room_w:
                 rows, used = rows + 1, 0
             used += wide
@@ -256,7 +289,7 @@ class ShelfView(QListView):
 
     def refresh_looks(self) -> None:
         """Lay out again after jars, fonts or colours changed."""
-        self._fonts = None
+        self._fonts = self._words_px = None
         self.fit_scale()
         self.scheduleDelayedItemsLayout()
         self.viewport().update()

@@ -7,7 +7,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from PySide6.QtCore import QLocale
 
-from brewdesk.services import forecasts as forecasts_module
+from brewdesk.services import forecastwork
 from brewdesk.services.culturelore import CultureLore, learn
 from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.jobs import Jobs
@@ -314,7 +314,7 @@ def test_without_teachers_nothing_is_known_of_the_culture(pantry):
 
 
 def test_many_batches_are_told_of_once_and_worked_out_one_by_one(pantry, qtbot, monkeypatch):
-    monkeypatch.setattr(forecasts_module, "work_out", lambda inputs: opening(8.0))
+    monkeypatch.setattr(forecastwork, "work_out", lambda inputs: opening(8.0))
     count = 12
     batches = [pantry.add_batch(f"Batch {n}", days_ago=3) for n in range(count)]
     told = []
