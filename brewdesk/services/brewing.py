@@ -217,7 +217,7 @@ class Brewing:
             Field "temperature_c" out of range; "step_id" with reason "done",
             "not_brewing" or "nothing_live_in".
         """
-        _check_temperature(temperature_c)
+        check_temperature(temperature_c)
         step, batch = self._step(step_id)
         if step.state is StepState.DONE:
             raise ImpossibleInput("step_id", step_id, reason="done")
@@ -277,7 +277,7 @@ class Brewing:
             Field "batch_id" with reason "not_planned"; "started_at" with reason
             "in_future"; "temperature_c" out of range.
         """
-        _check_temperature(temperature_c)
+        check_temperature(temperature_c)
         batch = self._batch(batch_id)
         if batch.stage is not BatchStage.PLANNED:
             raise ImpossibleInput("batch_id", batch_id, reason="not_planned")
@@ -453,7 +453,14 @@ def cooling_estimate_s(batch: Batch) -> int | None:
     return round(minutes * 60.0) if minutes <= COOLING_HIGH_MIN else None
 
 
-def _check_temperature(temperature_c: float | None) -> None:
+def check_temperature(temperature_c: float | None) -> None:
+    """Refuse a temperature that no liquid in a kitchen has.
+
+    Raises
+    ------
+    ImpossibleInput
+        Field "temperature_c" out of range.
+    """
     if temperature_c is None:
         return
     if not TEMPERATURE_LOW_C <= temperature_c <= TEMPERATURE_HIGH_C:  # a NaN fails this too
@@ -482,5 +489,8 @@ def _start_souring(unit: UnitOfWork, batch: Batch, started_at: datetime) -> None
 def _move_culture(unit: UnitOfWork, batch: Batch) -> None:
     if batch.culture_id is not None:
         unit.cultures.change(
-            batch.culture_id, vessel_id=batch.vessel_id, state=CultureState.AT_WORK
+            batch.culture_id,
+            vessel_id=batch.vessel_id,
+            state=CultureState.AT_WORK,
+            rest_volume_l=None,  # the liquid it rested in went in with it
         )

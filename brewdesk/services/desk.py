@@ -18,8 +18,10 @@ from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door
 from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.history import History
+from brewdesk.services.jarnow import JarNow
 from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
+from brewdesk.services.liquids import Liquids
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
 from brewdesk.services.quantities import Quantities
@@ -59,6 +61,7 @@ class Desk:
     vessels: Vessels
     cultures: Cultures
     batches: Batches
+    liquids: Liquids
     brewing: Brewing
     timers: Timers
     readings: Readings
@@ -150,6 +153,7 @@ def build_desk(
     # The null device holds no file, so nothing is found to play.
     sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
     timers = Timers(door)
+    batches = Batches(door, settings)
     return Desk(
         store=store,
         clock=clock,
@@ -162,7 +166,8 @@ def build_desk(
         quantities=quantities,
         vessels=Vessels(door),
         cultures=Cultures(door),
-        batches=Batches(door, settings),
+        batches=batches,
+        liquids=Liquids(door, batches, JarNow(door, forecasts.now)),
         brewing=Brewing(door),
         timers=timers,
         readings=Readings(door, quantities),

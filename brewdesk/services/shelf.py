@@ -8,11 +8,12 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, TypeVar
 
 from brewdesk.services.door import Door
+from brewdesk.services.ledger import balance_of
 from brewdesk.services.palate import TasteBand, set_band
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import OPEN_STATES, no_window
 from brewdesk.services.settings import Settings
-from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Vessel
+from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Transfer, Vessel
 from culturecore import safety
 from culturecore import vessels as shapes
 from culturecore.outcome import Level, Verdict
@@ -87,6 +88,7 @@ class _Rows:
     readings_of: dict[int, list[Reading]]
     steps_of: dict[int, list[Step]]
     reminders_of: dict[int, list[Reminder]]
+    transfers_of: dict[int, list[Transfer]]
 
 
 class Shelf:
@@ -127,7 +129,11 @@ class Shelf:
             window = self._window_of(batch.id)
         stage_code = self._stage_code(batch, ph, window)
         next_code, next_at = _next(stage_code, batch, reminders, steps, window)
-        volume_l = min(_volume_l(batch, steps), vessel.brim_volume_l)
+        moved = rows.transfers_of.get(batch.id, []) if batch is not None else []
+        volume_l = _volume_l(batch, steps, moved)
+        if batch is None or not batch.stage.is_live:
+            volume_l = _resting_l(rows.resting_in.get(vessel.id))
+        volume_l = min(volume_l, vessel.brim_volume_l)
         outline = (vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l)
         measured_mm = pellicle.value if pellicle is not None else None
         if measured_mm is None and culture is not None:
@@ -241,7 +247,17 @@ def _read(unit: ReadUnit) -> _Rows:
             unit.reminders.where(state=OPEN_STATES, batch_id=shown_ids),
             lambda row: row.batch_id or 0,
         ),
+        transfers_of=_transfers_of(unit, shown_ids),
     )
+
+
+def _transfers_of(unit: ReadUnit, batch_ids: tuple[int, ...]) -> dict[int, list[Transfer]]:
+    found: dict[int, list[Transfer]] = {}
+    for row in unit.transfers.where(from_batch_id=batch_ids):
+        found.setdefault(row.from_batch_id or 0, []).append(row)
+    for row in unit.transfers.where(to_batch_id=batch_ids):
+        found.setdefault(row.to_batch_id or 0, []).append(row)
+    return found
 
 
 def _shown_batches(batches: tuple[Batch, ...]) -> dict[int, Batch]:
@@ -277,10 +293,17 @@ def _culture_of(vessel: Vessel, batch: Batch | None, rows: _Rows) -> Culture | N
     return rows.resting_in.get(vessel.id)
 
 
-def _volume_l(batch: Batch | None, steps: list[Step]) -> float:
+def _resting_l(culture: Culture | None) -> float:
+    """Return the liquid that a culture rests in, where it is known."""
+    return 0.0 if culture is None or culture.rest_volume_l is None else culture.rest_volume_l
+
+
+def _volume_l(batch: Batch | None, steps: list[Step], transfers: list[Transfer]) -> float:
     """Return what is in the vessel, or for a plan what will be; nothing once drawn off."""
     if batch is None or batch.stage is BatchStage.DRAWN_OFF:
         return 0.0
+    if batch.stage is BatchStage.SOURING:
+        return balance_of(batch, transfers).now_l
     if batch.stage is not BatchStage.BREWING:
         return batch.fill_volume_l
     done = {step.kind for step in steps if step.state is StepState.DONE}

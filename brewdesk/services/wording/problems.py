@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from brewdesk.services.wording import liquids
 from brewdesk.services.wording.amounts import Show, decimals_for, number_text, plain
 from brewdesk.store.errors import StoreTrouble
 from culturecore.errors import ImpossibleInput
@@ -31,7 +32,8 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
 
     ``show`` writes amounts in the maker's units; without it they are metric.
     """
-    special = _reasons().get((error.field, error.reason)) or _reasons().get(("", error.reason))
+    reasons = _reasons() | liquids.problems()
+    special = reasons.get((error.field, error.reason)) or reasons.get(("", error.reason))
     if special is not None:
         return special.format(
             value=error.value,
@@ -170,6 +172,8 @@ def _labels() -> dict[str, str]:
         "first_taste_ph": _t("The pH at which you first taste"),
         "too_sour_ph": _t("The pH that is too sour for you"),
         "text_scale": _t("The size of the text"),
+        "volume_l": _t("The amount"),
+        "kept_l": _t("The amount kept back"),
     }
 
 
