@@ -147,7 +147,7 @@ class Batches:
             "resting_culture"; "culture_id" with reason "gone"; "name" with reason
             "empty" or "too_long"; or a field of the wish.
         """
-        draft, vessel = self.draft(vessel_id, culture_id, name, wish)
+        draft, vessel = self.checked_draft(vessel_id, culture_id, name, wish)
 
         def work(unit: UnitOfWork) -> Batch:
             close_drawn_off(unit, vessel_id)
@@ -174,7 +174,7 @@ class Batches:
             As for `plan`; field "batch_id" with reason "not_planned" once brewing began.
         """
         batch = self._expect(batch_id, BatchStage.PLANNED, reason="not_planned")
-        draft, vessel = self.draft(vessel_id, culture_id, name, wish, batch_id=batch_id)
+        draft, vessel = self.checked_draft(vessel_id, culture_id, name, wish, batch_id=batch_id)
         fields = changed_plan(batch, draft)
         return self._door.perform(
             ActKind.EDIT_PLAN,
@@ -326,7 +326,7 @@ class Batches:
             culture_id=batch.culture_id,
         )
 
-    def draft(
+    def checked_draft(
         self,
         vessel_id: int,
         culture_id: int | None,

@@ -388,7 +388,7 @@ class Liquids:
         if plan is not None:
             wish = lending.with_starter(batches.wish_of(plan), known, starter_l)
             place = (plan.vessel_id, plan.culture_id, plan.name)
-            return batches.draft(*place, wish, batch_id=plan.id)
+            return batches.checked_draft(*place, wish, batch_id=plan.id)
         assert vessel_id is not None  # find_plan has seen to it
         wish = lending.with_starter(batches.default_wish(vessel_id), known, starter_l)
-        return batches.draft(vessel_id, None, batches.suggested_name(wish.tea_kind), wish)
+        return batches.checked_draft(vessel_id, None, batches.suggested_name(wish.tea_kind), wish)
