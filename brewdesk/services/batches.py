@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from brewdesk.services import forming, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.cultures import GONE
@@ -34,6 +35,15 @@ if TYPE_CHECKING:
 
 _SAME_AMOUNT_L = 1e-6
 _NAMES_LOOKED_AT = 60
+# What a draft knows nothing of: a changed plan keeps it.
+_NOT_OF_THE_WISH = (
+    "planned_at",
+    "purpose",
+    "starter_batch_id",
+    "starter_culture_id",
+    "suspect_at",
+    "suspect_reason",
+)
 
 
 class Batches:
@@ -203,6 +213,7 @@ class Batches:
             for lent in unit.transfers.where(to_batch_id=batch_id):
                 unit.transfers.change(lent.id, to_batch_id=None)
             unit.batches.remove(batch_id)
+            forming.drop(unit, batch)
 
         self._door.perform(
             ActKind.DROP_PLAN,
@@ -213,15 +224,37 @@ class Batches:
             vessel_id=batch.vessel_id,
         )
 
+    def culture_verdicts(
+        self, culture_id: int | None, *, batch_id: int | None = None
+    ) -> tuple[Verdict, ...]:
+        """Warn of a chosen culture that is bound elsewhere already; it refuses nothing.
+
+        A culture is in one place: whichever batch is brewed first takes it. ``batch_id`` is
+        the plan being changed, which does not count.
+        """
+        if culture_id is None:
+            return ()
+        with self._door.store.read() as unit:
+            others = unit.batches.where(culture_id=culture_id, stage=LIVE_STAGES)
+        codes = {
+            BatchStage.PLANNED: "culture_planned_elsewhere",
+            BatchStage.BREWING: "culture_planned_elsewhere",
+            BatchStage.SOURING: "culture_at_work_elsewhere",
+        }
+        found = dict.fromkeys(codes[other.stage] for other in others if other.id != batch_id)
+        return tuple(Verdict(code, Level.WARN) for code in found)
+
     def drinkable_verdict(self, batch_id: int) -> Verdict:
         """Judge by the newest pH since the start whether a batch may be drunk or bottled.
 
-        WARN "finished_ph_unknown" without such a reading. No verdict says that a drink is
-        safe.
+        WARN "finished_ph_unknown" without such a reading, STOP "mold_suspected" while it may
+        share mold with another. No verdict says that a drink is safe.
         """
         with self._door.store.read() as unit:
             batch = unit.batches.get(batch_id)
             rows = unit.readings.where(order_by="-at", batch_id=batch_id, quantity=Quantity.PH)
+        if batch.suspect_at is not None:
+            return suspicion.suspect_verdict()
         for row in rows:
             is_of_it = batch.started_at is not None and row.at >= batch.started_at
             if is_of_it and row.value is not None and row.sd is not None:
@@ -346,11 +379,18 @@ class Batches:
         """
         with self._door.store.read() as unit:
             vessel = unit.vessels.get(vessel_id)
-            _check_vessel(unit, vessel, culture_id, batch_id)
-            _check_culture(unit, culture_id)
-        return self._draft(vessel, culture_id, name, wish), vessel
+            check_vessel(unit, vessel, culture_id, batch_id)
+            _check_culture(unit, culture_id, batch_id)
+        return self.draft(vessel, culture_id, name, wish), vessel
 
-    def _draft(self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish) -> BatchDraft:
+    def draft(self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish) -> BatchDraft:
+        """Turn a wish into a batch to be planned, amounts and all; nothing is kept.
+
+        Raises
+        ------
+        ImpossibleInput
+            As for `plan`, but for the vessel and the culture, which are not looked at.
+        """
         tidy = tidy_name(name)
         if wish.fill_volume_l > vessel.brim_volume_l:
             raise ImpossibleInput(
@@ -416,24 +456,24 @@ def changed_plan(batch: Batch, draft: BatchDraft) -> dict[str, Any]:
 
     When it was planned, and where its starter comes from, stay as they are.
     """
-    kept = {
-        "planned_at",
-        "purpose",
-        "starter_batch_id",
-        "starter_culture_id",
-        "suspect_at",
-        "suspect_reason",
-    }
     return {
         field: getattr(draft, field)
         for field in BatchDraft.__dataclass_fields__
-        if field not in kept and getattr(draft, field) != getattr(batch, field)
+        if field not in _NOT_OF_THE_WISH and getattr(draft, field) != getattr(batch, field)
     }
 
 
-def _check_vessel(
+def check_vessel(
     unit: ReadUnit, vessel: Vessel, culture_id: int | None, batch_id: int | None = None
 ) -> None:
+    """Refuse a vessel that cannot take a batch of this culture.
+
+    Raises
+    ------
+    ImpossibleInput
+        Field "vessel_id" with reason "retired", "material", "occupied" or
+        "resting_culture".
+    """
     if vessel.retired_at is not None:
         raise ImpossibleInput("vessel_id", vessel.id, reason="retired")
     if safety.material_verdict(vessel.material).level is Level.STOP:
@@ -446,6 +486,14 @@ def _check_vessel(
         raise ImpossibleInput("vessel_id", vessel.id, reason="resting_culture")
 
 
-def _check_culture(unit: ReadUnit, culture_id: int | None) -> None:
-    if culture_id is not None and unit.cultures.get(culture_id).state in GONE:
+def _check_culture(unit: ReadUnit, culture_id: int | None, batch_id: int | None = None) -> None:
+    if culture_id is None:
+        return
+    culture = unit.cultures.get(culture_id)
+    if culture.state in GONE:
         raise ImpossibleInput("culture_id", culture_id, reason="gone")
+    if culture.suspect_at is not None:
+        raise ImpossibleInput("culture_id", culture_id, reason="suspect")
+    grown_in = forming.growing_batch(unit, culture_id)
+    if grown_in is not None and grown_in.id != batch_id:
+        raise ImpossibleInput("culture_id", culture_id, reason="forming")

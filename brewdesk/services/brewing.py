@@ -11,6 +11,7 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
+from brewdesk.services import forming, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
@@ -18,7 +19,7 @@ from brewdesk.store.records import Batch, Step, StepDraft
 from culturecore import heat, safety
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchStage, CultureState, StepKind, StepState
+from culturecore.stages import BatchPurpose, BatchStage, CultureState, StepKind, StepState
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import UnitOfWork
@@ -212,7 +213,8 @@ class Brewing:
         Raises
         ------
         StepShut
-            For a live step without a temperature that allows it, and without a reason.
+            For a live step without a temperature that allows it, and without a reason; and
+            whatever the reason while culture or starter may carry mold.
         ImpossibleInput
             Field "temperature_c" out of range; "step_id" with reason "done",
             "not_brewing" or "nothing_live_in".
@@ -223,6 +225,8 @@ class Brewing:
             raise ImpossibleInput("step_id", step_id, reason="done")
         reason = override_reason.strip() if step.kind in _LIVE_STEPS else ""
         sheet = self.steps(batch.id)
+        if step.kind in _LIVE_STEPS:
+            self._check_not_suspect(batch)
         if step.kind in _LIVE_STEPS and not reason:
             verdict = gate_verdict(sheet, batch.culture_limit_c, temperature_c)
             if verdict is not None:
@@ -287,7 +291,8 @@ class Brewing:
         verdict = gate_verdict((), batch.culture_limit_c, temperature_c)
         if verdict is not None and not reason:
             raise StepShut(verdict)
-        live = StepKind.STARTER_IN if batch.culture_id is None else StepKind.CULTURE_IN
+        has_culture = batch.culture_id is not None and batch.purpose is BatchPurpose.DRINK
+        live = StepKind.CULTURE_IN if has_culture else StepKind.STARTER_IN
 
         def work(unit: UnitOfWork) -> Batch:
             unit.steps.add(
@@ -303,7 +308,13 @@ class Brewing:
                 )
             )
             _move_culture(unit, batch)
-            return unit.batches.change(batch_id, stage=BatchStage.SOURING, started_at=started_at)
+            forming.settle(unit, batch, started_at)
+            return unit.batches.change(
+                batch_id,
+                stage=BatchStage.SOURING,
+                started_at=started_at,
+                **suspicion.inherited(unit, batch),
+            )
 
         return self._door.perform(
             ActKind.NOTE_ALREADY_IN,
@@ -343,7 +354,16 @@ class Brewing:
         step, batch = self._step(step_id)
         if step.kind not in _LIVE_STEPS:
             return None
+        with self._door.store.read() as unit:
+            if suspicion.inherited(unit, batch):
+                return suspicion.suspect_verdict()
         return gate_verdict(self.steps(batch.id), batch.culture_limit_c, temperature_c)
+
+    def _check_not_suspect(self, batch: Batch) -> None:
+        """Keep what may carry mold out; no reason opens this, only clearing it first does."""
+        with self._door.store.read() as unit:
+            if suspicion.inherited(unit, batch):
+                raise StepShut(suspicion.suspect_verdict())
 
     def _change(
         self,
@@ -420,7 +440,7 @@ def _run_sheet(batch: Batch) -> tuple[StepDraft, ...]:
         (StepKind.COOL, cooling_estimate_s(batch)),
         (StepKind.STARTER_IN, None),
     ]
-    if batch.culture_id is not None:
+    if batch.culture_id is not None and batch.purpose is BatchPurpose.DRINK:
         timed.append((StepKind.CULTURE_IN, None))
     timed.append((StepKind.COVER, None))
     return tuple(
@@ -484,10 +504,11 @@ def _live_since(sheet: tuple[Step, ...]) -> datetime | None:
 
 def _start_souring(unit: UnitOfWork, batch: Batch, started_at: datetime) -> None:
     unit.batches.change(batch.id, stage=BatchStage.SOURING, started_at=started_at)
+    forming.settle(unit, batch, started_at)
 
 
 def _move_culture(unit: UnitOfWork, batch: Batch) -> None:
-    if batch.culture_id is not None:
+    if batch.culture_id is not None and batch.purpose is BatchPurpose.DRINK:
         unit.cultures.change(
             batch.culture_id,
             vessel_id=batch.vessel_id,

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import datetime
 from typing import TYPE_CHECKING, Protocol
 
 from brewdesk.services.batches import Batches
@@ -21,6 +22,7 @@ from brewdesk.services.drops import (
     choices,
 )
 from brewdesk.services.ledger import balance_in
+from brewdesk.services.lending import resting_now_l
 from brewdesk.services.liquids import Liquids
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.store.records import Batch, Culture, Step, Vessel
@@ -91,15 +93,11 @@ class Carrying:
     def facts(self) -> ShelfFacts:
         """Return the shelf as it is now; take it once for each carrying."""
         with self._door.store.read() as unit:
-            facts = _read_facts(unit)
+            facts = _read_facts(unit, self._door.clock.now())
         suggestion = self._liquids.starter_suggestion()
-        starter_l = suggestion.volume_l if suggestion.plan_name is not None else None
-        return ShelfFacts(
-            jars=facts.jars,
-            cultures=facts.cultures,
-            batch_jars=facts.batch_jars,
-            starter_l=starter_l,
-        )
+        if suggestion.plan_name is None:
+            return facts
+        return replace(facts, starter_l=suggestion.volume_l)
 
     def can_be_carried(self, carried: Carried) -> Drop:
         """Return whether something may be picked up now."""
@@ -201,7 +199,7 @@ def _litres(given: Answers) -> float:
     return given.volume_l
 
 
-def _read_facts(unit: ReadUnit) -> ShelfFacts:
+def _read_facts(unit: ReadUnit, now: datetime) -> ShelfFacts:
     vessels = unit.vessels.where(order_by=("shelf_order", "id"), retired_at=None)
     live = {row.vessel_id: row for row in unit.batches.where(stage=LIVE_STAGES)}
     cultures = {row.id: row for row in unit.cultures.where() if row.state not in GONE}
@@ -217,6 +215,11 @@ def _read_facts(unit: ReadUnit) -> ShelfFacts:
         jars=jars,
         cultures=cultures,
         batch_jars={batch.id: vessel_id for vessel_id, batch in live.items()},
+        resting_l={
+            culture.id: resting_now_l(unit, culture, now)
+            for in_vessel in resting.values()
+            for culture in in_vessel
+        },
     )
 
 

@@ -127,6 +127,7 @@ class ShelfFacts:
     jars: Mapping[int, JarFacts]
     cultures: Mapping[int, Culture]
     batch_jars: Mapping[int, int]  # live batch -> its vessel
+    resting_l: Mapping[int, float] = field(default_factory=dict)  # culture -> its liquid now
     starter_l: float | None = None
 
     def jar_of_batch(self, batch_id: int) -> JarFacts | None:
@@ -196,6 +197,12 @@ class _AnyDrop:
                 self._names["other"] = flagged[0].name
             return self._refuse("target_suspect")
         return None
+
+    def _room_l(self, jar: JarFacts) -> float:
+        in_it_l = jar.now_l
+        if jar.batch is None or not jar.batch.stage.is_live:
+            in_it_l = sum(self._facts.resting_l.get(culture.id, 0.0) for culture in jar.resting)
+        return max(jar.vessel.brim_volume_l - in_it_l, 0.0)
 
     def _lend(self, jar: JarFacts, **source: object) -> Choice:
         plan = jar.batch
@@ -306,7 +313,7 @@ class _CultureDrop(_AnyDrop):
     def _loan(self, culture: Culture, jar: JarFacts) -> Choice | None:
         """Lend of what the culture rests in, or of the batch it is at work in."""
         if culture.state is CultureState.RESTING:
-            there_l = culture.rest_volume_l or 0.0
+            there_l = self._facts.resting_l.get(culture.id, 0.0)
             if culture.vessel_id is None or there_l < DROP_L:
                 return None
             return self._lend(jar, from_culture_id=culture.id, most_l=there_l)
@@ -369,7 +376,7 @@ class _BatchDrop(_AnyDrop):
             culture.id
             for jar in self._facts.jars.values()
             for culture in jar.resting
-            if culture.suspect_at is None and _room_l(jar) >= DROP_L
+            if culture.suspect_at is None and self._room_l(jar) >= DROP_L
         )
         if not store_ids:
             return self._refuse("no_store")
@@ -383,10 +390,10 @@ class _BatchDrop(_AnyDrop):
             return refused
         there = jar.batch if jar.batch is not None and jar.batch.stage.is_live else None
         if there is None and jar.resting:
-            if _room_l(jar) < DROP_L:
+            if self._room_l(jar) < DROP_L:
                 return self._refuse("no_room")
             ids = tuple(culture.id for culture in jar.resting)
-            return self._allow(self._keep(batch, home, ids, min(home.now_l, _room_l(jar))))
+            return self._allow(self._keep(batch, home, ids, min(home.now_l, self._room_l(jar))))
         if there is None:
             return self._into_empty(batch, home, jar)
         if there.stage is BatchStage.BREWING:
@@ -405,7 +412,7 @@ class _BatchDrop(_AnyDrop):
         return self._allow(over, self._lend(jar, from_batch_id=batch.id, most_l=home.now_l))
 
     def _into_souring(self, batch: Batch, home: JarFacts, jar: JarFacts, there: Batch) -> Drop:
-        room_l = _room_l(jar)
+        room_l = self._room_l(jar)
         if room_l < DROP_L:
             return self._refuse("no_room")
         ids = {batch.culture_id, there.culture_id} - {None}
@@ -443,10 +450,3 @@ class _BatchDrop(_AnyDrop):
             most_l=most_l,
             usual_l=min(wanted_l, most_l),
         )
-
-
-def _room_l(jar: JarFacts) -> float:
-    in_it_l = jar.now_l
-    if jar.batch is None or not jar.batch.stage.is_live:
-        in_it_l = sum(culture.rest_volume_l or 0.0 for culture in jar.resting)
-    return max(jar.vessel.brim_volume_l - in_it_l, 0.0)

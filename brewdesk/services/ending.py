@@ -5,10 +5,11 @@ from __future__ import annotations
 from datetime import datetime
 from typing import TYPE_CHECKING
 
+from brewdesk.services import forming, suspicion
 from brewdesk.services.ledger import DROP_L, balance_in, check_volume
 from brewdesk.store.records import Batch, Culture, TransferDraft
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchStage, CultureState, StepState, TransferKind
+from culturecore.stages import BatchPurpose, BatchStage, CultureState, StepState, TransferKind
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import UnitOfWork
@@ -64,8 +65,12 @@ def end_batch(
                 from_batch_id=batch.id,
             )
         )
-    if culture is not None and culture_lost:
-        unit.cultures.change(culture.id, state=CultureState.LOST, vessel_id=None)
+    if culture_lost:
+        suspicion.flag_contacts(unit, suspicion.BATCH, batch.id, batch.name, reason, now)
+    if stage is BatchStage.DISCARDED and batch.purpose is BatchPurpose.CULTURE:
+        forming.lose(unit, batch, reason, now)
+    elif culture is not None and culture_lost:
+        unit.cultures.change(culture.id, **suspicion.lost_fields(reason, now))
     elif culture is not None and culture.state is CultureState.AT_WORK:
         unit.cultures.change(
             culture.id,

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from brewdesk.services.jarnow import StarterKnown, starter_of_batch, starter_of_store
 from brewdesk.services.ledger import ROUNDING_L, balance_in, check_part, check_volume
 from brewdesk.services.movingover import check_clean, check_souring
+from brewdesk.services.restingliquid import after_pouring, liquid_of
 from brewdesk.store.records import Batch, CareDraft, Culture, Transfer, TransferDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchStage, CareKind, CultureState, TransferKind
@@ -115,7 +116,8 @@ def keep_with(
     unit: UnitOfWork, batch: Batch, culture: Culture, volume_l: float, now: datetime
 ) -> Transfer:
     """Pour starter to a culture at rest, within a unit of work."""
-    unit.cultures.change(culture.id, rest_volume_l=(culture.rest_volume_l or 0.0) + volume_l)
+    after_l = after_pouring(unit, culture, volume_l, now)
+    unit.cultures.change(culture.id, rest_volume_l=volume_l if after_l is None else after_l)
     unit.care.add(
         CareDraft(culture_id=culture.id, at=now, kind=CareKind.TOPPED_UP, volume_l=volume_l)
     )
@@ -130,7 +132,7 @@ def keep_with(
     )
 
 
-def check_loan(unit: ReadUnit, lender: Lender, volume_l: float) -> float:
+def check_loan(unit: ReadUnit, lender: Lender, volume_l: float, now: datetime) -> float:
     """Return a volume that the lender has; a souring jar is never lent empty.
 
     Raises
@@ -140,8 +142,13 @@ def check_loan(unit: ReadUnit, lender: Lender, volume_l: float) -> float:
     """
     if lender.batch is not None:
         return check_part("volume_l", volume_l, balance_in(unit, lender.batch).now_l)
-    resting_l = lender.culture.rest_volume_l if lender.culture is not None else None
-    return check_volume("volume_l", volume_l, resting_l or 0.0)
+    return check_volume("volume_l", volume_l, resting_now_l(unit, lender.culture, now))
+
+
+def resting_now_l(unit: ReadUnit | UnitOfWork, culture: Culture | None, now: datetime) -> float:
+    """Return what a culture rests in, less what has likely evaporated; 0 if nothing is known."""
+    liquid = None if culture is None else liquid_of(unit, culture, now)
+    return 0.0 if liquid is None else liquid.now_l.value
 
 
 def known_of(unit: ReadUnit, lender: Lender) -> StarterKnown:
@@ -190,7 +197,7 @@ def lend(
         )
     )
     if culture is not None:
-        left_l = (culture.rest_volume_l or 0.0) - volume_l
+        left_l = resting_now_l(unit, culture, now) - volume_l
         unit.cultures.change(culture.id, rest_volume_l=0.0 if left_l < ROUNDING_L else left_l)
         unit.care.add(
             CareDraft(culture_id=culture.id, at=now, kind=CareKind.STARTER_TAKEN, volume_l=volume_l)

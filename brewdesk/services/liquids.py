@@ -121,7 +121,8 @@ class Liquids:
             volume_l = check_part("volume_l", volume_l, balance_in(unit, batch).now_l)
             vessel = unit.vessels.get(culture.vessel_id or 0)
             resting = unit.cultures.where(vessel_id=vessel.id)
-            resting_l = sum(row.rest_volume_l or 0.0 for row in resting)
+            now = self._door.clock.now()
+            resting_l = sum(lending.resting_now_l(unit, row, now) for row in resting)
             toppingup.check_room("volume_l", volume_l, resting_l, vessel)
         now = self._door.clock.now()
         return self._door.perform(
@@ -355,7 +356,7 @@ class Liquids:
         """
         with self._door.store.read() as unit:
             lender = lending.find_lender(unit, from_batch_id, from_culture_id)
-            volume_l = lending.check_loan(unit, lender, volume_l)
+            volume_l = lending.check_loan(unit, lender, volume_l, self._door.clock.now())
             known = lending.known_of(unit, lender)
             plan = lending.find_plan(unit, to_batch_id, to_vessel_id)
             lent_l = 0.0 if plan is None else lending.lent_already_l(unit, plan.id)

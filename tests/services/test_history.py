@@ -19,6 +19,7 @@ from brewdesk.store.records import PlaceDraft, ReadingDraft
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
+from tests.services import history_cultures
 from tests.services.history_liquids import LIQUID_ACTS
 
 
@@ -183,6 +184,8 @@ ACTS = {
     ),
 }
 ACTS |= LIQUID_ACTS
+
+ACTS |= history_cultures.ACTS
 
 
 def test_every_kind_of_act_is_tried_here():

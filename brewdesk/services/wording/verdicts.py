@@ -7,7 +7,12 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.wording import benchverdicts, drinkverdicts, liquids
+from brewdesk.services.wording import (
+    benchverdicts,
+    cultureverdicts,
+    drinkverdicts,
+    liquids,
+)
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from culturecore.outcome import Verdict
 from culturecore.sources import SOURCES
@@ -446,4 +451,8 @@ _GROUPS: tuple[Callable[[], dict[str, Parts]], ...] = (
     benchverdicts.meters,
     benchverdicts.sugar_readings,
     liquids.topping_up,
+    cultureverdicts.suspicion,
+    cultureverdicts.elsewhere,
+    cultureverdicts.bottles,
+    cultureverdicts.films,
 )
