@@ -18,7 +18,7 @@ from culturecore import safety
 from culturecore import vessels as shapes
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchStage, Material, VesselShape
+from culturecore.stages import BatchStage, CultureState, Material, VesselShape
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -101,7 +101,12 @@ class Vessels:
         with self._door.store.read() as unit:
             _check_name_is_free(unit, draft.name, vessel_id)
             live = unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES)
-            needed_l = max((_volume_needed_l(unit, batch) for batch in live), default=0.0)
+            resting = unit.cultures.where(vessel_id=vessel_id, state=CultureState.RESTING)
+            needed_l = max(
+                sum(culture.rest_volume_l or 0.0 for culture in resting),
+                *(_volume_needed_l(unit, batch) for batch in live),
+                0.0,
+            )
         if draft.brim_volume_l < needed_l:
             raise ImpossibleInput(
                 "brim_volume_l",
