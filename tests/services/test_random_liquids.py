@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from hypothesis import settings
 from hypothesis import strategies as st
-from hypothesis.stateful import invariant, rule, run_state_machine_as_test
+from hypothesis.stateful import initialize, invariant, rule, run_state_machine_as_test
 
 from brewdesk.services.carrying import Answers
 from brewdesk.services.drops import Carried, CarriedKind, ChoiceKind, Target, Tray
@@ -14,32 +14,54 @@ from culturecore.stages import BatchStage, CultureState, TeaKind, TransferKind
 from tests.services.test_random_acts import PICK, RandomActs, having
 
 VOLUME = st.sampled_from([0.0, 1e-5, 0.05, 0.3, 1.0, 2.5, 9.0])
+SHARE = st.sampled_from([0.0, 0.2, 0.5, 0.9, 1.0, 1.4])  # of what is there or fits
 DRAWN = st.sampled_from([TransferKind.DRINK, TransferKind.SAMPLE, TransferKind.LOSS])
 
 
 class RandomLiquids(RandomActs):
     """The same maker, with a ladle."""
 
+    @initialize()
+    def open_pantry(self):
+        super().open_pantry()
+        for litres in (3.0, 5.0):
+            self.add_vessel(litres)
+            self.bring_in_what_is_souring_already(len(self.desk.vessels.all()) - 1, 1, 6)
+        self.add_vessel(5.0)
+        store = self._vessel(len(self.desk.vessels.all()) - 1)
+        self.add_culture(0, 0, is_in_vessel=False)
+        culture = self.desk.cultures.all()[-1]
+        self._try(lambda: self.desk.culture_care.rest(culture.id, store.id, 0.8))
+
+    def _now_l(self, batch):
+        return self.desk.liquids.volume_now_l(batch.id)
+
+    def _room_l(self, batch):
+        return self.desk.vessels.get(batch.vessel_id).brim_volume_l - self._now_l(batch)
+
     def _souring(self, number):
         return self._batch(number, BatchStage.SOURING)
 
     @having(BatchStage.SOURING)
-    @rule(number=PICK, volume_l=VOLUME, kind=DRAWN)
-    def draw_part(self, number, volume_l, kind):
+    @rule(number=PICK, share=SHARE, kind=DRAWN)
+    def draw_part(self, number, share, kind):
         batch = self._souring(number)
+        volume_l = share * self._now_l(batch)
         self._try(lambda: self.desk.liquids.draw_part(batch.id, volume_l, kind))
 
     @having(BatchStage.SOURING)
-    @rule(number=PICK, volume_l=VOLUME, degrees=st.sampled_from([None, 20.0, 70.0]))
-    def top_up(self, number, volume_l, degrees):
+    @rule(number=PICK, share=SHARE, degrees=st.sampled_from([20.0, 29.0, 70.0, None]))
+    def top_up(self, number, share, degrees):
         batch = self._souring(number)
-        fresh = (volume_l, 60.0, TeaKind.GREEN, 5.0, degrees)
+        fresh = (share * self._room_l(batch), 60.0, TeaKind.GREEN, 5.0, degrees)
         self._try(lambda: self.desk.liquids.top_up(batch.id, *fresh))
 
     @having(BatchStage.SOURING)
-    @rule(number=PICK, other=PICK, volume_l=st.one_of(st.none(), VOLUME), joins=st.booleans())
-    def pour_together(self, number, other, volume_l, joins):
+    @rule(number=PICK, other=PICK, share=st.one_of(st.none(), SHARE), joins=st.booleans())
+    def pour_together(self, number, other, share, joins):
         batch, into = self._souring(number), self._souring(other)
+        fits_l = min(self._now_l(batch), self._room_l(into))
+        volume_l = None if share is None else share * fits_l
         name = self._name() if joins else ""
         merge = self.desk.liquids.merge
         self._try(lambda: merge(batch.id, into.id, volume_l, culture_name=name))
@@ -76,9 +98,10 @@ class RandomLiquids(RandomActs):
         )
 
     @having(BatchStage.SOURING)
-    @rule(number=PICK, kept_l=VOLUME)
-    def draw_off_and_keep(self, number, kept_l):
+    @rule(number=PICK, share=SHARE)
+    def draw_off_and_keep(self, number, share):
         batch = self._souring(number)
+        kept_l = share * self._now_l(batch)
         self._try(lambda: self.desk.batches.draw_off(batch.id, kept_l=kept_l))
 
     @rule(living=PICK, where=PICK, volume_l=VOLUME, what=st.sampled_from(["rest", "top", "feed"]))
