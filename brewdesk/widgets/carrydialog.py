@@ -10,7 +10,16 @@ from PySide6.QtWidgets import QComboBox, QDialog, QLineEdit, QVBoxLayout, QWidge
 from brewdesk.services.brewing import StepShut
 from brewdesk.services.carrying import Answers
 from brewdesk.services.desk import Desk
-from brewdesk.services.drops import Carried, Choice, ChoiceKind, Drop, Target, Tray, choices
+from brewdesk.services.drops import (
+    Carried,
+    CarriedKind,
+    Choice,
+    ChoiceKind,
+    Drop,
+    Target,
+    Tray,
+    choices,
+)
 from brewdesk.services.records import ImpossibleInput, Kind, StoreTrouble
 from brewdesk.services.wording.drops import choice_detail, choice_words, refusal_words, tray_words
 from brewdesk.services.wording.liquids import suggestion_words
@@ -120,7 +129,7 @@ class CarryDialog(QDialog):
         self.pellicle.line.setObjectName("carry_pellicle")
         self.rows = {
             "where": FieldRow(self.tr("Where to"), self.where, lines=1),
-            "what": FieldRow(self.tr("What is meant"), self.what, lines=2),
+            "what": FieldRow(self.tr("What is meant"), self.what, lines=1),
             "store": FieldRow(self.tr("With which culture"), self.store, lines=1),
             "vessel": FieldRow(self.tr("In which vessel"), self.resting, lines=1),
             "name": FieldRow(self.tr("Name"), self.name, lines=1),
@@ -149,6 +158,7 @@ class CarryDialog(QDialog):
         self.outcome = MessageLine(self, lines=1)
         self.outcome.setObjectName("carry_result")
         column.addWidget(self.outcome)
+        column.addStretch(1)  # rows that are not asked for leave no gaps between the others
         buttons, self.go = go_and_leave(
             self, self.tr("Do it"), self.tr("Cancel"), go_name="carry_go"
         )
@@ -160,7 +170,10 @@ class CarryDialog(QDialog):
     def _fill_targets(self) -> None:
         """List the targets that take it; of the others say why not, where there is none."""
         targets = [Target(vessel_id=vessel_id) for vessel_id in self._facts.jars]
-        targets += [Target(tray=tray) for tray in Tray]
+        trays = list(Tray)
+        if self._carried.kind is CarriedKind.BATCH:
+            trays.remove(Tray.RESTING)  # the vessels where cultures rest are listed themselves
+        targets += [Target(tray=tray) for tray in trays]
         if self._target is not None:
             targets = [self._target]
         refusals = []
@@ -170,7 +183,7 @@ class CarryDialog(QDialog):
                 self.where.addItem(self._name_of(target), target)
             elif drop.refusal is not None:
                 refusals.append(refusal_words(drop, self._desk.quantities.show))
-        self.rows["where"].setVisible(self._target is None and self.where.count() > 0)
+        self.rows["where"].setVisible(self._target is None and self.where.count() > 1)
         if self.where.count() == 0:
             for row in self.rows.values():
                 row.hide()
@@ -310,12 +323,12 @@ class CarryDialog(QDialog):
         if choice is None:
             self.balance.setText("")
             return
-        self.rows["volume"].set_hint(self._hint(choice))
         volume_l = self.volume.value() if choice.kind in _WITH_AMOUNT else None
         self.balance.setText(
             " ".join(
                 part
                 for part in (
+                    self._suggestion(choice),
                     balance_words(
                         self._desk, self._facts, choice, volume_l, self.store.currentData()
                     ),
@@ -325,12 +338,11 @@ class CarryDialog(QDialog):
             )
         )
         self.balance.setVisible(bool(self.balance.text()))
+        self.resize(self.width(), self.sizeHint().height())
 
-    def _hint(self, choice: Choice) -> str:
-        if choice.kind not in (ChoiceKind.KEEP, ChoiceKind.LEND):
-            return ""
+    def _suggestion(self, choice: Choice) -> str:
         jar = self._facts.jar_of_batch(choice.from_batch_id or 0)
-        if choice.kind is ChoiceKind.LEND or jar is None:
+        if choice.kind is not ChoiceKind.KEEP or jar is None:
             return ""
         found = self._desk.liquids.starter_suggestion(jar.vessel.id)
         return suggestion_words(found.volume_l, found.plan_name, self._desk.quantities.show)

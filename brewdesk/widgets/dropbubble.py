@@ -37,8 +37,19 @@ class DropBubble(QFrame):
         self._away.timeout.connect(self.hide)
         self.hide()
 
-    def say(self, text: str, beside: QRect, *, refuses: bool, stays: bool = True) -> None:
-        """Show ``text`` beside a rectangle of the parent. Without ``stays`` it goes by itself."""
+    def say(
+        self,
+        text: str,
+        beside: QRect,
+        *,
+        refuses: bool,
+        stays: bool = True,
+        below: bool = False,
+    ) -> None:
+        """Show ``text`` over the top of a rectangle of the parent, or ``below`` it.
+
+        Without ``stays`` it goes by itself.
+        """
         if not text:
             self.hide()
             return
@@ -49,7 +60,7 @@ class DropBubble(QFrame):
         set_role(self, "danger" if refuses else "inform")
         self.words.setText(text)
         self.setAccessibleName(text)
-        self._place(beside)
+        self._place(beside, below=below)
         self.show()
         self.raise_()
         if stays:
@@ -66,8 +77,8 @@ class DropBubble(QFrame):
         self._sign = LevelSign(level, self)
         self._row.insertWidget(0, self._sign, 0, Qt.AlignmentFlag.AlignTop)
 
-    def _place(self, beside: QRect) -> None:
-        """Lie over the upper part of the target, wholly within the parent."""
+    def _place(self, beside: QRect, *, below: bool) -> None:
+        """Lie wholly within the parent."""
         room = self._over.rect().adjusted(SPACE, SPACE, -SPACE, -SPACE)
         margins = self._row.contentsMargins()
         around = margins.left() + margins.right() + 4 * SPACE
@@ -79,5 +90,5 @@ class DropBubble(QFrame):
         high = max(self.heightForWidth(wide), self.sizeHint().height())
         self.setFixedHeight(high)
         left = min(max(beside.center().x() - wide // 2, room.left()), room.right() - wide)
-        top = beside.top() + SPACE
+        top = (beside.bottom() if below else beside.top()) + SPACE
         self.move(left, min(max(top, room.top()), room.bottom() - high))

@@ -64,16 +64,20 @@ class EndDialog(QDialog):
         self.words.setObjectName("end_words")
         self.words.setAccessibleName(self.tr("In your own words"))
         self.words.setPlaceholderText(self.tr("In your own words (optional)"))
-        self.kept = QuantityEdit(desk.quantities, Kind.VOLUME, required=False, lines=2)
+        self.kept = QuantityEdit(desk.quantities, Kind.VOLUME, required=False, lines=1)
         self.kept.line.setObjectName("end_kept")
         self.kept_row = FieldRow(self.tr("Left with the culture, as its liquid"), self.kept)
-        self.kept_row.setVisible(not discard and self._may_keep())
+        self.kept_words = self._label("", "muted")
+        self.kept_words.setObjectName("end_kept_words")
+        for part in (self.kept_row, self.kept_words):
+            part.setVisible(not discard and self._may_keep())
         if discard:
             self._offer_reasons()
             column.addWidget(self.reason)
         else:
             self._offer_to_keep()
             column.addWidget(self.kept_row)
+            column.addWidget(self.kept_words)
         column.addWidget(self.words)
         self.result_words = self._label("", "warn")
         self.result_words.setObjectName("end_result")
@@ -105,11 +109,10 @@ class EndDialog(QDialog):
         """Show the balance beside the entry."""
         show, kept_l = self._desk.quantities.show, self.kept.value()
         now_l = self._jar.fill_volume_l
-        self.kept_row.set_problem("")
         if kept_l is None or kept_l > now_l:
-            self.kept_row.set_hint(self._kept_hint)
+            self.kept_words.setText(self._kept_hint)
             return
-        self.kept_row.set_hint(
+        self.kept_words.setText(
             self.tr("{drawn} are drawn off, {kept} stay.").format(
                 drawn=show(now_l - kept_l, Kind.VOLUME), kept=show(kept_l, Kind.VOLUME)
             )

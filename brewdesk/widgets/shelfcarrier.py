@@ -131,7 +131,8 @@ class ShelfCarrier(QObject):
     def _tell(self, drop: Drop, target: Target) -> None:
         show = self._desk.quantities.show
         text = allowed_words(drop) if drop.is_allowed else refusal_words(drop, show)
-        self.bubble.say(text, self._box(target), refuses=not drop.is_allowed)
+        is_tray = target.tray is not None
+        self.bubble.say(text, self._box(target), refuses=not drop.is_allowed, below=is_tray)
 
     def _on_ended(self) -> None:
         app = QApplication.instance()

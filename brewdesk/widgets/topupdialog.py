@@ -31,6 +31,7 @@ class TopUpDialog(QDialog):
         super().__init__(parent)
         self._desk = desk
         self._batch = batch
+        self._flagged: set[str] = set()  # entries with a problem that was found here
         self.setObjectName("top_up_dialog")
         self.setWindowTitle(self.tr("Top up"))
         self.setMinimumWidth(560)
@@ -62,7 +63,6 @@ class TopUpDialog(QDialog):
         for edit in (self.volume, self.sugar, self.tea):
             edit.value_changed.connect(self._refresh)
         self.kind.currentIndexChanged.connect(self._refresh)
-        self.temperature.value_changed.connect(self._on_temperature)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -71,9 +71,9 @@ class TopUpDialog(QDialog):
         title = self.tr("Top up {name} with fresh sweet tea").format(name=self._batch.name)
         column.addWidget(plain_label(title, "heading", wraps=True))
         grid = PairGrid(self)
-        grid.add(self.rows["volume_l"], self.rows["temperature_c"])
+        grid.add(self.rows["volume_l"], self.rows["sugar_g_per_l"])
         grid.add(self.rows["tea_kind"], self.rows["tea_g_per_l"])
-        grid.add(self.rows["sugar_g_per_l"])
+        grid.add(self.rows["temperature_c"], QWidget(self))
         column.addWidget(grid)
         frame, self._facts = card(self)
         self.volume_words = plain_label("", wraps=True)
@@ -103,8 +103,14 @@ class TopUpDialog(QDialog):
         self.tea.set_value(fresh.tea_g_per_l)
         choose(self.kind, fresh.tea_kind)
         limit = self._desk.quantities.show(self._batch.culture_limit_c, Kind.TEMPERATURE)
-        self.rows["temperature_c"].set_hint(
-            self.tr("At most {limit}, for the culture's sake.").format(limit=limit)
+        self.rows["temperature_c"].label.setText(
+            self.tr("How warm it is now, at most {limit}").format(limit=limit)
+        )
+        vessel = self._desk.vessels.get(self._batch.vessel_id)
+        room_l = vessel.brim_volume_l - self._desk.liquids.volume_now_l(self._batch.id)
+        room = self._desk.quantities.show(max(room_l, 0.0), Kind.VOLUME)
+        self.rows["volume_l"].label.setText(
+            self.tr("How much sweet tea, room for {room}").format(room=room)
         )
         self._refresh()
 
@@ -120,8 +126,9 @@ class TopUpDialog(QDialog):
         )
 
     def _refresh(self) -> None:
-        for key in ("volume_l", "sugar_g_per_l", "tea_g_per_l"):
+        for key in self._flagged:
             self.rows[key].set_problem("")
+        self._flagged = set()
         fresh = self._wish()
         if fresh is None:
             self._show(None)
@@ -130,10 +137,15 @@ class TopUpDialog(QDialog):
             preview = self._desk.liquids.preview_top_up(self._batch.id, fresh)
         except ImpossibleInput as problem:
             self._show(None)
-            row = self.rows.get(problem.field, self.rows["volume_l"])
-            row.set_problem(impossible_words(problem, self._desk.quantities.show))
+            self._flag(problem)
             return
         self._show(preview)
+
+    def _flag(self, problem: ImpossibleInput) -> None:
+        """Show what is wrong beside the entry it is about."""
+        key = problem.field if problem.field in self.rows else "volume_l"
+        self._flagged.add(key)
+        self.rows[key].set_problem(impossible_words(problem, self._desk.quantities.show))
 
     def _show(self, preview: TopUpPreview | None) -> None:
         self._clear_verdicts()
@@ -182,9 +194,6 @@ class TopUpDialog(QDialog):
                 old.hide()
                 old.deleteLater()
 
-    def _on_temperature(self) -> None:
-        self.rows["temperature_c"].set_problem("")
-
     def _on_go(self) -> None:
         wrong = [
             edit
@@ -211,9 +220,8 @@ class TopUpDialog(QDialog):
             self._show_gate(shut)
             return
         except ImpossibleInput as problem:
-            row = self.rows.get(problem.field, self.rows["volume_l"])
-            row.set_problem(impossible_words(problem, self._desk.quantities.show))
-            row.focus_widget.setFocus()
+            self._flag(problem)
+            self.rows.get(problem.field, self.rows["volume_l"]).focus_widget.setFocus()
             return
         except StoreTrouble as trouble:
             self.rows["volume_l"].set_problem(trouble_words(trouble))

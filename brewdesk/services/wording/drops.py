@@ -51,7 +51,8 @@ def tray_words(tray: Tray) -> tuple[str, str]:
 
 def allowed_words(drop: Drop) -> str:
     """Say what could be done here, as a short list."""
-    return _t(" · ").join(choice_words(choice, drop.names) for choice in drop.choices)
+    words = (choice_words(choice, drop.names).rstrip("…") for choice in drop.choices)
+    return _t(" · ").join(words)
 
 
 def picked_up_words(name: str) -> str:
@@ -131,6 +132,14 @@ def _refusals() -> dict[str, str]:
             "No culture rests in a vessel with room for starter. Put one to rest first."
         ),
         "drop_no_room": _t("{target} is full to the brim. Draw some of it off first."),
+        "culture_temperature_unknown": _t(
+            "It is not known whether {other} is cool enough yet. Measure it, and enter it on its "
+            "run sheet."
+        ),
+        "culture_too_warm": _t("{other} is still too hot for anything live. Let it cool first."),
+        "culture_far_too_warm": _t(
+            "{other} is far too hot: anything live would die in it. Let it cool first."
+        ),
         "drop_tea_not_ready": _t(
             "{other} is on its run sheet. Its starter goes in there, at its own step."
         ),
