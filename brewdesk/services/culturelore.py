@@ -9,8 +9,9 @@ from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.coursereader import read_course
 from brewdesk.services.door import Door
-from brewdesk.services.jarcourse import CURVES, READ, JarCourse
+from brewdesk.services.jarcourse import CURVES, JarCourse
 from brewdesk.services.jarcourse import observed as observed_of
 from brewdesk.services.teaching import Teachers as Teachers
 from brewdesk.services.teaching import learn as learn
@@ -66,8 +67,7 @@ class CultureLore:
     def _course(self, batch: Batch, unit: ReadUnit) -> JarCourse:
         course = self._courses.get(batch.id)
         if course is None:
-            readings = unit.readings.where(batch_id=batch.id, quantity=READ, order_by=("at", "id"))
-            course = JarCourse(batch, unit.vessels.get(batch.vessel_id), readings)
+            course = read_course(unit, batch)
             self._courses[batch.id] = course
         return course
 

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.coursereader import read_course
 from brewdesk.services.culturelore import CultureLore
 from brewdesk.services.curveview import CurvePoint as CurvePoint
 from brewdesk.services.curveview import CurveView as CurveView
@@ -23,7 +24,7 @@ from brewdesk.services.door import Door
 from brewdesk.services.films import Films
 from brewdesk.services.forecastwork import ForecastInputs, Outcome, imagined_of, outcome_of
 from brewdesk.services.forecastwork import work_out as work_out
-from brewdesk.services.jarcourse import READ, JarCourse, day_of
+from brewdesk.services.jarcourse import day_of
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.tasteband import TasteBand as TasteBand
@@ -161,17 +162,15 @@ class Forecasts(QObject):
             batch = unit.batches.get(batch_id)
             if batch.started_at is None:
                 return None
-            vessel = unit.vessels.get(batch.vessel_id)
-            readings = unit.readings.where(batch_id=batch_id, quantity=READ, order_by=("at", "id"))
+            course = read_course(unit, batch)
             teachers = self._lore.teachers_of(batch, unit)
-        course = JarCourse(batch, vessel, readings)
         moment = self._moment(batch)
         return ForecastInputs(
             course,
             self._band(),
             int(day_of(course, moment)),
             teachers,
-            frozenset(reading.id for reading in readings if reading.at > moment - YESTERDAY),
+            frozenset(reading.id for reading in course.readings if reading.at > moment - YESTERDAY),
         )
 
     def _moment(self, batch: Batch) -> datetime:

@@ -5,14 +5,22 @@ The list is the record of what there is to do; a notice is only its echo.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, time, timedelta, tzinfo
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 from uuid import uuid4
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.culture_reminder_rules import (
+    CultureFacts,
+    RestRhythm,
+    film_looks,
+    merge_of_culture,
+    usual_rhythm,
+    wanted_of_culture,
+)
 from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
@@ -24,13 +32,32 @@ from brewdesk.services.reminder_rules import (
     merge,
     wanted,
 )
+from brewdesk.services.restingliquid import is_stated
 from brewdesk.services.wording.reminders import lateness_words, reminder_words, snooze_warning
-from brewdesk.store.records import Batch, Reminder, ReminderDraft, RowDelta, Vessel
+from brewdesk.store.records import (
+    Batch,
+    Culture,
+    Reminder,
+    ReminderDraft,
+    RowDelta,
+    Vessel,
+)
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchStage, Quantity, ReminderKind, ReminderState
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    CareKind,
+    CultureState,
+    Quantity,
+    ReminderKind,
+    ReminderState,
+)
 
 if TYPE_CHECKING:
+    from brewdesk.store.rows import ReadRows, StoredRecord
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+V = TypeVar("V", bound="StoredRecord")
 
 OPEN_STATES = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
 _LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
@@ -38,6 +65,9 @@ _LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
 _KIND_ORDER = (
     ReminderKind.PH_CHECK,
     ReminderKind.MOLD_LOOK,
+    ReminderKind.FILM_LOOK,
+    ReminderKind.TOP_UP,
+    ReminderKind.FEED,
     ReminderKind.TASTE,
     ReminderKind.OWN,
 )
@@ -63,6 +93,7 @@ class DueItem:
     is_due: bool
     lateness: timedelta
     when_text: str
+    culture: Culture | None = None
 
 
 def no_window(batch_id: int) -> TastingWindow | None:
@@ -80,7 +111,8 @@ class Reminders:
 
     ``window_of`` gives the newest forecast's tasting window of a batch, None while
     there is no forecast: what is kept then stays as it is. ``hour`` is the time of
-    day, on the maker's clock, at which reminders of a day are due.
+    day, on the maker's clock, at which reminders of a day are due. ``rhythm`` tells how
+    often resting cultures want care.
     """
 
     def __init__(
@@ -89,7 +121,9 @@ class Reminders:
         *,
         window_of: Callable[[int], TastingWindow | None] = no_window,
         hour: Callable[[], time] = usual_hour,
+        rhythm: Callable[[], RestRhythm] = usual_rhythm,
     ) -> None:
+        self._rhythm = rhythm
         self._door = door
         self._window_of = window_of
         self._hour = hour
@@ -232,7 +266,7 @@ class Reminders:
         Doing it twice changes nothing the second time. Return whether rows changed.
         """
         with self._door.store.read() as unit:
-            merges = self._merges(unit, self._batches_kept(unit))
+            merges = (*self._merges(unit, self._batches_kept(unit)), *self._culture_merges(unit))
         if not merges:
             return False
         self._door.quiet(lambda unit: _write(unit, merges), topics=Topic.REMINDERS)
@@ -256,6 +290,12 @@ class Reminders:
                 ids = tuple(batch.id for batch in some)
                 _write(work, self._merges(work, work.batches.where(id=ids)))
                 written += work.deltas
+        with self._door.store.read() as unit:
+            if not self._culture_merges(unit):
+                return tuple(written)
+        with self._door.store.write() as work:
+            _write(work, self._culture_merges(work))
+            written += work.deltas
         return tuple(written)
 
     def tell(self, written: tuple[RowDelta, ...]) -> None:
@@ -286,8 +326,28 @@ class Reminders:
         for batch in batches:
             facts = self._facts_of(unit, batch)
             kept = unit.reminders.where(batch_id=batch.id)
-            merges.append(merge(facts, kept, wanted(facts, now=now, zone=zone, hour=hour)))
+            asked = wanted(facts, now=now, zone=zone, hour=hour)
+            if batch.purpose is BatchPurpose.CULTURE and facts.stage is BatchStage.SOURING:
+                asked += film_looks(facts.started_at, now=now, zone=zone, hour=hour)
+            merges.append(merge(facts, kept, asked))
         return tuple(one for one in merges if not one.is_empty())
+
+    def _culture_merges(self, unit: ReadUnit | UnitOfWork) -> list[Merge]:
+        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
+        resting = {row.id: row for row in unit.cultures.where(state=CultureState.RESTING)}
+        still_open = unit.reminders.where(state=OPEN_STATES)
+        ids = resting.keys() | {row.culture_id for row in still_open if row.culture_id is not None}
+        kept: dict[int, list[Reminder]] = {}
+        for row in unit.reminders.where(culture_id=tuple(ids)):
+            kept.setdefault(row.culture_id or 0, []).append(row)
+        merges = []
+        for culture_id in sorted(ids):
+            culture = resting.get(culture_id) or unit.cultures.get(culture_id)
+            asked = wanted_of_culture(
+                _culture_facts(unit, culture), self._rhythm(), now=now, zone=zone, hour=hour
+            )
+            merges.append(merge_of_culture(culture, kept.get(culture_id, ()), asked))
+        return [one for one in merges if not one.is_empty()]
 
     def _facts_of(self, unit: ReadUnit | UnitOfWork, batch: Batch) -> BatchFacts:
         is_souring = batch.stage is BatchStage.SOURING
@@ -302,6 +362,7 @@ class Reminders:
                 PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
             ),
             window=self._window_of(batch.id) if is_souring else None,
+            purpose=batch.purpose,
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:
@@ -314,33 +375,43 @@ class Reminders:
     def _items(
         self, unit: ReadUnit, rows: Sequence[Reminder], now: datetime
     ) -> tuple[DueItem, ...]:
-        ids = tuple({row.batch_id for row in rows if row.batch_id is not None})
-        batches = {batch.id: batch for batch in unit.batches.where(id=ids)} if ids else {}
-        homes = tuple({batch.vessel_id for batch in batches.values()})
-        vessels = {vessel.id: vessel for vessel in unit.vessels.where(id=homes)} if ids else {}
+        batches = _by_id(unit.batches, (row.batch_id for row in rows))
+        cultures = _by_id(unit.cultures, (row.culture_id for row in rows))
+        homes = [batch.vessel_id for batch in batches.values()]
+        rests = [culture.vessel_id for culture in cultures.values()]
+        vessels = _by_id(unit.vessels, (*homes, *rests))
         zone = self._door.clock.zone()
-        return tuple(
-            _item(
-                row,
-                batch := batches.get(row.batch_id or 0),
-                vessels[batch.vessel_id] if batch is not None else None,
-                now,
-                zone,
-            )
-            for row in rows
-        )
+        found = []
+        for row in rows:
+            batch, culture = batches.get(row.batch_id), cultures.get(row.culture_id)
+            subject = batch or culture
+            vessel = None if subject is None else vessels.get(subject.vessel_id)
+            found.append(_item(row, batch, culture, vessel, now, zone))
+        return tuple(found)
+
+
+def _by_id(rows: ReadRows[V], ids: Iterable[int | None]) -> dict[int | None, V]:
+    wanted_ids = {row_id for row_id in ids if row_id is not None}
+    return {row.id: row for row in rows.where(id=wanted_ids)} if wanted_ids else {}
 
 
 def _item(
-    row: Reminder, batch: Batch | None, vessel: Vessel | None, now: datetime, zone: tzinfo
+    row: Reminder,
+    batch: Batch | None,
+    culture: Culture | None,
+    vessel: Vessel | None,
+    now: datetime,
+    zone: tzinfo,
 ) -> DueItem:
+    subject = batch or culture
     title, body = reminder_words(
-        row, batch.name if batch else "", vessel.name if vessel else "", now, zone
+        row, subject.name if subject else "", vessel.name if vessel else "", now, zone
     )
     due_at = effective_due(row)
     return DueItem(
         reminder=row,
         batch=batch,
+        culture=culture,
         vessel=vessel,
         title=title,
         body=body,
@@ -358,10 +429,31 @@ def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | 
     return batch, unit.vessels.get(batch.vessel_id)
 
 
+def _culture_facts(unit: ReadUnit | UnitOfWork, culture: Culture) -> CultureFacts:
+    care = unit.care.where(culture_id=culture.id, order_by="at")
+    rested = [row.at for row in care if is_stated(row)]
+    ended = [
+        batch.ended_at
+        for batch in unit.batches.where(culture_id=culture.id)
+        if batch.ended_at is not None
+    ]
+    begun = max([*rested, *ended], default=culture.born_at)
+    fed = [row.at for row in care if row.kind is CareKind.FED]
+    poured = [row.at for row in care if row.volume_l is not None]
+    return CultureFacts(
+        culture_id=culture.id,
+        state=culture.state,
+        fed_at=max([begun, *fed]),
+        poured_at=max([begun, *poured]),
+        is_in_vessel=culture.vessel_id is not None,
+    )
+
+
 def _facts(item: DueItem) -> dict[str, object]:
+    subject = item.batch or item.culture
     return {
         "reminder": item.title,
-        "batch": item.batch.name if item.batch else "",
+        "batch": subject.name if subject else "",
         "vessel": item.vessel.name if item.vessel else "",
     }
 
@@ -372,7 +464,7 @@ def _list_order(row: Reminder, now: datetime) -> tuple[bool, int, datetime, int]
     return (not is_due, _KIND_ORDER.index(row.kind) if is_due else 0, due_at, row.id)
 
 
-def _write(unit: UnitOfWork, merges: tuple[Merge, ...]) -> None:
+def _write(unit: UnitOfWork, merges: Iterable[Merge]) -> None:
     for one in merges:
         for draft in one.add:
             unit.reminders.add(draft)

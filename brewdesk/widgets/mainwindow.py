@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
@@ -26,6 +27,7 @@ from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.icons import program_icon
+from brewdesk.widgets.liquidentries import liquid_entries
 from brewdesk.widgets.shelfpage import ShelfPage
 from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowdialogs import WindowDialogs
@@ -148,6 +150,8 @@ class MainWindow(QMainWindow):
                 lambda jar: self.dialogs.edit_vessel(jar.vessel.id)
             ),
             "retire": lambda: self._with_jar(lambda jar: self.retire_vessel(jar.vessel.id)),
+            "carry": self.carry,
+            **{entry.key: partial(self.start_liquid, entry.key) for entry in liquid_entries()},
             "show_shelf": lambda: self.show_page("shelf"),
             "show_plan": lambda: self.show_page("plan"),
             "show_due": lambda: self.show_page("due"),
@@ -206,6 +210,16 @@ class MainWindow(QMainWindow):
         """Bring the reading form of the chosen jar to the front."""
         self.show_page("shelf")
         self.shelf.sheet.show_readings()
+
+    def carry(self) -> None:
+        """Pick up what is in the chosen jar."""
+        self.show_page("shelf")
+        self.shelf.carry()
+
+    def start_liquid(self, key: str) -> None:
+        """Begin an act with the chosen jar's liquid."""
+        self.show_page("shelf")
+        self.shelf.sheet.start(key)
 
     def back_up(self) -> None:
         """Copy the store to the backup folder, off the window's thread."""

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QPoint, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -26,6 +27,7 @@ from brewdesk.widgets.emptyshelf import EmptyShelf
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.jarsheet import JarSheet
 from brewdesk.widgets.placebutton import PlaceButton
+from brewdesk.widgets.shelfcarrier import ShelfCarrier
 from brewdesk.widgets.shelfview import ShelfView
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
@@ -73,7 +75,13 @@ class ShelfPage(QWidget):
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(self._make_bar())
+        self.carrier = ShelfCarrier(desk, self.view, left, self)
+        # Trays stand where the page's head is: nothing moves while something is carried.
+        self._head = QStackedWidget()
+        self._head.addWidget(self._make_bar())
+        self._head.addWidget(self.carrier.trays)
+        self._head.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        column.addWidget(self._head)
         column.addWidget(self._stack, 1)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.setObjectName("shelf_splitter")
@@ -92,6 +100,12 @@ class ShelfPage(QWidget):
         self.sheet.hide()
         self.view.jar_chosen.connect(self._on_chosen)
         self.view.jar_opened.connect(self._on_opened)
+        self.view.menu_wanted.connect(self._on_menu_wanted)
+        self.carrier.carrying.connect(self._on_carrying)
+        self.carrier.end_wanted.connect(self._on_end_wanted)
+        self.sheet.carry_wanted.connect(self.carrier.ask)
+        self.sheet.pick_up_wanted.connect(self.carrier.pick_up)
+        self.sheet.top_up_wanted.connect(self.carrier.top_up)
         desk.changes.changed.connect(self._on_changed)
         self._later = QTimer(self)
         self._later.setObjectName("shelf_refresh")
@@ -246,6 +260,26 @@ class ShelfPage(QWidget):
     def _on_opened(self, vessel_id: int) -> None:
         self._on_chosen(vessel_id)
         self.sheet.next_button.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    # --- carrying --------------------------------------------------------------------
+
+    def carry(self) -> None:
+        """Pick up what is in the chosen jar, to put it down by keys or a click."""
+        jar = self.chosen()
+        if jar is not None:
+            self.carrier.pick_up_from(jar)
+
+    def _on_carrying(self, is_carrying: bool) -> None:
+        self._head.setCurrentIndex(1 if is_carrying else 0)
+
+    def _on_end_wanted(self, batch_id: int) -> None:
+        for jar in self._desk.shelf.jars():
+            if jar.batch is not None and jar.batch.id == batch_id:
+                self.sheet.end_wanted.emit(jar, False)
+
+    def _on_menu_wanted(self, vessel_id: int, at: QPoint) -> None:
+        self.choose_vessel(vessel_id)
+        self.sheet.open_menu(at)
 
     def sizeHint(self) -> QSize:
         """Room for two boards and a sheet."""

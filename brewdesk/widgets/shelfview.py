@@ -10,8 +10,10 @@ import math
 
 from PySide6.QtCore import (
     QAbstractItemModel,
+    QEvent,
     QModelIndex,
     QPersistentModelIndex,
+    QPoint,
     QPointF,
     QRect,
     QRectF,
@@ -21,9 +23,16 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import (
     QColor,
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
     QFont,
     QFontMetrics,
+    QHelpEvent,
+    QKeyEvent,
     QLinearGradient,
+    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
@@ -36,14 +45,19 @@ from PySide6.QtWidgets import (
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
+    QToolTip,
     QWidget,
 )
 
 from brewdesk.models.shelf import JAR_ROLE, WORDS_ROLE
+from brewdesk.services.drops import Carried, CarriedKind, Target
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.shelf import JarWords
+from brewdesk.widgets.carriage import Carriage
+from brewdesk.widgets.dropmarks import Mark, mark_of, paint_mark
 from brewdesk.widgets.jarlook import look_of
 from brewdesk.widgets.jarpainter import paint_jar, total_height_cm, widest_cm
+from brewdesk.widgets.shelfdrag import answer_drag, grabbed, is_far_enough, run_drag, take_drop
 from brewdesk.widgets.theme import SPACE, tokens
 
 LEAST_JAR_PX = 132.0
@@ -52,6 +66,8 @@ CELL_LEAST_PX = 176
 BOARD_PX = 12
 HEADROOM_PX = 18
 LINES = 3
+GRAB_PX = 12.0  # above and below a surface: as high as a fingertip is wide, about
+EDGE_PX = 28
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -80,6 +96,9 @@ class JarDelegate(QStyledItemDelegate):
         foot = QPointF(box.center().x(), box.top() + self._view.jar_area())
         paint_jar(painter, foot, self._view.scale_px_per_cm, look, tokens())
         self._paint_words(painter, box, words)
+        mark = self._view.mark_of(jar)
+        if mark is not None:
+            paint_mark(painter, option.rect.adjusted(2, 2, -2, -2), mark)
 
     def _paint_choice(self, painter: QPainter, box: QRectF, *, chosen: bool, focused: bool) -> None:
         if not chosen and not focused:
@@ -145,6 +164,8 @@ class ShelfView(QListView):
 
     jar_opened = Signal(int)
     jar_chosen = Signal(int)
+    pick_up_wanted = Signal(int)  # by keys: what is in this vessel
+    menu_wanted = Signal(int, QPoint)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -167,6 +188,10 @@ class ShelfView(QListView):
         self._fonts: tuple[QFont, QFont] | None = None
         self._words_px: tuple[int, int] | None = None  # room for the words: width, height
         self._tallest: float | None = None  # asked for by every cell, found once
+        self._carriage: Carriage | None = None
+        self._pressed_at: QPoint | None = None
+        self.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.customContextMenuRequested.connect(self._on_menu_asked)
 
     def setModel(self, model: QAbstractItemModel | None) -> None:
         """Show another model."""
@@ -310,6 +335,172 @@ class ShelfView(QListView):
 
     def _on_activated(self, index: QModelIndex) -> None:
         self.jar_opened.emit(index.data(JAR_ROLE).vessel.id)
+
+    # --- carrying ----------------------------------------------------------------------
+
+    def set_carriage(self, carriage: Carriage) -> None:
+        """Let jars be carried from here and to here."""
+        self._carriage = carriage
+        self.setAcceptDrops(True)
+        self.viewport().setAcceptDrops(True)
+        self.setMouseTracking(True)
+        for changed in (carriage.begun, carriage.pointed, carriage.ended):
+            changed.connect(self.viewport().update)
+        carriage.ended.connect(self._forget_press)
+
+    def mark_of(self, jar: JarView) -> Mark | None:
+        """Whether a jar takes what is carried; None while nothing is."""
+        if self._carriage is None or jar.vessel.id == self._carriage.home_id():
+            return None
+        return mark_of(self._carriage, Target(vessel_id=jar.vessel.id))
+
+    def target_at(self, at: QPoint) -> Target | None:
+        """The vessel under a point of the viewport."""
+        index = self.indexAt(at)
+        if not index.isValid():
+            return None
+        return Target(vessel_id=index.data(JAR_ROLE).vessel.id)
+
+    def box_of(self, vessel_id: int) -> QRect | None:
+        """Where a vessel's jar stands in the viewport."""
+        model = self.model()
+        for row in range(model.rowCount() if model is not None else 0):
+            index = model.index(row, 0)
+            if index.data(JAR_ROLE).vessel.id == vessel_id:
+                return self.visualRect(index)
+        return None
+
+    def pellicle_box(self, jar: JarView, cell: QRect) -> QRectF:
+        """Where a hand gets hold of a jar's culture: about the surface of its liquid."""
+        scale = self.scale_px_per_cm
+        surface = cell.top() + self.jar_area() - jar.liquid_height_cm * scale
+        half = widest_cm(look_of(jar)) * scale / 2
+        reach = max(GRAB_PX, (jar.pellicle_mm or 0.0) / 10.0 * scale)
+        return QRectF(cell.center().x() - half, surface - reach, 2 * half, 2 * reach)
+
+    def _grabbed_at(self, at: QPoint) -> Carried | None:
+        index = self.indexAt(at)
+        if not index.isValid():
+            return None
+        jar: JarView = index.data(JAR_ROLE)
+        cell = self.visualRect(index)
+        return grabbed(jar, by_pellicle=self.pellicle_box(jar, cell).contains(QPointF(at)))
+
+    def _is_carrying(self) -> bool:
+        return self._carriage is not None and self._carriage.carried is not None
+
+    def _forget_press(self) -> None:
+        self._pressed_at = None
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Put down what is carried by clicks; else choose, and perhaps begin a drag."""
+        at = event.position().toPoint()
+        if self._carriage is not None and self._is_carrying():
+            target = self.target_at(at)
+            if event.button() is not Qt.MouseButton.LeftButton or target is None:
+                self._carriage.give_up()
+            else:
+                self._carriage.lay_down(target)
+            event.accept()
+            return
+        self._pressed_at = at if event.button() is Qt.MouseButton.LeftButton else None
+        super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Begin a drag once the mouse has gone far enough with its button down."""
+        at = event.position().toPoint()
+        carriage = self._carriage
+        if carriage is not None and self._is_carrying():
+            carriage.point_at(self.target_at(at))
+            event.accept()
+            return
+        pressed = self._pressed_at
+        if carriage is None or pressed is None or not is_far_enough(pressed, at):
+            self._show_what_is_grabbed(at)
+            if pressed is None:
+                super().mouseMoveEvent(event)
+            return
+        self._pressed_at = None
+        carried = self._grabbed_at(pressed)
+        if carried is not None:
+            run_drag(self, carriage, carried)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """End what the press began."""
+        self._pressed_at = None
+        super().mouseReleaseEvent(event)
+
+    def _show_what_is_grabbed(self, at: QPoint) -> None:
+        can = self._carriage is not None and self._grabbed_at(at) is not None
+        shape = Qt.CursorShape.OpenHandCursor if can else Qt.CursorShape.ArrowCursor
+        self.viewport().setCursor(shape)
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Say on the tip what a drag from here would carry."""
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            carried = self._grabbed_at(event.pos()) if self._carriage is not None else None
+            words = {
+                None: "",
+                CarriedKind.BATCH: self.tr("Drag to carry the batch; at its surface, the culture."),
+                CarriedKind.CULTURE: self.tr("Drag to carry the culture."),
+            }[carried.kind if carried is not None else None]
+            QToolTip.showText(event.globalPos(), words, self)
+            return True
+        return super().viewportEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Pick up with the space bar."""
+        index = self.currentIndex()
+        if event.key() == Qt.Key.Key_Space and self._carriage is not None and index.isValid():
+            self.pick_up_wanted.emit(index.data(JAR_ROLE).vessel.id)
+            event.accept()
+            return
+        super().keyPressEvent(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let in what this window picked up, and nothing else."""
+        if self._carriage is not None and self._carriage.is_ours(event.mimeData()):
+            event.accept()
+        else:
+            event.ignore()
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Answer for the jar under the pointer."""
+        if self._carriage is None or not self._carriage.is_ours(event.mimeData()):
+            event.ignore()
+            return
+        at = event.position().toPoint()
+        self._scroll_at_the_edge(at)
+        answer_drag(event, self._carriage, self.target_at(at))
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        """Let go of the pointer."""
+        if self._carriage is not None:
+            self._carriage.point_at(None)
+        event.accept()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Put down what is let go over a jar."""
+        if self._carriage is not None and self._carriage.is_ours(event.mimeData()):
+            take_drop(event, self._carriage, self.target_at(event.position().toPoint()))
+        else:
+            event.ignore()
+
+    def _scroll_at_the_edge(self, at: QPoint) -> None:
+        """Bring boards into view that are out of it while something is dragged."""
+        bar = self.verticalScrollBar()
+        if at.y() < EDGE_PX:
+            bar.setValue(bar.value() - EDGE_PX)
+        elif at.y() > self.viewport().height() - EDGE_PX:
+            bar.setValue(bar.value() + EDGE_PX)
+
+    def _on_menu_asked(self, at: QPoint) -> None:
+        index = self.indexAt(at)
+        if not index.isValid():
+            return
+        self.setCurrentIndex(index)
+        vessel_id = index.data(JAR_ROLE).vessel.id
+        self.menu_wanted.emit(vessel_id, self.viewport().mapToGlobal(at))
 
     # --- painting --------------------------------------------------------------------
 
