@@ -28,9 +28,7 @@ def taught(all_series: Sequence[Series]) -> list[tuple[Series, Series]]:
             continue
         teachers = earlier.setdefault((series.source_key, series.culture), [])
         if teachers and len(series.of(Quantity.PH)) >= 2:
-            known = learn_culture(
-                [(t.conditions, t.readings) for t in teachers[-MOST_TEACHERS:]]
-            )
+            known = learn_culture([(t.conditions, t.readings) for t in teachers[-MOST_TEACHERS:]])
             pupil = replace(series, conditions=replace(series.conditions, known=known))
             found.append((series, pupil))
         teachers.append(series)

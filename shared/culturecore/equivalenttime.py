@@ -96,9 +96,9 @@ def _clock(course: tuple[tuple[float, float], ...], temperature_c: float) -> tup
 
     last = max(max(day for day, _ in course), _STEP_DAYS)
     plain = np.linspace(0.0, last, int(np.ceil(last / _STEP_DAYS)) + 1)
-    pace = souring.temperature_factor(_logged(course, plain), priors.Q10.centre) / souring.temperature_factor(
-        temperature_c, priors.Q10.centre
-    )
+    pace = souring.temperature_factor(
+        _logged(course, plain), priors.Q10.centre
+    ) / souring.temperature_factor(temperature_c, priors.Q10.centre)
     even = np.zeros_like(plain)
     np.cumsum(0.5 * (pace[1:] + pace[:-1]) * np.diff(plain), out=even[1:])
     return plain, even

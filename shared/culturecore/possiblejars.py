@@ -39,7 +39,6 @@ LATENTS = WARMTH + 1
 SURFACE_REACH = 4.0  # known vessels lie within this factor of the usual surface
 
 _LEAST_CURVATURE = 0.5
-_LAG_FROM_LATENT = 0.4  # a standard normal lies above this in about one jar of three
 _LEAST_ROOM_MEQ_PER_L = 1e-12
 _LEAST_FOR_LAG_MEQ_PER_L = 0.5  # with less, cells come from cloth, air and the pellicle
 _ETHANOL_G_PER_L_PER_PERCENT = 7.892
@@ -322,9 +321,7 @@ def _lag_days(latent: Floats, starter_meq_per_l: Floats) -> Floats:
     lag, usual = priors.LAG_DAYS, priors.USUAL_STARTER_MEQ_PER_L
     fewer = np.log(usual / np.maximum(starter_meq_per_l, _LEAST_FOR_LAG_MEQ_PER_L))
     wait = np.maximum(fewer, 0.0) * priors.LAG_PER_E_FOLD_DAYS.centre
-    days: Floats = np.clip(
-        wait + lag.spread * (latent - _LAG_FROM_LATENT), 0.0, priors.LONGEST_LAG_DAYS
-    )
+    days: Floats = np.clip(lag.centre + wait + lag.spread * latent, 0.0, priors.LONGEST_LAG_DAYS)
     return days
 
 

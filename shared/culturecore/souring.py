@@ -151,9 +151,7 @@ def day_of_acid(
     missing = np.subtract(acid_wanted_meq_per_l, start_meq_per_l)
     full = np.clip(missing / room_meq_per_l, 0.0, NEARLY_FULL)
     weekly = REFERENCE_DAYS * np.asarray(rate_meq_per_l_day) / room_meq_per_l
-    day = lag_days + REFERENCE_DAYS * np.power(
-        np.arctanh(full) / weekly, np.divide(1.0, curvature)
-    )
+    day = lag_days + REFERENCE_DAYS * np.power(np.arctanh(full) / weekly, np.divide(1.0, curvature))
     reached = np.where(missing > NEARLY_FULL * np.asarray(room_meq_per_l), np.inf, day)
     answer: Floats = np.where(missing <= 0.0, 0.0, reached)
     return answer
