@@ -320,7 +320,7 @@ LAG_DAYS = Prior(
     centre=1.3,
     spread=2.6,
     spread_kind=Spread.SD,
-    unit="days before souring sets in; below zero there is no wait, so about three jars in ten have none",
+    unit="days before souring sets in; below zero none, which is about three jars in ten",
     basis=(
         "Hafsari et al. 2021 (Gunung Djati Conf. Ser. 6): pH 3.47, 3.43, 3.37 on days 0, 3, 6, "
         "then 3.24, 3.09; acetic acid along a Gompertz curve, which begins slowly, in Processes "
@@ -339,13 +339,13 @@ USUAL_STARTER_MEQ_PER_L = 9.0  # a tenth of usual starter
 LONGEST_LAG_DAYS = 8.0  # judgement
 
 LAG_PER_E_FOLD_DAYS = Prior(
-    centre=0.8,
-    spread=0.4,
+    centre=0.5,
+    spread=0.3,
     spread_kind=Spread.SD,
     unit="days of further waiting for each e-fold less starter acid than usual",
     basis=(
-        "Fewer cells need longer to become many: 0.8 days for each e-fold, as cells do that "
-        "double in 13 hours; an assumption. Without acid starter pH 5 fell to 3.5 in ten days "
+        "Fewer cells need longer to become many: half a day for each e-fold, as cells do that "
+        "double in 8 hours; an assumption. Without acid starter pH 5 fell to 3.5 in ten days "
         "(Huang et al. 2022)."
     ),
     confidence=Confidence.LOW,

@@ -20,7 +20,7 @@ from tests.core.other_mechanics_curves import curve_batch
 from tests.core.other_mechanics_film import film_batch
 from tests.core.other_mechanics_starterless import starterless_batch
 
-WOBBLE_PH = 0.06
+WOBBLE_PH = priors.PH_WOBBLE.spread
 QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
 EXPECTED = np.diff((0.0, *QUANTILES, 1.0))
 
