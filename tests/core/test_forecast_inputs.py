@@ -272,6 +272,12 @@ def test_batches_without_readings_teach_nothing():
     assert learn_culture([(PLAIN, [])]).log_rate_sd == learn_culture([]).log_rate_sd
 
 
+def test_a_first_reading_alone_teaches_nothing_of_the_bend():
+    known = learn_culture([(PLAIN, [reading(0, 4.2)])])
+    assert known.curvature_sd == learn_culture([]).curvature_sd
+    assert known.log_excess_sd < learn_culture([]).log_excess_sd
+
+
 # The next reading, and readings that look wrong
 
 
