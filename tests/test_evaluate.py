@@ -17,6 +17,7 @@ from evaluation.scores import Score, crossing_of
 from evaluation.series import all_series, number
 from evaluation.told import DAYS, Told
 
+from culturecore import priors
 from culturecore.forecast import Observation
 from culturecore.stages import Quantity, TeaKind
 from tests.core.other_mechanics import invented_batch, invented_culture
@@ -81,7 +82,7 @@ def test_earlier_series_of_a_culture_teach_later_ones_in_a_block_of_their_own(tm
     assert list(pooled["cuts"]) == CUTS
     first = pooled["cuts"]["after_day_0"]
     assert first["taught"]["later_ph_readings"] == first["untaught"]["later_ph_readings"] == 30
-    assert first["taught"]["median_width_80_ph"] < first["untaught"]["median_width_80_ph"]
+    assert first["taught"] != first["untaught"]
     # The main figures do not know of it.
     assert found["cuts"]["after_day_0"]["series"] == 5
     taught_pairs = taught(list(all_series(tmp_path)))
@@ -90,6 +91,8 @@ def test_earlier_series_of_a_culture_teach_later_ones_in_a_block_of_their_own(tm
         ("jar4", 2),
     ]
     assert all(plain.conditions.known is None for plain, _ in taught_pairs)
+    sds = [pupil.conditions.known.log_rate_sd for _, pupil in taught_pairs]
+    assert sds[1] < sds[0] < math.log(priors.RATE_MEQ_PER_L_DAY.spread)
 
 
 def test_the_script_prints_only_json(tmp_path):
