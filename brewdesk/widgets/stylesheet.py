@@ -39,6 +39,7 @@ QFrame[role="card"] {{ background: {t.surface}; border: 1px solid {t.line};
   border-radius: {RADIUS}px; }}
 QFrame[role="strip"] {{ background: {t.surface}; border: none;
   border-top: 1px solid {t.line}; }}
+QFrame[role="side"] {{ background: {t.surface}; border: none; border-left: 1px solid {t.line}; }}
 QFrame[role="rail"] {{ background: {t.surface}; border: none; border-right: 1px solid {t.line}; }}
 QFrame[role="warn"] {{ background: {t.warn_soft}; border: 1px solid {t.warn};
   border-radius: {RADIUS}px; }}

@@ -35,10 +35,12 @@ def _due(desk: Desk, window: MainWindow) -> QWidget:
     return made
 
 
-def _cultures(desk: Desk, _window: MainWindow) -> QWidget:
+def _cultures(desk: Desk, window: MainWindow) -> QWidget:
     from brewdesk.widgets.culturespage import CulturesPage
 
-    return CulturesPage(desk)
+    made = CulturesPage(desk)
+    made.open_batch.connect(window.open_batch)
+    return made
 
 
 def _reckoner(desk: Desk, _window: MainWindow) -> QWidget:
