@@ -2,8 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QDialog, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QFrame,
+    QLabel,
+    QLineEdit,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import ImpossibleInput, StoreTrouble, Verdict
@@ -47,10 +59,16 @@ class CareDialog(QDialog):
         column.setContentsMargins(3 * SPACE, 3 * SPACE, 3 * SPACE, 2 * SPACE)
         column.setSpacing(SPACE)
         column.addWidget(plain_label(title, "heading", self, wraps=True))
-        self.body = QVBoxLayout()
+        self._content = QWidget()
+        self.body = QVBoxLayout(self._content)
+        self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(SPACE)
-        column.addLayout(self.body)
-        column.addStretch(1)
+        self._area = QScrollArea(self)
+        self._area.setWidgetResizable(True)
+        self._area.setFrameShape(QFrame.Shape.NoFrame)
+        self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setWidget(self._content)
+        column.addWidget(self._area, 1)
         self.said = MessageLine(self, lines=1)
         self.said.setObjectName(f"{name}_said")
         column.addWidget(self.said)
@@ -59,6 +77,29 @@ class CareDialog(QDialog):
         )
         self.go.clicked.connect(self._on_go)
         column.addWidget(buttons)
+
+    # --- its size --------------------------------------------------------------------
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Open as large as the form is."""
+        super().showEvent(event)
+        self.fit()
+
+    def fit(self) -> None:
+        """Grow until the whole form can be seen, or the screen is full; then it scrolls."""
+        layout = self.layout()
+        if layout is None:
+            return
+        self.body.activate()
+        layout.activate()
+        wide = max(self.width(), self.minimumWidth(), self._content.minimumSizeHint().width())
+        margins = layout.contentsMargins()
+        inner = wide - margins.left() - margins.right()
+        needed = self.body.totalHeightForWidth(inner)
+        around = layout.totalSizeHint().height() - self._area.sizeHint().height()
+        height = max(self.height(), needed + around)
+        room = self.screen().availableGeometry().height() - 6 * SPACE
+        self.resize(wide, min(height, room))
 
     # --- building --------------------------------------------------------------------
 
@@ -90,14 +131,21 @@ class CareDialog(QDialog):
         return line
 
     def add_vessels(
-        self, field: str, label: str, chosen: int | None, *, may_be_none: bool
+        self,
+        field: str,
+        label: str,
+        chosen: int | None,
+        *,
+        may_be_none: bool,
+        without: Collection[int] = (),
     ) -> QComboBox:
         """Put a choice of the vessels without a live batch into the form."""
         combo = QComboBox()
         if may_be_none:
             combo.addItem(self.tr("In no vessel"), None)
         for vessel in free_vessels(self._desk):
-            combo.addItem(vessel.name, vessel.id)
+            if vessel.id not in without:
+                combo.addItem(vessel.name, vessel.id)
         choose(combo, chosen)
         self.add_row(field, label, combo)
         return combo

@@ -32,7 +32,6 @@ from brewdesk.services.wording.cultures import (
     story_lines,
 )
 from brewdesk.services.wording.moments import date_words, stamp_words
-from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.cultureacts import CultureActs, offered
 from brewdesk.widgets.fields import make_strong, plain_label
 from brewdesk.widgets.figurerow import ElidedLabel
@@ -225,7 +224,6 @@ class CultureSheet(QWidget):
             facts.append((self.tr("Rests in"), liquid_words(liquid, self._desk.quantities.show)))
         if culture.fed_at is not None:
             facts.append((self.tr("Last fed"), date_words(culture.fed_at, zone)))
-        facts.append((self.tr("Came as"), name_of(culture.origin)))
         facts.append((self.tr("Born"), date_words(culture.born_at, zone)))
         if culture.gone_at is not None:
             facts.append((self.tr("Gone"), date_words(culture.gone_at, zone)))
@@ -262,7 +260,7 @@ class CultureSheet(QWidget):
             link.setObjectName(f"kin_{node.culture.id}")
             link.setAccessibleName(self.tr("Show {name}").format(name=node.culture.name))
             link.setAccessibleDescription(words)
-            set_role(link, "link")
+            set_role(link, "kin")
             link.clicked.connect(
                 lambda _checked=False, one=node.culture.id: self.culture_wanted.emit(one)
             )

@@ -160,6 +160,8 @@ class CulturesPage(QWidget):
         """Catch up with what changed while hidden; ages pass a day without a change."""
         super().showEvent(event)
         self.refresh()
+        if self.focusWidget() in (None, self.grow_button):
+            self.tree.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def show_culture(self, culture_id: int) -> None:
         """Choose a culture and bring it into view."""

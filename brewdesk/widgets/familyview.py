@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import (
     QEvent,
     QItemSelection,
@@ -39,7 +41,7 @@ from brewdesk.widgets.statesign import paint_state_sign
 from brewdesk.widgets.theme import SPACE, theme, tokens
 
 Index = QModelIndex | QPersistentModelIndex
-_LETTERS = 23  # of a usual width that a card has room for
+_LETTERS = 18  # of a usual width that a card has room for
 _SIGN = 14
 _DRAG_PX = 4  # a hand's tremble is no drag
 
@@ -304,9 +306,9 @@ class FamilyView(QAbstractItemView):
         super().reset()
         self.replan()
 
-    def dataChanged(self, top: Index, bottom: Index, roles: list[int] | None = None) -> None:
+    def dataChanged(self, top: Index, bottom: Index, roles: Sequence[int] = ()) -> None:
         """Place everybody anew: a changed culture may have other parents."""
-        super().dataChanged(top, bottom, roles or [])
+        super().dataChanged(top, bottom, list(roles))
         self.replan()
 
     def updateGeometries(self) -> None:
@@ -350,7 +352,7 @@ class FamilyView(QAbstractItemView):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the lines, then the cards that can be seen."""
         painter = QPainter(self.viewport())
-        painter.fillRect(self.viewport().rect(), QColor(tokens().wall))
+        painter.fillRect(self.viewport().rect(), QColor(tokens().ground))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._paint_lines(painter, event.rect())
         model = self._family()
@@ -385,7 +387,7 @@ class FamilyView(QAbstractItemView):
         self, painter: QPainter, card: QRect, node: FamilyNode, *, is_current: bool
     ) -> None:
         t = tokens()
-        ground = t.wall if node.is_gone else t.accent_soft if is_current else t.surface
+        ground = t.ground if node.is_gone else t.accent_soft if is_current else t.surface
         edge, width = (t.edge if node.is_gone else t.line), 1.0
         if node.is_suspect:
             ground, edge, width = t.danger_soft, t.danger, 1.4

@@ -75,7 +75,14 @@ class GrowDialog(CareDialog):
     def _make_fields(self) -> None:
         desk = self._desk
         self.name = self.add_line("name", self.tr("Name of the new culture"))
-        self.vessel = self.add_vessels("vessel_id", self.tr("Vessel"), None, may_be_none=False)
+        resting = [
+            culture.vessel_id
+            for culture in desk.cultures.all(include_gone=False)
+            if culture.vessel_id is not None
+        ]
+        self.vessel = self.add_vessels(
+            "vessel_id", self.tr("Vessel"), None, may_be_none=False, without=resting
+        )
         self.bottle = QComboBox()
         for kind, words in self._bottles():
             self.bottle.addItem(words, kind)
@@ -141,7 +148,7 @@ class GrowDialog(CareDialog):
         vessel_id = self.vessel.currentData()
         if vessel_id is None:
             self.rows["vessel_id"].set_problem(
-                self.tr("Every vessel holds a batch. Add a vessel, or draw one off first.")
+                self.tr("Every vessel is in use. Put another on the shelf first.")
             )
             self.go.setEnabled(False)
             return
@@ -194,6 +201,7 @@ class GrowDialog(CareDialog):
         for verdict in plan.verdicts:
             if verdict.level is not Level.INFORM:
                 self.outcome.addWidget(VerdictCard(verdict, self, show=self._desk.quantities.show))
+        self.fit()
 
     def _amount_words(self, plan: Plan) -> str:
         show = self._desk.quantities.show

@@ -168,6 +168,7 @@ class GrownDialog(CareDialog):
             return
         verdict = self._desk.growing.thickness_verdict(thickness_cm * MM_PER_CM)
         self._hint.addWidget(VerdictCard(verdict, self, show=self._desk.quantities.show))
+        self.fit()
 
     def act(self) -> object:
         """Call it grown."""

@@ -10,7 +10,8 @@ from brewdesk.printing.handovercard import HandOverCard
 from brewdesk.services.amounts import ph_marks
 from brewdesk.services.desk import Desk
 from brewdesk.services.lineage import Family, FamilyNode
-from brewdesk.services.records import Culture, Kind
+from brewdesk.services.records import CareKind, Culture, Kind
+from brewdesk.services.restingliquid import is_stated
 from brewdesk.services.settings import CULTURE_LIMIT_C, REST_FEED_DAYS
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.cultures import generation_words, names_words, origin_words
@@ -61,7 +62,11 @@ def feed_by(desk: Desk, culture: Culture) -> datetime:
     starts = [culture.born_at]
     if culture.fed_at is not None:
         starts.append(culture.fed_at)
-    starts += [care.at for care in desk.culture_care.care_of(culture.id) if care.volume_l]
+    starts += [
+        care.at
+        for care in desk.culture_care.care_of(culture.id)
+        if care.kind is CareKind.FED or is_stated(care)
+    ]
     story = desk.lineage.story(culture.id)
     starts += [batch.ended_at for batch in story.batches if batch.ended_at is not None]
     due = max(starts) + timedelta(days=desk.settings.get(REST_FEED_DAYS))

@@ -121,4 +121,5 @@ class ClearDialog(CareDialog):
 
     def act(self) -> object:
         """Clear it."""
-        return self._desk.suspicion.clear(culture_id=self._culture.id, reason=self.reason.text())
+        self._desk.suspicion.clear(culture_id=self._culture.id, reason=self.reason.text())
+        return self._culture

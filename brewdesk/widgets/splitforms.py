@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
 
 from brewdesk.services.desk import Desk
@@ -10,6 +10,7 @@ from brewdesk.services.records import Culture, CultureState, Kind
 from brewdesk.widgets.caredialog import CareDialog
 from brewdesk.widgets.millimetres import MillimetreReader
 from brewdesk.widgets.quantityedit import QuantityEdit
+from brewdesk.widgets.theme import SPACE, TOUCH
 
 MM_PER_CM = 10.0
 _ROWS_SEEN = 5
@@ -82,12 +83,14 @@ class MergeDialog(CareDialog):
             if other.id == culture.id or other.state is CultureState.FORMING:
                 continue
             item = QListWidgetItem(other.name)
+            item.setSizeHint(QSize(0, TOUCH - SPACE))
             item.setData(Qt.ItemDataRole.UserRole, other.id)
             item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
             item.setCheckState(Qt.CheckState.Unchecked)
             self.others.addItem(item)
-        line = self.others.fontMetrics().lineSpacing() + 8
-        self.others.setFixedHeight(line * min(_ROWS_SEEN, max(2, self.others.count())) + 8)
+        line = max(TOUCH - SPACE, self.others.fontMetrics().lineSpacing() + SPACE)
+        rows = min(_ROWS_SEEN, max(2, self.others.count()))
+        self.others.setFixedHeight(line * rows + SPACE)
         self.add_row("culture_ids", self.tr("Merge it with"), self.others)
         self.name = self.add_line("name", self.tr("Name of the new culture"))
         self.vessel = self.add_vessels(

@@ -85,6 +85,11 @@ QPushButton[role="link"] {{ background: transparent; border: 1px solid transpare
   border-radius: 4px; color: {t.muted}; text-align: left; padding: 0 1px; min-height: 24px; }}
 QPushButton[role="link"]:hover {{ color: {t.accent}; text-decoration: underline; }}
 QPushButton[role="link"]:focus {{ border: 2px solid {t.focus}; padding: 0; }}
+QPushButton[role="kin"] {{ background: transparent; border: 1px solid transparent;
+  border-radius: 4px; color: {t.accent}; font-weight: 600; text-align: left; padding: 0 1px;
+  min-height: 28px; }}
+QPushButton[role="kin"]:hover {{ text-decoration: underline; }}
+QPushButton[role="kin"]:focus {{ border: 2px solid {t.focus}; padding: 0; }}
 QPushButton[role="danger"] {{ color: {t.danger}; border-color: {t.danger}; }}
 QToolButton[role="nav"] {{ background: transparent; border: 1px solid transparent;
   border-radius: {RADIUS}px; padding: 6px 2px; color: {t.muted}; font-size: {pt(10)}; }}

@@ -170,13 +170,13 @@ def _pace_words(pace: Pace, show: Show) -> str:
         days = number_text(pace.median_days, 1)
         if pace.counted == 1:
             sentences.append(
-                _t("pH {ph} after {days} days, by the readings of one batch.").format(
+                _t("pH {ph} after about {days} days, by the readings of one batch.").format(
                     ph=ph, days=days
                 )
             )
         else:
             sentences.append(
-                _t("pH {ph} after {days} days in the middle of {count} batches.").format(
+                _t("pH {ph} after about {days} days, the median of {count} batches.").format(
                     ph=ph, days=days, count=pace.counted
                 )
             )
