@@ -15,10 +15,10 @@ from brewdesk.services.lineage import FamilyNode
 
 @dataclass(frozen=True, slots=True)
 class Spot:
-    """Column and row of one card; rows may lie between two others."""
+    """Column and row of one card."""
 
     column: int
-    row: float
+    row: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,13 +33,13 @@ class FamilyPlan:
 
 
 def plan_family(nodes: Sequence[FamilyNode]) -> FamilyPlan:
-    """Place all cultures; no two share a spot, and a parent stands amid its children."""
+    """Place all cultures; no two share a spot, and a parent stands level with its first child."""
     index_of = {node.culture.id: index for index, node in enumerate(nodes)}
     first: list[int | None] = [_first_parent(node, nodes, index_of) for node in nodes]
     children: dict[int | None, list[int]] = {}
     for index, parent in enumerate(first):
         children.setdefault(parent, []).append(index)
-    rows = [0.0] * len(nodes)
+    rows = [0] * len(nodes)
     used = 0
     # Depth first without recursion: a line may be longer than Python's stack.
     pending: list[tuple[int, bool]] = [(root, False) for root in reversed(children.get(None, []))]
@@ -47,12 +47,12 @@ def plan_family(nodes: Sequence[FamilyNode]) -> FamilyPlan:
         index, is_done = pending.pop()
         below = children.get(index, [])
         if is_done:
-            rows[index] = (rows[below[0]] + rows[below[-1]]) / 2
+            rows[index] = rows[below[0]]
         elif below:
             pending.append((index, True))
             pending += [(child, False) for child in reversed(below)]
         else:
-            rows[index] = float(used)
+            rows[index] = used
             used += 1
     others = [
         (index_of[parent_id], index)

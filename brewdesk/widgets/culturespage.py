@@ -26,6 +26,7 @@ from brewdesk.widgets.fields import MessageLine, plain_label
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
+_WORDS_PX = 560
 _TOPICS = Topic.CULTURES | Topic.VESSELS | Topic.BATCHES | Topic.READINGS | Topic.SETTINGS
 
 
@@ -134,8 +135,12 @@ class CulturesPage(QWidget):
             wraps=True,
         )
         words.setAlignment(middle)
-        words.setFixedWidth(480)
-        column.addWidget(words, 0, middle)
+        words.setMaximumWidth(_WORDS_PX)
+        around = QHBoxLayout()
+        around.addStretch(1)
+        around.addWidget(words, 20)
+        around.addStretch(1)
+        column.addLayout(around)
         row = QHBoxLayout()
         row.setSpacing(SPACE)
         self.first_add = QPushButton(self.tr("Add a culture I have…"))

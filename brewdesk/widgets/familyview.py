@@ -82,9 +82,7 @@ class FamilyView(QAbstractItemView):
         """Return where a card stands in the whole drawing, unscrolled."""
         spot, size = self._plan.spots[row], self.card_size()
         across, down = size.width() + 5 * SPACE, size.height() + 2 * SPACE
-        return QRect(
-            2 * SPACE + spot.column * across, 2 * SPACE + round(spot.row * down), *size.toTuple()
-        )
+        return QRect(2 * SPACE + spot.column * across, 2 * SPACE + spot.row * down, *size.toTuple())
 
     def drawing_size(self) -> QSize:
         """Return how much room the whole family takes."""
@@ -165,7 +163,7 @@ class FamilyView(QAbstractItemView):
         step = {kinds.MoveNext: 1, kinds.MovePrevious: -1}.get(action, 0)
         return min(max(0, row + step), len(self._plan.spots) - 1)
 
-    def _down_from(self, row: int, other: int) -> tuple[float, int]:
+    def _down_from(self, row: int, other: int) -> tuple[int, int]:
         spots = self._plan.spots
         return abs(spots[other].row - spots[row].row), other
 
@@ -193,7 +191,7 @@ class FamilyView(QAbstractItemView):
             row = self._beside(row, way)
         return row
 
-    def _reading_order(self, row: int) -> tuple[float, int]:
+    def _reading_order(self, row: int) -> tuple[int, int]:
         return self._plan.spots[row].row, self._plan.spots[row].column
 
     def horizontalOffset(self) -> int:
@@ -378,10 +376,7 @@ class FamilyView(QAbstractItemView):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             out = QPointF(start.right() + 1, start.center().y())
             into = QPointF(end.left(), end.center().y())
-            path = QPainterPath(out)
-            bend = max(2.5 * SPACE, (into.x() - out.x()) / 2)
-            path.cubicTo(QPointF(out.x() + bend, out.y()), QPointF(into.x() - bend, into.y()), into)
-            painter.drawPath(path)
+            painter.drawPath(_curve(out, into) if is_other else _elbow(out, into))
 
     def _paint_card(
         self, painter: QPainter, card: QRect, node: FamilyNode, *, is_current: bool
@@ -426,3 +421,26 @@ class FamilyView(QAbstractItemView):
             flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
             painter.drawText(QRect(at, top, room, line), flags, shown)
             top += line
+
+
+def _elbow(out: QPointF, into: QPointF) -> QPainterPath:
+    """Go down in the gap between two columns, so that no card is crossed."""
+    path = QPainterPath(out)
+    bend = (out.x() + into.x()) / 2
+    drop = into.y() - out.y()
+    turn = min(float(SPACE), abs(drop) / 2)
+    down = turn if drop > 0 else -turn
+    path.lineTo(bend - turn, out.y())
+    path.quadTo(bend, out.y(), bend, out.y() + down)
+    path.lineTo(bend, into.y() - down)
+    path.quadTo(bend, into.y(), bend + turn, into.y())
+    path.lineTo(into)
+    return path
+
+
+def _curve(out: QPointF, into: QPointF) -> QPainterPath:
+    """Go to a child that stands beside another parent; cards are painted over it."""
+    path = QPainterPath(out)
+    bend = max(2.5 * SPACE, (into.x() - out.x()) / 2)
+    path.cubicTo(QPointF(out.x() + bend, out.y()), QPointF(into.x() - bend, into.y()), into)
+    return path

@@ -150,6 +150,8 @@ QScrollBar::handle {{ background: {t.edge}; border-radius: 4px; margin: 2px; min
 QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
 QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
 
+QAbstractScrollArea::corner {{ background: transparent; border: none; }}
+
 QMenuBar {{ background: {t.surface}; color: {t.ink}; border-bottom: 1px solid {t.line}; }}
 QMenuBar::item {{ padding: 7px 12px; background: transparent; }}
 QMenuBar::item:selected {{ background: {t.accent_soft}; }}

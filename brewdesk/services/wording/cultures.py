@@ -27,9 +27,9 @@ def _t(text: str) -> str:
 
 
 def age_words(days: int) -> str:
-    """Say an age: "today", "1 day", "12 days", "6 weeks", "5 months"."""
+    """Say an age: "12 days old", "6 weeks old", "5 months old"."""
     if days <= 0:
-        return _t("since today")
+        return _t("less than a day old")
     if days == 1:
         return _t("1 day old")
     if days < _DAYS_IN_WEEKS:
