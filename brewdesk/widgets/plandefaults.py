@@ -44,6 +44,11 @@ def first_culture(desk: Desk, vessel_id: int) -> int | None:
     known = desk.cultures.all(include_gone=False)
     former = desk.batches.all()
     last_id = former[0].culture_id if former else None
+    known = tuple(
+        culture
+        for culture in known
+        if culture.state is not CultureState.FORMING and culture.suspect_at is None
+    )
     resting = [culture for culture in known if culture.state is CultureState.RESTING]
     here = [culture for culture in resting if culture.vessel_id == vessel_id]
     usual = [culture for culture in known if culture.id == last_id]
