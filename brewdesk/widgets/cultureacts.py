@@ -130,8 +130,16 @@ class CultureActs(QObject):
         from brewdesk.widgets.growpanel import GrowLookDialog
 
         growth = self._desk.growing.growth_of(culture_id)
-        if growth is not None:
-            self.open(GrowLookDialog(self._desk, growth, self._window))
+        if growth is None:
+            return
+        dialog = GrowLookDialog(self._desk, growth, self._window)
+
+        def go_on(_readings: object) -> None:
+            if dialog.is_mold:
+                self.discard_growing(culture_id)
+
+        dialog.done_with.connect(go_on)
+        self.open(dialog)
 
     def finish_growing(self, culture_id: int) -> None:
         """Call a growing culture grown."""
