@@ -331,6 +331,9 @@ class _Story:
             do = self._finishing("growing", kind, temperature_c)
             self._at(9, BREWING_HOUR, do, minutes)
         self._at(4, READING_HOUR, lambda: self._growing.look(self._ids["growing"], Look.FINE), 4)
+        for day, ph in ((2, 3.92), (5, 3.61), (7, 3.38)):
+            entry = _Entry(Quantity.PH, Method.METER, ph)
+            self._at(9 - day, READING_HOUR, self._recording("growing", (entry,)), 2)
         film = _t("A thin, pale film. (Invented)")
         self._at(
             1,

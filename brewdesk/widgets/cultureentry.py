@@ -120,9 +120,9 @@ class CultureEntry(QWidget):
         self.combo.setCurrentIndex(self.combo.count() - 1)
         choose(self.combo, chosen)
         self.combo.blockSignals(False)
-        self._hint()
+        self.hint()
 
-    def _hint(self) -> None:
+    def hint(self) -> None:
         """Say beside the choice that it is bound elsewhere already; that refuses nothing."""
         own_id = None if self.own_plan is None else self.own_plan.id
         verdicts = self._desk.batches.culture_verdicts(self.value(), batch_id=own_id)
@@ -140,7 +140,7 @@ class CultureEntry(QWidget):
 
     def _on_index(self, _index: int) -> None:
         self.row.set_problem("")
-        self._hint()
+        self.hint()
         self.changed.emit()
 
     def _on_new(self, is_open: bool) -> None:

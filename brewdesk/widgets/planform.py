@@ -397,6 +397,7 @@ class PlanForm(QWidget):
         """Take back the problems shown by ``set_problem``."""
         for row in self.rows.values():
             row.set_problem("")
+        self.culture.hint()
 
     def refresh_units(self) -> None:
         """Show untouched amounts in the unit the maker has chosen since."""
