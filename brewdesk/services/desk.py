@@ -22,6 +22,7 @@ from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
+from brewdesk.services.photos import Photos
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
@@ -62,6 +63,7 @@ class Desk:
     brewing: Brewing
     timers: Timers
     readings: Readings
+    photos: Photos
     journal: Journal
     palate: Palate
     forecasts: Forecasts
@@ -166,6 +168,7 @@ def build_desk(
         brewing=Brewing(door),
         timers=timers,
         readings=Readings(door, quantities),
+        photos=Photos(door, jobs, store.path),
         journal=Journal(door, quantities),
         palate=palate,
         forecasts=forecasts,

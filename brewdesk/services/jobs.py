@@ -15,10 +15,14 @@ _FIGURES_THREADS = 1  # the calculations use numpy; a second thread only steals 
 
 
 class Pool(Enum):
-    """Where a job runs: ``STORE`` in strict order, ``FIGURES`` for calculation only."""
+    """Where a job runs: ``STORE`` in strict order, ``FIGURES`` for calculation only.
+
+    ``PICTURES`` is for reading and scaling photos, so that no forecast waits behind them.
+    """
 
     STORE = "store"
     FIGURES = "figures"
+    PICTURES = "pictures"
 
 
 class JobRunner(Protocol):
@@ -42,7 +46,7 @@ class JobRunner(Protocol):
 
 
 class Jobs(QObject):
-    """Two thread pools, and the way back to the window's thread.
+    """The thread pools, and the way back to the window's thread.
 
     ``work`` is a plain function of frozen inputs. A new request with the same
     ``key`` makes older ones void: those not begun are skipped, a result that still
@@ -57,6 +61,7 @@ class Jobs(QObject):
         self._pools = {pool: QThreadPool(self) for pool in Pool}
         self._pools[Pool.STORE].setMaxThreadCount(1)
         self._pools[Pool.FIGURES].setMaxThreadCount(_FIGURES_THREADS)
+        self._pools[Pool.PICTURES].setMaxThreadCount(1)  # a large photo takes much memory
         self._newest: dict[str, int] = {}
         self._count = 0
         self._open = True

@@ -14,7 +14,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.store.records import Batch, Reading, ReadingDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import Method, Quantity, TasteMark
+from culturecore.stages import Look, Method, Quantity, TasteMark
 from culturecore.units import Kind
 
 if TYPE_CHECKING:
@@ -76,6 +76,13 @@ METHODS = {
     Quantity.TASTE: (Method.TONGUE,),
     Quantity.PELLICLE_MM: (Method.RULER, Method.EYE),
     Quantity.NOTE: (Method.EYE,),
+    Quantity.LOOK: (Method.EYE,),
+}
+
+# Quantities told by one of a few words; the word stands in ``text``.
+_OFFERED = {
+    Quantity.TASTE: frozenset(mark.value for mark in TasteMark),
+    Quantity.LOOK: frozenset(look.value for look in Look),
 }
 
 _ENTRY = {
@@ -190,13 +197,19 @@ class Readings:
         )
 
     def remove(self, reading_id: int) -> None:
-        """Take a reading out, until undone."""
+        """Take a reading out, until undone. Its photos stay with the batch."""
         old = self.get(reading_id)
         batch, vessel_name = self._about(old)
+
+        def work(unit: UnitOfWork) -> None:
+            for photo in unit.photos.where(reading_id=reading_id):
+                unit.photos.change(photo.id, reading_id=None)
+            unit.readings.remove(reading_id)
+
         self._door.perform(
             ActKind.REMOVE_READING,
             {"batch": batch.name, "vessel": vessel_name, "readings": [_fact(old)]},
-            lambda unit: unit.readings.remove(reading_id),
+            work,
             topics=Topic.READINGS,
             batch_id=batch.id,
             vessel_id=batch.vessel_id,
@@ -249,7 +262,7 @@ class Readings:
     def entry_from_text(
         self, batch_id: int, quantity: Quantity, method: Method, text: str, at: datetime
     ) -> ReadingDraft:
-        """Read one field of the form into a draft; a taste is its `TasteMark` value.
+        """Read one field of the form into a draft; a taste or a look is the value of its mark.
 
         Raises
         ------
@@ -285,8 +298,9 @@ def _check_value(draft: ReadingDraft) -> None:
         if not draft.text.strip():
             raise ImpossibleInput("text", draft.text, reason="empty")
         return
-    if draft.quantity is Quantity.TASTE:
-        if draft.text not in {mark.value for mark in TasteMark}:
+    offered = _OFFERED.get(draft.quantity)
+    if offered is not None:
+        if draft.text not in offered:
             raise ImpossibleInput("text", draft.text, reason="not_offered")
         return
     span, field = SPANS[draft.quantity], draft.quantity.value

@@ -17,6 +17,7 @@ from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
     BatchFacts,
+    LookTaken,
     Merge,
     PhReading,
     TastingWindow,
@@ -27,7 +28,7 @@ from brewdesk.services.reminder_rules import (
 from brewdesk.services.wording.reminders import lateness_words, reminder_words, snooze_warning
 from brewdesk.store.records import Batch, Reminder, ReminderDraft, Vessel
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchStage, Quantity, ReminderKind, ReminderState
+from culturecore.stages import BatchStage, Look, Quantity, ReminderKind, ReminderState
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
@@ -228,6 +229,11 @@ class Reminders:
         readings = (
             unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
         )
+        looks = (
+            unit.readings.where(order_by=("at", "id"), batch_id=batch.id, quantity=Quantity.LOOK)
+            if is_souring
+            else ()
+        )
         return BatchFacts(
             batch_id=batch.id,
             stage=batch.stage,
@@ -236,6 +242,7 @@ class Reminders:
                 PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
             ),
             window=self._window_of(batch.id) if is_souring else None,
+            looks=tuple(LookTaken(row.at, Look(row.text)) for row in looks),
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:

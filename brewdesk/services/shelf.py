@@ -16,7 +16,7 @@ from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Vess
 from culturecore import safety
 from culturecore import vessels as shapes
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchStage, Quantity, ReminderKind, StepKind, StepState
+from culturecore.stages import BatchStage, Look, Quantity, ReminderKind, StepKind, StepState
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -147,7 +147,7 @@ class Shelf:
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,
-            alerts=self._alerts(vessel, batch, ph),
+            alerts=self._alerts(vessel, batch, ph, _latest(readings, Quantity.LOOK)),
         )
 
     def _stage_code(
@@ -178,13 +178,17 @@ class Shelf:
         return (today - batch.started_at.astimezone(zone).date()).days
 
     def _alerts(
-        self, vessel: Vessel, batch: Batch | None, ph: Reading | None
+        self, vessel: Vessel, batch: Batch | None, ph: Reading | None, look: Reading | None
     ) -> tuple[Verdict, ...]:
         found = []
         # A material that only calls for care was pointed out when the vessel was added.
         material = safety.material_verdict(vessel.material)
         if material.level is Level.STOP:
             found.append(material)
+        if batch is not None and batch.stage.is_live and look is not None:
+            seen = safety.look_verdict(Look(look.text))
+            if seen is not None:
+                found.append(seen)
         if batch is not None and batch.stage is BatchStage.SOURING:
             found.extend(self._souring_alerts(batch, ph))
         return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
@@ -222,7 +226,7 @@ def _read(unit: ReadUnit) -> _Rows:
         batch.id for batch in batch_in.values() if batch.stage is BatchStage.BREWING
     )
     cultures = unit.cultures.where()
-    measured = (Quantity.PH, Quantity.PELLICLE_MM)
+    measured = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
     return _Rows(
         vessels=vessels,
         batch_in=batch_in,
