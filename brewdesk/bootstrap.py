@@ -109,6 +109,13 @@ class Program(QObject):
         self._half_hour.start()
         self.window.shelf.sheet.allow_curves()
         self.is_running = True
+        self.jobs.run(
+            self.desk.photos.sweep,
+            lambda _count: None,
+            lambda error: log.warning("photos could not be swept: %s", error),
+            key="photo-sweep",
+            pool=Pool.STORE,
+        )
         # At once as well: a program that is only ever open for minutes has no half hours.
         self._on_half_hour()
 

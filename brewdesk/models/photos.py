@@ -102,6 +102,12 @@ class PhotosModel(QAbstractListModel):
         if self._photos:
             self.dataChanged.emit(self.index(0), self.index(len(self._photos) - 1))
 
+    def forget_lost(self) -> None:
+        """Look anew at the files that were missing or damaged: one may be back."""
+        lost = [key for key, made in self._known.items() if made.state is not FileState.FINE]
+        for content in lost:
+            del self._known[content]
+
     def held_bytes(self) -> int:
         """Return how much memory the small pictures take."""
         return self._bytes

@@ -61,10 +61,9 @@ def look_into(data: bytes) -> PictureFacts:
         not_a_picture, too_many_pixels, broken.
     """
     with _Opened(data) as opened:
-        reader = opened.reader
-        media_type = _MEDIA_TYPES.get(bytes(reader.format().data()).lower())
-        size = reader.size()
-        if media_type is None or not reader.canRead():
+        media_type = _MEDIA_TYPES.get(bytes(opened.reader.format().data()).lower())
+        size = opened.reader.size()
+        if media_type is None or not opened.reader.canRead():
             raise PhotoTrouble("not_a_picture")
         if not size.isValid() or size.isEmpty():
             raise PhotoTrouble("broken")
@@ -138,7 +137,7 @@ def png_of(image: QImage) -> bytes:
 
 
 class _Opened:
-    """A reader over bytes, with the buffer it needs kept alive."""
+    """A reader over bytes. Never keep the reader itself: it must go before its buffer does."""
 
     def __init__(self, data: bytes) -> None:
         self._bytes = QByteArray(data)

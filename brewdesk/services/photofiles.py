@@ -46,7 +46,7 @@ class PhotoTrouble(Exception):  # noqa: N818  # a state of the world to tell the
 
     ``code`` is one of: not_a_picture, broken, too_large, too_many_pixels, no_file,
     unreadable (of what came), disk_full, read_only, io_error (of the photos' folder),
-    missing, damaged (of what was kept).
+    missing, damaged (of what was kept), copy_failed (of a copy for others).
     """
 
     def __init__(self, code: str, detail: str = "") -> None:
@@ -66,11 +66,14 @@ class FileState(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """A picture that is offered: a file, or bytes from the clipboard or a drag."""
+    """A picture that is offered: a file, or bytes from the clipboard or a drag.
+
+    ``make`` gives the bytes where there is no file; it is called off the window's thread.
+    """
 
     name: str
     path: Path | None = None
-    data: bytes = b""
+    make: Callable[[], bytes] | None = None
 
 
 def read_source(source: Source) -> bytes:
@@ -82,9 +85,12 @@ def read_source(source: Source) -> bytes:
         no_file, too_large, unreadable. Pipes and devices are no files: reading one never ends.
     """
     if source.path is None:
-        if len(source.data) > MAX_BYTES:
+        made = source.make() if source.make is not None else b""
+        if len(made) > MAX_BYTES:
             raise PhotoTrouble("too_large", source.name)
-        return source.data
+        if not made:
+            raise PhotoTrouble("no_file", source.name)
+        return made
     try:
         if not stat.S_ISREG(source.path.stat().st_mode):
             raise PhotoTrouble("not_a_picture", source.name)

@@ -167,6 +167,28 @@ class Readings:
             vessel_id=batch.vessel_id,
         )
 
+    def record_look(
+        self, batch_id: int, look: Look, seen: str = "", *, at: datetime | None = None
+    ) -> tuple[Reading, ...]:
+        """Keep a look at the surface and a note of what was seen, as one act.
+
+        Raises
+        ------
+        ImpossibleInput
+            As for `record`.
+        """
+        moment = at if at is not None else self._door.clock.now()
+        found = ReadingDraft(
+            batch_id=batch_id,
+            at=moment,
+            quantity=Quantity.LOOK,
+            method=Method.EYE,
+            text=look.value,
+        )
+        if not seen.strip():
+            return self.record([found])
+        return self.record([found, replace(found, quantity=Quantity.NOTE, text=seen.strip())])
+
     def edit(self, reading_id: int, **fields: Any) -> Reading:  # noqa: ANN401  # column values
         """Correct a reading.
 

@@ -24,12 +24,21 @@ from brewdesk.widgets.verdictcard import VerdictCard
 
 
 class EndDialog(QDialog):
-    """Asks only what undo could not tell: why, and whether mold was the reason."""
+    """Asks only what undo could not tell: why, and whether mold was the reason.
+
+    ``reason`` is one that is known already: "mold", "ph", "smell", "accident" or "other".
+    """
 
     ended = Signal()
 
     def __init__(
-        self, desk: Desk, jar: JarView, *, discard: bool, parent: QWidget | None = None
+        self,
+        desk: Desk,
+        jar: JarView,
+        *,
+        discard: bool,
+        reason: str = "",
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._desk = desk
@@ -78,6 +87,8 @@ class EndDialog(QDialog):
         )
         self.go.clicked.connect(self._on_go)
         column.addWidget(buttons)
+        if discard and reason:
+            self.reason.setCurrentIndex(self.reason.findData(reason))
 
     def _offer_reasons(self) -> None:
         """Offer reasons with none chosen: mold is no default, for it takes the culture too."""

@@ -81,11 +81,12 @@ def trouble_of_photo(code: str) -> str:
         "too_many": _t("No more than {count} are added at once; please add the rest again.").format(
             count=number_text(MOST_AT_ONCE, 0)
         ),
-        "no_file": _t("The file is no longer there."),
+        "no_file": _t("The file is not there, or not on this computer; please save it first."),
         "unreadable": _t("The file may not be read; please check its rights."),
         "disk_full": _t("The disk is full. Please free some space and try again."),
         "read_only": _t("The folder of the photos may not be written to. Please check its rights."),
         "io_error": _t("The disk did not answer as it should. Please try again."),
+        "copy_failed": _t("The copy could not be written there. Please choose another folder."),
         "missing": _t("The photo's file is no longer in its place beside the pantry file."),
         "damaged": _t("The photo's file is no longer what was kept: it was changed or damaged."),
     }
