@@ -19,6 +19,7 @@ from brewdesk.store.records import PlaceDraft, ReadingDraft
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
+from tests.services.history_photos import PHOTO_ACTS
 
 
 def _step(kit, kind=StepKind.BOIL, *, begun=False, paused=False):
@@ -180,6 +181,7 @@ ACTS = {
         _own_reminder,
         lambda kit, reminder: Reminders(kit.door).done(reminder.id),
     ),
+    **PHOTO_ACTS,
 }
 
 
