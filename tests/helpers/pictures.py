@@ -86,9 +86,7 @@ def with_exif(data: bytes, block: bytes) -> bytes:
     after_header = 8 + 25
     chunk = b"eXIf" + block
     crc = struct.pack(">I", zlib.crc32(chunk))
-    return (
-        data[:after_header] + struct.pack(">I", len(block)) + chunk + crc + data[after_header:]
-    )
+    return data[:after_header] + struct.pack(">I", len(block)) + chunk + crc + data[after_header:]
 
 
 def huge_png(width: int, height: int) -> bytes:
