@@ -73,7 +73,10 @@ class Program(QObject):
         if is_demo and self.store.info.is_demo:  # the file named may be the maker's own
             from brewdesk.services import demo
 
-            demo.fill_if_empty(self.desk)
+            if demo.fill_if_empty(self.desk):
+                from brewdesk.models.demophotos import add_demo_photos
+
+                add_demo_photos(self.desk)
         self.theme = Theme(app)
         self._apply_theme()
         self.window = MainWindow(self.desk, self.theme, is_demo=self.store.info.is_demo)

@@ -10,11 +10,12 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistent
 from PySide6.QtGui import QPixmap
 
 from brewdesk.models.pictures import Thumbnail, thumbnail
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.clock import Clock
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.photofiles import FileState, PhotoFolder
 from brewdesk.services.records import Photo
-from brewdesk.services.wording.moments import date_words
+from brewdesk.services.wording.moments import date_words, stamp_words
 from brewdesk.services.wording.photos import caption_words, is_first_of_day, photo_sentence
 
 PHOTO_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -145,6 +146,9 @@ class PhotosModel(QAbstractListModel):
         if role == DAY_ROLE:
             is_first = is_first_of_day(self._photos, index.row(), zone)
             return date_words(photo.taken_at, zone) if is_first else ""
+        if role == Qt.ItemDataRole.ToolTipRole:
+            stamp = stamp_words(photo.taken_at, zone)
+            return plain_tip("\n".join(part for part in (stamp, photo.caption) if part))
         if role == Qt.ItemDataRole.AccessibleTextRole:
             state = self.state(photo) or FileState.FINE
             return photo_sentence(photo, zone, state, self._name)

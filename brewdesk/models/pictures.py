@@ -136,6 +136,11 @@ def png_of(image: QImage) -> bytes:
     return _encoded(image, "png", -1)
 
 
+def jpeg_of(image: QImage) -> bytes:
+    """Write a painted image as JPEG."""
+    return _encoded(image, "jpg", _JPEG_QUALITY)
+
+
 class _Opened:
     """A reader over bytes. Never keep the reader itself: it must go before its buffer does."""
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 
@@ -208,6 +208,15 @@ class Photos:
             culture_id=home.culture_id,
         )
 
+    def add_quietly(
+        self, owner: PhotoOwner, taken: TakenIn, *, taken_at: datetime, caption: str
+    ) -> None:
+        """Enter a picture that the program itself brings along: no act of the maker."""
+        with self._door.store.read() as unit:
+            draft = _draft(taken, _home(unit, owner), owner)
+        told = replace(draft, taken_at=taken_at, caption=caption)
+        self._door.quiet(lambda unit: unit.photos.add(told), topics=Topic.PHOTOS)
+
     def edit(
         self, photo_id: int, *, caption: str | None = None, taken_at: datetime | None = None
     ) -> Photo:
@@ -240,11 +249,14 @@ class Photos:
 
     def sweep(self) -> int:
         """Delete files that no photo and no act of the history names. Slow: run it as a job."""
+        with self._door.store.read() as unit:
+            shown = {photo.content_hash for photo in unit.photos.where()}
 
         def is_named(content_hash: str) -> bool:
+            if content_hash in shown:
+                return True
             with self._door.store.read() as unit:
-                has_row = bool(unit.photos.where(content_hash=content_hash))
-                return has_row or unit.acts.is_named(content_hash)
+                return unit.acts.is_named(content_hash)
 
         return self.folder.sweep(is_named, self._door.clock.now())
 

@@ -21,9 +21,13 @@ _ROLE = {Look.MOLD: "danger", Look.UNSURE: "warn", Look.FINE: "card"}
 
 
 class JarPhotos(QWidget):
-    """Photos of one batch. ``look_wanted`` asks for the guided look."""
+    """Photos of one batch. ``look_wanted`` asks for the guided look.
+
+    ``discard_wanted`` asks to throw the batch away, because the last look found mold.
+    """
 
     look_wanted = Signal(int)  # batch id
+    discard_wanted = Signal(int)  # batch id
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -37,6 +41,9 @@ class JarPhotos(QWidget):
         self.when = plain_label("", "muted", wraps=True)
         self.look_button = QPushButton(self.tr("Look for mold…"))
         self.look_button.setObjectName("photos_look")
+        self.discard_button = QPushButton(self.tr("Discard it…"))
+        self.discard_button.setObjectName("photos_discard")
+        set_role(self.discard_button, "danger")
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self.finding)
@@ -45,6 +52,7 @@ class JarPhotos(QWidget):
         row.setContentsMargins(2 * SPACE, SPACE, SPACE, SPACE)
         row.setSpacing(SPACE)
         row.addLayout(words, 1)
+        row.addWidget(self.discard_button)
         row.addWidget(self.look_button)
         self.strip = PhotoStrip(desk)
         column = QVBoxLayout(self)
@@ -53,6 +61,7 @@ class JarPhotos(QWidget):
         column.addWidget(self.card)
         column.addWidget(self.strip, 1)
         self.look_button.clicked.connect(self._on_look)
+        self.discard_button.clicked.connect(self._on_discard)
         desk.changes.changed.connect(self._on_changed)
 
     def set_batch(self, batch_id: int | None) -> None:
@@ -75,20 +84,25 @@ class JarPhotos(QWidget):
         ]
         self.card.setVisible(stage in _LOOKED_AT or bool(looks))
         self.look_button.setVisible(stage in _LOOKED_AT)
-        if not looks:
+        last = Look(looks[-1].text) if looks else None
+        self.discard_button.setVisible(stage in _LOOKED_AT and last is Look.MOLD)
+        if last is None:
             self.finding.setText(self.tr("Not looked at yet"))
             self.when.setText(self.tr("What is mold, what is not: a guide with drawings."))
             set_role(self.card, "card")
             return
-        look = Look(looks[-1].text)
         stamp = stamp_words(looks[-1].at, self._desk.clock.zone())
-        self.finding.setText(name_of(look))
+        self.finding.setText(name_of(last))
         self.when.setText(self.tr("looked at {when}").format(when=stamp))
-        set_role(self.card, _ROLE[look])
+        set_role(self.card, _ROLE[last])
 
     def _on_look(self) -> None:
         if self._batch_id is not None:
             self.look_wanted.emit(self._batch_id)
+
+    def _on_discard(self) -> None:
+        if self._batch_id is not None:
+            self.discard_wanted.emit(self._batch_id)
 
     def _on_changed(self, change: Change) -> None:
         batch_id = self._batch_id

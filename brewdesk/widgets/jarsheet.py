@@ -121,6 +121,7 @@ class JarSheet(QWidget):
         self.facts = PlanFacts(self._desk, self)
         self.photos = JarPhotos(self._desk, self)
         self.photos.look_wanted.connect(self.look_wanted)
+        self.photos.discard_wanted.connect(self.mold_seen)
         self.form.look_wanted.connect(self.look_wanted)
         self.form.mold_seen.connect(self.mold_seen)
         reading_page = QWidget()

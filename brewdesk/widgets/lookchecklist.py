@@ -98,7 +98,9 @@ class LookChecklist(QWidget):
         column = QVBoxLayout(frame)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(plain_label(title, "heading", wraps=True))
+        heading = plain_label(title, "heading", wraps=True)
+        heading.setContentsMargins(0, SPACE, 0, SPACE // 2)
+        column.addWidget(heading)
         for sign in signs:
             column.addWidget(self._row(sign))
         column.addStretch(1)

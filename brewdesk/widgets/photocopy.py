@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import os
 import re
+import shutil
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtCore import QObject, QStandardPaths, QTemporaryDir, Signal
 from PySide6.QtGui import QGuiApplication, QImage
 from PySide6.QtWidgets import (
     QDialog,
@@ -86,6 +87,20 @@ class PhotoCopies(QObject):
         super().__init__(window)
         self._desk = desk
         self._window = window
+        self._drag_folder: QTemporaryDir | None = None
+
+    def for_drag(self, photo: Photo) -> Path | None:
+        """Lay a copy under a name that says what it is: the kept file itself is never given."""
+        if self._drag_folder is None:
+            self._drag_folder = QTemporaryDir()
+        source = self._desk.photos.folder.path_of(photo)
+        target = Path(self._drag_folder.path()) / file_name_of(self._desk, photo, source.suffix)
+        try:
+            shutil.copyfile(source, target)
+        except OSError:
+            self.told.emit(trouble_of_photo("missing"), "error")
+            return None
+        return target
 
     def offer_original(self, photo: Photo) -> None:
         """Ask where to put a copy as it is; if it says where it was taken, ask about that first."""

@@ -73,7 +73,7 @@ class PhotoDelegate(QStyledItemDelegate):
             font.setWeight(QFont.Weight.DemiBold)
             painter.setFont(font)
             painter.setPen(QColor(t.ink))
-            self._line(painter, QRectF(cell.left(), cell.top(), cell.width(), line), day)
+            self._line(painter, QRectF(cell.left() + SPACE / 2, cell.top(), SIDE_PX, line), day)
         top = cell.top() + line + SPACE / 2
         box = QRectF(cell.left() + SPACE / 2, top, SIDE_PX, SIDE_PX)
         self._picture(painter, box, index)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import shutil
-from pathlib import Path
-
-from PySide6.QtCore import QPoint, QStandardPaths, Qt, QTemporaryDir, Signal
+from PySide6.QtCore import QPoint, QStandardPaths, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QDragEnterEvent,
@@ -39,12 +36,11 @@ from brewdesk.services.wording.photos import (
     brought_words,
     location_words,
     state_sentence,
-    trouble_of_photo,
 )
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.fields import announce, plain_label
 from brewdesk.widgets.icons import icon
-from brewdesk.widgets.photocopy import PhotoCopies, file_name_of
+from brewdesk.widgets.photocopy import PhotoCopies
 from brewdesk.widgets.photodrop import DropGround
 from brewdesk.widgets.photolist import PhotoListView
 from brewdesk.widgets.photoviewer import PhotoViewer
@@ -71,7 +67,6 @@ class PhotoStrip(QWidget):
         self._desk = desk
         self._owner: PhotoOwner | None = None
         self._is_stale = False
-        self._drag_folder: QTemporaryDir | None = None
         self.dialog: QWidget | None = None
         self.model = PhotosModel(desk.jobs, desk.photos.folder, desk.clock, self)
         self.copies = PhotoCopies(desk, self)
@@ -238,7 +233,7 @@ class PhotoStrip(QWidget):
     # building
 
     def _build(self) -> None:
-        self.view = PhotoListView(self.model, self._copy_for_drag)
+        self.view = PhotoListView(self.model, self.copies.for_drag)
         self.view.setObjectName("photo_list")
         self.view.setAccessibleName(self.tr("Photos, the newest first"))
         # The list itself takes no drops, so that they come to the strip.
@@ -379,19 +374,6 @@ class PhotoStrip(QWidget):
             self._say(trouble_words(error), "error")
         else:
             raise error
-
-    def _copy_for_drag(self, photo: Photo) -> Path | None:
-        """Lay a copy under a name that says what it is: the kept file itself is never given."""
-        if self._drag_folder is None:
-            self._drag_folder = QTemporaryDir()
-        source = self._desk.photos.folder.path_of(photo)
-        target = Path(self._drag_folder.path()) / file_name_of(self._desk, photo, source.suffix)
-        try:
-            shutil.copyfile(source, target)
-        except OSError:
-            self._say(trouble_of_photo("missing"), "error")
-            return None
-        return target
 
     def _on_changed(self, change: Change) -> None:
         if self._owner is None or not change.concerns(Topic.PHOTOS):

@@ -170,7 +170,6 @@ class PhotoViewer(QDialog):
     def set_comparing(self, is_on: bool) -> None:
         """Put a second photo beside the first, or take it away again."""
         if is_on == (self.second is not None) or (is_on and len(self._photos) < 2):
-            self._show_state()
             return
         if is_on:
             older = self.first.row() + 1
@@ -203,7 +202,6 @@ class PhotoViewer(QDialog):
     def _build(self) -> None:
         self.compare_button = QPushButton(self.tr("Compare two"))
         self.compare_button.setObjectName("photo_compare")
-        self.compare_button.setCheckable(True)
         self.compare_button.setEnabled(len(self._photos) > 1)
         self.fit_button = self._tool(self.tr("Fit"), "photo_fit")
         self.full_button = self._tool(self.tr("100 %"), "photo_full")
@@ -245,7 +243,8 @@ class PhotoViewer(QDialog):
         column.setSpacing(SPACE)
         column.addLayout(bar)
         column.addWidget(frame, 1)
-        self.compare_button.toggled.connect(self.set_comparing)
+        self.compare_button.setAutoDefault(False)
+        self.compare_button.clicked.connect(lambda: self.set_comparing(self.second is None))
         self.fit_button.clicked.connect(lambda: self._active.canvas.fit())
         self.full_button.clicked.connect(lambda: self._active.canvas.zoom_to(1.0))
         self.out_button.clicked.connect(lambda: self._active.canvas.zoom_out())
@@ -277,9 +276,8 @@ class PhotoViewer(QDialog):
         )
         for button in (self.fit_button, self.full_button, self.out_button, self.in_button):
             button.setEnabled(has_picture)
-        self.compare_button.blockSignals(True)
-        self.compare_button.setChecked(self.second is not None)
-        self.compare_button.blockSignals(False)
+        is_comparing = self.second is not None
+        self.compare_button.setText(self.tr("Show one") if is_comparing else self.tr("Compare two"))
         self.span.setText(self._span_words())
 
     def _span_words(self) -> str:
@@ -287,6 +285,8 @@ class PhotoViewer(QDialog):
             return ""
         ends = sorted((self.first.photo().taken_at, self.second.photo().taken_at))
         days = days_between(ends[0], ends[1], self._desk.clock.zone())
+        if days == 0:
+            return self.tr("Both of the same day")
         if days == 1:
             return self.tr("1 day between them")
         return self.tr("{n} days between them").format(n=number_text(days, 0))
