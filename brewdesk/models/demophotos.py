@@ -74,7 +74,9 @@ def _painted_jpeg(day: int) -> bytes:
     painter.setFont(font)
     painter.setPen(QColor("#fff8ea"))
     words = _t("Painted, invented: day {n}").format(n=day)
-    painter.drawText(QRectF(16, _HEIGHT - 42, _WIDTH - 32, 32), Qt.AlignmentFlag.AlignRight, words)
+    painter.drawText(
+        QRectF(16, _HEIGHT - 42, _WIDTH - 32, 32), Qt.AlignmentFlag.AlignHCenter, words
+    )
     painter.end()
     return jpeg_of(image)
 

@@ -17,13 +17,17 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 
 from brewdesk.models.photos import DAY_ROLE, PIXMAP_ROLE, PhotosModel
 from brewdesk.services.desk import build_desk
+from brewdesk.services.jobs import Jobs
 from brewdesk.services.photofiles import FileState, Source
 from brewdesk.services.photos import PhotoOwner
+from brewdesk.services.records import Look
 from brewdesk.services.wording.photos import location_words
 from brewdesk.store.store import Store
+from brewdesk.widgets.pastdialog import PastDialog
 from brewdesk.widgets.photocopy import LocationDialog
 from brewdesk.widgets.photolist import PhotoListView
 from brewdesk.widgets.photostrip import PhotoStrip
+from brewdesk.widgets.readingsview import ReadingsView
 from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
 from tests.helpers.pantry_desk import souring_batch
 from tests.helpers.pictures import offered, painted, picture, tiff_block, with_exif
@@ -438,3 +442,50 @@ def test_a_source_without_a_file_here_is_refused_by_name(strip):
     strip.bring((Source("film.jpg"),))
     assert "film.jpg" in strip.message.text()
     assert "not on this computer" in strip.message.text()
+
+
+# where else they are
+
+
+def test_the_photos_of_a_reading_open_from_its_row(desk, batch, strip, qtbot):
+    desk.readings.record_look(batch.id, Look.FINE)
+    view = ReadingsView(desk)
+    qtbot.addWidget(view)
+    view.set_batch(batch.id)
+    view.show()
+    assert not view.photos_button.isEnabled()
+    view.table.selectRow(0)
+    view.photos_button.click()
+    view.dialog.strip.bring((offered(picture(seed=4)),))
+    view.dialog.reject()
+    (photo,) = strip.model.photos()
+    assert photo.reading_id == desk.readings.of_batch(batch.id)[0].id
+    view.remove_chosen()
+    assert strip.model.photos()[0].reading_id is None
+
+
+def test_a_batch_that_is_over_still_shows_its_photos(desk, batch, strip, qtbot):
+    fill(strip, 2)
+    desk.batches.draw_off(batch.id)
+    past = PastDialog(desk)
+    qtbot.addWidget(past)
+    assert len(past.photos.model.photos()) == 2
+
+
+def test_with_real_threads_the_pictures_come_by_themselves(tmp_path, qapp, qtbot):
+    clock, jobs = FakeClock(), Jobs()
+    store = Store.open(tmp_path / "pantry.sqlite", now=clock.now())
+    desk = build_desk(store, clock, jobs=jobs, notifier=FakeNotifier())
+    strip = PhotoStrip(desk, PhotoOwner(batch_id=souring_batch(desk).id))
+    qtbot.addWidget(strip)
+    strip.resize(560, 520)
+    with qtbot.waitExposed(strip):
+        strip.show()
+    with qtbot.waitSignal(strip.brought) as heard:
+        strip.bring(tuple(offered(picture("jpg", 1500, 1000, seed=n)) for n in range(3)))
+    assert len(heard.args[0].photos) == 3
+    qtbot.waitUntil(
+        lambda: all(strip.model.index(row).data(PIXMAP_ROLE) is not None for row in range(3))
+    )
+    jobs.shutdown()
+    store.close()
