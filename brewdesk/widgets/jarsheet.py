@@ -134,7 +134,7 @@ class JarSheet(QWidget):
             "curve": (self.chart, self.tr("Curve")),
             "readings": (self._scrolling(reading_page), self.tr("Readings")),
             "run": (self._scrolling(self.run_sheet), self.tr("Run sheet")),
-            "photos": (self.photos, self.tr("Photos")),
+            "photos": (self._scrolling(self.photos), self.tr("Photos")),
             "facts": (self._scrolling(self.facts), self.tr("Recipe")),
             "journal": (self.journal, self.tr("Journal")),
         }

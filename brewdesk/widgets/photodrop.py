@@ -44,7 +44,7 @@ class DropGround(QWidget):
         buttons.addWidget(self.paste_button)
         buttons.addStretch(1)
         column = QVBoxLayout(self)
-        column.setContentsMargins(4 * SPACE, 3 * SPACE, 4 * SPACE, 3 * SPACE)
+        column.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
         column.setSpacing(SPACE)
         column.addStretch(2)
         column.addSpacing(_PICTURE_PX + SPACE)

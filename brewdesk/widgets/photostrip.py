@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QMenu,
     QPushButton,
-    QStackedWidget,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -106,7 +105,9 @@ class PhotoStrip(QWidget):
                 self._say(trouble_words(trouble), "error")
         self.ground.set_name(name)
         self.model.set_photos(photos, name)
-        self._stack.setCurrentWidget(self.view if photos else self.ground)
+        # No stack: it would keep the room of the one that is not shown.
+        self.view.setVisible(bool(photos))
+        self.ground.setVisible(not photos)
         self._show_state()
 
     # what the maker does
@@ -240,9 +241,6 @@ class PhotoStrip(QWidget):
         self.view.setAcceptDrops(False)
         self.view.viewport().setAcceptDrops(False)
         self.ground = DropGround()
-        self._stack = QStackedWidget()
-        self._stack.addWidget(self.view)
-        self._stack.addWidget(self.ground)
         self.add_button = QPushButton(self.tr("Add photos…"))
         self.add_button.setObjectName("photo_add")
         self.open_button = QPushButton(self.tr("Open"))
@@ -270,7 +268,8 @@ class PhotoStrip(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(SPACE)
         column.addLayout(bar)
-        column.addWidget(self._stack, 1)
+        column.addWidget(self.view, 1)
+        column.addWidget(self.ground, 1)
         column.addWidget(self.location)
         column.addWidget(self.message)
         self.message.hide()
