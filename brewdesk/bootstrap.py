@@ -74,7 +74,10 @@ class Program(QObject):
         if is_demo and self.store.info.is_demo:  # the file named may be the maker's own
             from brewdesk.services import demo
 
-            demo.fill_if_empty(self.desk)
+            if demo.fill_if_empty(self.desk):
+                from brewdesk.models.demophotos import add_demo_photos
+
+                add_demo_photos(self.desk)
         self.theme = Theme(app)
         self._apply_theme()
         self.window = MainWindow(self.desk, self.theme, is_demo=self.store.info.is_demo)
@@ -110,6 +113,13 @@ class Program(QObject):
         self._half_hour.start()
         self.window.shelf.sheet.allow_curves()
         self.is_running = True
+        self.jobs.run(
+            self.desk.photos.sweep,
+            lambda _count: None,
+            lambda error: log.warning("photos could not be swept: %s", error),
+            key="photo-sweep",
+            pool=Pool.STORE,
+        )
         # At once as well: a program that is only ever open for minutes has no half hours.
         self._on_half_hour()
         self.has_begun.emit()

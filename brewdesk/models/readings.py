@@ -8,7 +8,7 @@ from brewdesk.models.plaintip import plain_tip
 from brewdesk.models.rowtable import RowTableModel
 from brewdesk.services.clock import Clock
 from brewdesk.services.quantities import Quantities
-from brewdesk.services.records import Kind, Quantity, Reading, TasteMark
+from brewdesk.services.records import Kind, Look, Quantity, Reading, TasteMark
 from brewdesk.services.wording.acts import reading_text
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.moments import stamp_words
@@ -42,6 +42,8 @@ def value_words(reading: Reading, quantities: Quantities) -> str:
     """Write a reading's value with its standard uncertainty, or its words."""
     if reading.quantity is Quantity.TASTE:
         return name_of(TasteMark(reading.text))
+    if reading.quantity is Quantity.LOOK:
+        return name_of(Look(reading.text))
     if reading.value is None:
         return reading.text
     kind, factor = _KINDS[reading.quantity]
@@ -95,7 +97,7 @@ class ReadingsModel(RowTableModel[Reading]):
             return name_of(row.quantity)
         if column == VALUE:
             return self._with_what_was_read(row, value_words(row, self._quantities))
-        has_method = row.quantity not in (Quantity.NOTE, Quantity.TASTE)
+        has_method = row.quantity not in (Quantity.NOTE, Quantity.TASTE, Quantity.LOOK)
         return name_of(row.method) if has_method else ""
 
     def _with_what_was_read(self, row: Reading, words: str) -> str:

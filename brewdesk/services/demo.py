@@ -63,11 +63,13 @@ def fill(store: Units, clock: Clock) -> None:
         _Story(_OneUnit(store, unit), clock).tell()
 
 
-def fill_if_empty(desk: Desk) -> None:
-    """Fill the desk's store if nothing stands on its shelf, and announce it."""
-    if not desk.vessels.all(include_retired=True):
-        fill(desk.store, desk.clock)
-        desk.changes.announce(Topic.EVERYTHING)
+def fill_if_empty(desk: Desk) -> bool:
+    """Fill the desk's store if nothing stands on its shelf, announce it, and say whether it was."""
+    if desk.vessels.all(include_retired=True):
+        return False
+    fill(desk.store, desk.clock)
+    desk.changes.announce(Topic.EVERYTHING)
+    return True
 
 
 def _t(text: str) -> str:

@@ -29,6 +29,7 @@ from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
+from brewdesk.services.photos import Photos
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
@@ -78,6 +79,7 @@ class Desk:
     brewing: Brewing
     timers: Timers
     readings: Readings
+    photos: Photos
     journal: Journal
     palate: Palate
     forecasts: Forecasts
@@ -197,6 +199,7 @@ def build_desk(
         brewing=brewing,
         timers=timers,
         readings=Readings(door, quantities),
+        photos=Photos(door, jobs, store.path),
         journal=Journal(door, quantities),
         palate=palate,
         forecasts=forecasts,

@@ -26,12 +26,14 @@ class Pool(Enum):
     """Where a job runs.
 
     ``STORE`` in strict order; ``FIGURES`` for calculation only; ``APART`` for calculation in
-    another process, for which the work and its result must be picklable.
+    another process, for which the work and its result must be picklable; ``PICTURES`` for
+    reading and scaling photos, so that no forecast waits behind them.
     """
 
     STORE = "store"
     FIGURES = "figures"
     APART = "apart"
+    PICTURES = "pictures"
 
 
 class JobRunner(Protocol):
@@ -56,7 +58,7 @@ class JobRunner(Protocol):
 
 
 class Jobs(QObject):
-    """Three thread pools, processes for the heaviest work, and the way back to this thread.
+    """The thread pools, processes for the heaviest work, and the way back to this thread.
 
     ``work`` is a plain function of frozen inputs. A new request with the same
     ``key`` makes older ones void: those not begun are skipped, a result that still
@@ -75,6 +77,7 @@ class Jobs(QObject):
         self._pools[Pool.APART].setMaxThreadCount(1)
         self._workers: Workers | None = None  # until something is to be done apart
         self._apart_count = 0
+        self._pools[Pool.PICTURES].setMaxThreadCount(1)  # a large photo takes much memory
         self._newest: dict[str, int] = {}
         self._count = 0
         self._open = True

@@ -79,6 +79,12 @@ METHODS = {
     Quantity.LOOK: (Method.EYE,),
 }
 
+# Quantities told by one of a few words; the word stands in ``text``.
+_OFFERED = {
+    Quantity.TASTE: frozenset(mark.value for mark in TasteMark),
+    Quantity.LOOK: frozenset(look.value for look in Look),
+}
+
 _ENTRY = {
     Quantity.PH: (Kind.PH, "", 1.0),
     Quantity.TEMPERATURE_C: (Kind.TEMPERATURE, "", 1.0),
@@ -161,6 +167,28 @@ class Readings:
             vessel_id=batch.vessel_id,
         )
 
+    def record_look(
+        self, batch_id: int, look: Look, seen: str = "", *, at: datetime | None = None
+    ) -> tuple[Reading, ...]:
+        """Keep a look at the surface and a note of what was seen, as one act.
+
+        Raises
+        ------
+        ImpossibleInput
+            As for `record`.
+        """
+        moment = at if at is not None else self._door.clock.now()
+        found = ReadingDraft(
+            batch_id=batch_id,
+            at=moment,
+            quantity=Quantity.LOOK,
+            method=Method.EYE,
+            text=look.value,
+        )
+        if not seen.strip():
+            return self.record([found])
+        return self.record([found, replace(found, quantity=Quantity.NOTE, text=seen.strip())])
+
     def edit(self, reading_id: int, **fields: Any) -> Reading:  # noqa: ANN401  # column values
         """Correct a reading.
 
@@ -191,13 +219,19 @@ class Readings:
         )
 
     def remove(self, reading_id: int) -> None:
-        """Take a reading out, until undone."""
+        """Take a reading out, until undone. Its photos stay with the batch."""
         old = self.get(reading_id)
         batch, vessel_name = self._about(old)
+
+        def work(unit: UnitOfWork) -> None:
+            for photo in unit.photos.where(reading_id=reading_id):
+                unit.photos.change(photo.id, reading_id=None)
+            unit.readings.remove(reading_id)
+
         self._door.perform(
             ActKind.REMOVE_READING,
             {"batch": batch.name, "vessel": vessel_name, "readings": [_fact(old)]},
-            lambda unit: unit.readings.remove(reading_id),
+            work,
             topics=Topic.READINGS,
             batch_id=batch.id,
             vessel_id=batch.vessel_id,
@@ -250,7 +284,7 @@ class Readings:
     def entry_from_text(
         self, batch_id: int, quantity: Quantity, method: Method, text: str, at: datetime
     ) -> ReadingDraft:
-        """Read one field of the form into a draft; a taste is its `TasteMark` value.
+        """Read one field of the form into a draft; a taste or a look is the value of its mark.
 
         Raises
         ------
@@ -286,12 +320,9 @@ def _check_value(draft: ReadingDraft) -> None:
         if not draft.text.strip():
             raise ImpossibleInput("text", draft.text, reason="empty")
         return
-    if draft.quantity is Quantity.LOOK:
-        if draft.text not in {look.value for look in Look}:
-            raise ImpossibleInput("text", draft.text, reason="not_offered")
-        return
-    if draft.quantity is Quantity.TASTE:
-        if draft.text not in {mark.value for mark in TasteMark}:
+    offered = _OFFERED.get(draft.quantity)
+    if offered is not None:
+        if draft.text not in offered:
             raise ImpossibleInput("text", draft.text, reason="not_offered")
         return
     span, field = SPANS[draft.quantity], draft.quantity.value

@@ -13,7 +13,7 @@ from datetime import UTC, date, datetime, time, timedelta, tzinfo
 
 from brewdesk.store.records import Reminder, ReminderDraft
 from culturecore import safety
-from culturecore.stages import BatchPurpose, BatchStage, ReminderKind, ReminderState
+from culturecore.stages import BatchPurpose, BatchStage, Look, ReminderKind, ReminderState
 
 SAFE_PH = safety.limit("ph_finished_max")
 # A look before the deadline leaves time to act.
@@ -21,6 +21,7 @@ PH_CHECK_DAYS = (int(safety.limit("ph_slow_days")), int(safety.limit("ph_deadlin
 # Common practice, no source: a film is worth a look once it has begun to form, then twice a week.
 FIRST_MOLD_LOOK_DAY = 3
 MOLD_LOOK_EVERY_DAYS = 4
+LOOK_AGAIN_AFTER_DAYS = 1  # after a look that left doubt
 RENAG_AFTER = timedelta(days=1)
 USUAL_HOUR = time(9, 0)
 
@@ -36,6 +37,14 @@ class PhReading:
     at: datetime
     ph: float
     sd: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class LookTaken:
+    """A look at the surface, and what it found."""
+
+    at: datetime
+    look: Look
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,6 +72,7 @@ class BatchFacts:
     ph_readings: tuple[PhReading, ...] = ()
     window: TastingWindow | None = None
     purpose: BatchPurpose = BatchPurpose.DRINK
+    looks: tuple[LookTaken, ...] = ()  # oldest first
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -112,7 +122,7 @@ def wanted(
         )
     found.extend(
         _on_day(ReminderKind.MOLD_LOOK, start_day, number, hour, zone)
-        for number in _mold_look_days(start_day, now, hour, zone)
+        for number in _mold_look_days(facts, start_day, now, hour, zone)
     )
     if facts.purpose is BatchPurpose.CULTURE:
         return tuple(found)  # it is grown, not drunk
@@ -254,7 +264,23 @@ def _ph_check_days(
     return tuple(number for number in unanswered if number not in due[:-1])
 
 
-def _mold_look_days(start_day: date, now: datetime, hour: time, zone: tzinfo) -> tuple[int, ...]:
+def _mold_look_days(
+    facts: BatchFacts, start_day: date, now: datetime, hour: time, zone: tzinfo
+) -> tuple[int, ...]:
+    """Return the looks that nothing has answered: the newest that is due, and the next to come.
+
+    A look that found nothing answers those of its day and before. One that left doubt asks
+    for another the day after; one that found mold answers nothing: the jar still stands there.
+    """
+    taken = [(one.look, (one.at.astimezone(zone).date() - start_day).days) for one in facts.looks]
+    answered = max((day for look, day in taken if look is not Look.MOLD), default=-1)
+    days = {day for day in _usual_look_days(start_day, now, hour, zone) if day > answered}
+    if taken and taken[-1][0] is Look.UNSURE:
+        days.add(taken[-1][1] + LOOK_AGAIN_AFTER_DAYS)
+    return tuple(sorted(days))
+
+
+def _usual_look_days(start_day: date, now: datetime, hour: time, zone: tzinfo) -> tuple[int, ...]:
     """Return the newest look that is due and the next to come: one look makes up for older ones."""
     age_days = (now.astimezone(zone).date() - start_day).days
     rounds = max(0, (age_days - FIRST_MOLD_LOOK_DAY) // MOLD_LOOK_EVERY_DAYS)

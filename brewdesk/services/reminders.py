@@ -25,6 +25,7 @@ from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
     BatchFacts,
+    LookTaken,
     Merge,
     PhReading,
     TastingWindow,
@@ -48,6 +49,7 @@ from culturecore.stages import (
     BatchStage,
     CareKind,
     CultureState,
+    Look,
     Quantity,
     ReminderKind,
     ReminderState,
@@ -354,6 +356,11 @@ class Reminders:
         readings = (
             unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
         )
+        looks = (
+            unit.readings.where(order_by=("at", "id"), batch_id=batch.id, quantity=Quantity.LOOK)
+            if is_souring
+            else ()
+        )
         return BatchFacts(
             batch_id=batch.id,
             stage=batch.stage,
@@ -363,6 +370,7 @@ class Reminders:
             ),
             window=self._window_of(batch.id) if is_souring else None,
             purpose=batch.purpose,
+            looks=tuple(LookTaken(row.at, Look(row.text)) for row in looks),
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:

@@ -23,6 +23,7 @@ from culturecore.stages import (
     BatchPurpose,
     BatchStage,
     CareKind,
+    Look,
     Quantity,
     ReminderKind,
     StepKind,
@@ -205,7 +206,10 @@ class Shelf:
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,
-            alerts=(*_mold_alerts(batch, culture), *self._alerts(vessel, batch, ph)),
+            alerts=(
+                *_mold_alerts(batch, culture),
+                *self._alerts(vessel, batch, ph, _latest(readings, Quantity.LOOK)),
+            ),
         )
 
     def _stage_code(
@@ -238,13 +242,17 @@ class Shelf:
         return (today - batch.started_at.astimezone(zone).date()).days
 
     def _alerts(
-        self, vessel: Vessel, batch: Batch | None, ph: Reading | None
+        self, vessel: Vessel, batch: Batch | None, ph: Reading | None, look: Reading | None
     ) -> tuple[Verdict, ...]:
         found = []
         # A material that only calls for care was pointed out when the vessel was added.
         material = safety.material_verdict(vessel.material)
         if material.level is Level.STOP:
             found.append(material)
+        if batch is not None and batch.stage.is_live and look is not None:
+            seen = safety.look_verdict(Look(look.text))
+            if seen is not None:
+                found.append(seen)
         if batch is not None and batch.stage is BatchStage.SOURING:
             found.extend(self._souring_alerts(batch, ph))
         return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
@@ -285,7 +293,7 @@ def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
     cultures = unit.cultures.where()
     unread = tuple(batch_id for batch_id in shown_ids if batch_id not in readings_of)
     if unread:
-        measured = (Quantity.PH, Quantity.PELLICLE_MM)
+        measured = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
         found = unit.readings.where(order_by="at", batch_id=unread, quantity=measured)
         readings_of.update({batch_id: [] for batch_id in unread})
         readings_of.update(_grouped(found, lambda row: row.batch_id))

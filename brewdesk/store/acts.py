@@ -94,6 +94,13 @@ class ReadActRows:
         statement = select(*_SHOWN).where(act.c.state == "done")
         return self._all(statement.order_by(act.c.id.desc()).limit(limit))
 
+    def is_named(self, text: str) -> bool:
+        """Whether ``text`` stands in a row change that undo or redo may still ask for."""
+        statement = select(*_SHOWN).where(
+            act.c.deltas.contains(text, autoescape=True), act.c.state != "dropped"
+        )
+        return self._first(statement) is not None
+
     def _first(self, statement: Select[*tuple[object, ...]]) -> Act | None:
         return next(iter(self._all(statement.limit(1))), None)
 

@@ -26,12 +26,21 @@ from brewdesk.widgets.verdictcard import VerdictCard
 
 
 class EndDialog(QDialog):
-    """Asks only what undo could not tell: why, and whether mold was the reason."""
+    """Asks only what undo could not tell: why, and whether mold was the reason.
+
+    ``reason`` is one that is known already: "mold", "ph", "smell", "accident" or "other".
+    """
 
     ended = Signal()
 
     def __init__(
-        self, desk: Desk, jar: JarView, *, discard: bool, parent: QWidget | None = None
+        self,
+        desk: Desk,
+        jar: JarView,
+        *,
+        discard: bool,
+        reason: str = "",
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._desk = desk
@@ -91,6 +100,8 @@ class EndDialog(QDialog):
         )
         self.go.clicked.connect(self._on_go)
         column.addWidget(buttons)
+        if discard and reason:
+            self.reason.setCurrentIndex(self.reason.findData(reason))
 
     def _may_keep(self) -> bool:
         culture = self._jar.culture

@@ -27,6 +27,7 @@ from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.acidchart import AcidChart
 from brewdesk.widgets.figurerow import ElidedLabel, FigureRow
 from brewdesk.widgets.icons import icon
+from brewdesk.widgets.jarphotos import JarPhotos
 from brewdesk.widgets.journalview import JournalView
 from brewdesk.widgets.liquidentries import TOP_UP, liquid_entries
 from brewdesk.widgets.planfacts import PlanFacts
@@ -54,6 +55,8 @@ class JarSheet(QWidget):
     carry_wanted = Signal(object, str, object)  # what, title, kinds of choices
     pick_up_wanted = Signal(object)
     top_up_wanted = Signal(int)  # batch id
+    look_wanted = Signal(int)  # batch id
+    mold_seen = Signal(int)  # batch id: all of it is to be discarded
     shown = Signal(object)  # the jar, or None
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -122,6 +125,11 @@ class JarSheet(QWidget):
         self._scroll_later.timeout.connect(self.run_sheet.show_present_step)
         self.journal = JournalView(self._desk, self)
         self.facts = PlanFacts(self._desk, self)
+        self.photos = JarPhotos(self._desk, self)
+        self.photos.look_wanted.connect(self.look_wanted)
+        self.photos.discard_wanted.connect(self.mold_seen)
+        self.form.look_wanted.connect(self.look_wanted)
+        self.form.mold_seen.connect(self.mold_seen)
         reading_page = QWidget()
         column = QVBoxLayout(reading_page)
         column.setContentsMargins(0, SPACE, 0, 0)
@@ -132,6 +140,7 @@ class JarSheet(QWidget):
             "curve": (self.chart, self.tr("Curve")),
             "readings": (self._scrolling(reading_page), self.tr("Readings")),
             "run": (self._scrolling(self.run_sheet), self.tr("Run sheet")),
+            "photos": (self._scrolling(self.photos), self.tr("Photos")),
             "facts": (self._scrolling(self.facts), self.tr("Recipe")),
             "journal": (self.journal, self.tr("Journal")),
         }
@@ -238,12 +247,12 @@ class JarSheet(QWidget):
 
     def _show_tabs(self, jar: JarView, *, fresh: bool) -> None:
         wanted = {
-            "brewing": ("run", "facts", "journal"),
+            "brewing": ("run", "photos", "facts", "journal"),
             "planned": ("facts", "journal"),
-            "souring": ("curve", "readings", "facts", "journal"),
-            "tasting": ("curve", "readings", "facts", "journal"),
-            "past_window": ("curve", "readings", "facts", "journal"),
-            "drawn_off": ("facts", "journal"),
+            "souring": ("curve", "readings", "photos", "facts", "journal"),
+            "tasting": ("curve", "readings", "photos", "facts", "journal"),
+            "past_window": ("curve", "readings", "photos", "facts", "journal"),
+            "drawn_off": ("facts", "photos", "journal"),
         }.get(jar.stage_code, ("facts",))
         if fresh:
             had_keyboard = self.tabs.isAncestorOf(QApplication.focusWidget() or self)
@@ -264,6 +273,8 @@ class JarSheet(QWidget):
             return
         batch_id = jar.batch.id
         self.journal.set_batch(batch_id)
+        if "photos" in wanted:
+            self.photos.set_batch(batch_id)
         if "run" in wanted:
             self.run_sheet.set_batch(batch_id)
             self._scroll_later.start()
@@ -332,6 +343,8 @@ class JarSheet(QWidget):
                 action = self._menu.addAction(entry.text)
                 action.triggered.connect(lambda _on=False, key=entry.key: self.start(key))
         if batch is not None and batch.stage in (BatchStage.SOURING, BatchStage.BREWING):
+            seen_id = batch.id
+            self._menu.addAction(self.tr("Look for mold…"), lambda: self.look_wanted.emit(seen_id))
             self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
         self._add_carry_entries(jar)
         self._menu.addSeparator()

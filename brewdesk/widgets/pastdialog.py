@@ -18,12 +18,14 @@ from PySide6.QtWidgets import (
 )
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.photos import PhotoOwner
 from brewdesk.services.records import Batch, BatchStage
 from brewdesk.services.wording.moments import date_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.acidchart import AcidChart
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.journalview import JournalView
+from brewdesk.widgets.photostrip import PhotoStrip
 from brewdesk.widgets.readingsview import ReadingsView
 from brewdesk.widgets.theme import SPACE
 
@@ -67,6 +69,8 @@ class PastDialog(QDialog):
         self.tabs.setDocumentMode(True)
         self.tabs.addTab(self.chart, self.tr("Curve"))
         self.tabs.addTab(self.readings, self.tr("Readings"))
+        self.photos = PhotoStrip(self._desk, parent=self)
+        self.tabs.addTab(self.photos, self.tr("Photos"))
         self.tabs.addTab(self.journal, self.tr("Journal"))
         right = QVBoxLayout()
         right.setSpacing(SPACE)
@@ -115,6 +119,7 @@ class PastDialog(QDialog):
             return
         self.summary.setText(self._summary(batch))
         self.readings.set_batch(batch.id)
+        self.photos.set_owner(PhotoOwner(batch_id=batch.id))
         self.journal.set_batch(batch.id)
         self._show_curve(batch)
         self._desk.forecasts.request(batch.id)

@@ -12,6 +12,7 @@ from brewdesk.models.readings import value_words
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     ImpossibleInput,
+    Look,
     Method,
     NotAQuantity,
     Quantity,
@@ -69,7 +70,7 @@ class ReadingDialog(QDialog):
         layout.setSpacing(SPACE)
         layout.addWidget(plain_label(self.tr("Correct a reading"), "heading"))
         self.line: QLineEdit | None = None
-        self.taste: ChoiceBar | None = None
+        self.mark: ChoiceBar | None = None  # for what is told by a word
         self.value_row = self._value_row(name)
         layout.addWidget(self.value_row)
         methods = self._desk.readings.methods(self._reading.quantity)
@@ -96,11 +97,15 @@ class ReadingDialog(QDialog):
     def _value_row(self, name: str) -> FieldRow:
         reading = self._reading
         if reading.quantity is Quantity.TASTE:
-            self.taste = ChoiceBar(
+            self.mark = ChoiceBar(
                 [(mark, name_of(mark).replace(" too ", " too\n")) for mark in TasteMark], name
             )
-            self.taste.set_value(TasteMark(reading.text))
-            return FieldRow(name, self.taste, lines=1)
+            self.mark.set_value(TasteMark(reading.text))
+            return FieldRow(name, self.mark, lines=1)
+        if reading.quantity is Quantity.LOOK:
+            self.mark = ChoiceBar([(look, name_of(look)) for look in Look], name)
+            self.mark.set_value(Look(reading.text))
+            return FieldRow(name, self.mark, lines=1)
         self.line = QLineEdit()
         self.line.setObjectName("correct_value")
         self._text_before = self._entry_text()
@@ -122,9 +127,9 @@ class ReadingDialog(QDialog):
         """Return only what was really changed, so that rounding for display changes nothing."""
         reading = self._reading
         fields: dict[str, Any] = {}
-        if self.taste is not None:
-            mark = self.taste.value()
-            if isinstance(mark, TasteMark) and mark.value != reading.text:
+        if self.mark is not None:
+            mark = self.mark.value()
+            if isinstance(mark, TasteMark | Look) and mark.value != reading.text:
                 fields["text"] = mark.value
         elif self.line is not None and self.line.text() != self._text_before:
             draft = self._read(self.line.text())

@@ -6,11 +6,11 @@ from collections.abc import Hashable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, Qt, Signal
-from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
-from brewdesk.services.records import Kind, Method, Quantity, TasteMark
+from brewdesk.services.records import Kind, Look, Method, Quantity, TasteMark
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.bigtype import BigType
 from brewdesk.widgets.choicebar import ChoiceBar
@@ -29,19 +29,22 @@ class FieldTexts:
 
     texts: dict[Quantity, str]
     taste: Hashable | None
+    look: Hashable | None
     sugar: Hashable | None
 
 
 class ReadingFields(QWidget):
     """The entry lines by the quantity they are for; sugar has one line for two scales.
 
-    ``edited`` carries the quantity whose line was changed, or None for the taste.
-    ``submitted`` says that Enter was pressed in the last field.
+    ``edited`` carries the quantity whose line was changed, or None for the taste and the look.
+    ``submitted`` says that Enter was pressed in the last field. ``guide_wanted`` asks for the
+    guided look.
     """
 
     edited = Signal(object)
     left = Signal(object)  # the quantity whose line was just left
     submitted = Signal()
+    guide_wanted = Signal()
 
     def __init__(
         self, readings: Readings, quantities: Quantities, parent: QWidget | None = None
@@ -63,7 +66,7 @@ class ReadingFields(QWidget):
 
     def is_empty(self) -> bool:
         """Whether nothing has been entered."""
-        return not self.filled() and self.taste.value() is None
+        return not self.filled() and not any(bar.value() for bar in self._marks())
 
     def meaning(self, slot: Quantity) -> tuple[Quantity, Method]:
         """Return which quantity a line is for now, and how it was taken."""
@@ -77,13 +80,16 @@ class ReadingFields(QWidget):
 
     def texts(self) -> FieldTexts:
         """Return everything entered, to be put back later."""
-        return FieldTexts(self.filled(), self.taste.value(), self.sugar_scale.value())
+        return FieldTexts(
+            self.filled(), self.taste.value(), self.look.value(), self.sugar_scale.value()
+        )
 
     def put_back(self, texts: FieldTexts) -> None:
         """Show what was entered before."""
         for slot, text in texts.texts.items():
             self.lines[slot].setText(text)
         self.taste.set_value(texts.taste)
+        self.look.set_value(texts.look)
         self.sugar_scale.set_value(texts.sugar)
         self.show_units()
 
@@ -92,15 +98,17 @@ class ReadingFields(QWidget):
         for slot, line in self.lines.items():
             line.clear()
             self.rows[slot].set_problem("")
-        self.taste.set_value(None)
+        for bar in self._marks():
+            bar.set_value(None)
 
     def clear_kept(self, kept: set[Quantity]) -> None:
-        """Empty the lines of the quantities that are kept, and the taste."""
+        """Empty the lines of the quantities that are kept, the taste and the look."""
         for slot, row in self.rows.items():
             if self.meaning(slot)[0] in kept:
                 self.lines[slot].clear()
                 row.set_problem("")
-        self.taste.set_value(None)
+        for bar in self._marks():
+            bar.set_value(None)
 
     def show_units(self) -> None:
         """Name the unit of a bare number in each empty line."""
@@ -146,6 +154,7 @@ class ReadingFields(QWidget):
             self._number_row(Quantity.PELLICLE_MM, self.tr("Pellicle thickness")),
         )
         self.pairs.add(self._taste_row())
+        self.pairs.add(self._look_row())
         self.pairs.add(self._note_row())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -174,6 +183,24 @@ class ReadingFields(QWidget):
         row.setContentsMargins(0, 0, 0, SPACE)
         return row
 
+    def _look_row(self) -> FieldRow:
+        self.look = ChoiceBar(
+            [(look, name_of(look)) for look in Look],
+            self.tr("Look"),
+            may_be_none=True,
+            submits=True,
+        )
+        self.look.setObjectName("reading_look")
+        self.guide_button = QPushButton(self.tr("Guide…"))
+        self.guide_button.setObjectName("reading_look_guide")
+        self.guide_button.setAccessibleName(self.tr("Look for mold with a guide"))
+        row = FieldRow(self.tr("Look"), self.look, beside=self.guide_button, lines=0)
+        row.setContentsMargins(0, 0, 0, SPACE)
+        return row
+
+    def _marks(self) -> tuple[ChoiceBar, ChoiceBar]:
+        return self.taste, self.look
+
     def _note_row(self) -> FieldRow:
         line = QLineEdit()
         line.setObjectName("reading_note")
@@ -192,15 +219,17 @@ class ReadingFields(QWidget):
             line.returnPressed.connect(self._on_enter)
             line.textEdited.connect(self._on_text_edited)
             line.editingFinished.connect(self._on_left)
-        self.taste.submitted.connect(self._on_enter)
-        self.taste.chosen.connect(self._on_taste)
+        for bar in self._marks():
+            bar.submitted.connect(self._on_enter)
+            bar.chosen.connect(self._on_mark)
+        self.guide_button.clicked.connect(self.guide_wanted)
         self.sugar_scale.chosen.connect(self.show_units)
 
     # what happens
 
     def _on_enter(self) -> None:
         *numbers, note = self.lines.values()
-        stops: list[QWidget] = [*numbers, self.taste, note]
+        stops: list[QWidget] = [*numbers, self.taste, self.look, note]
         sender = self.sender()
         here = next((n for n, stop in enumerate(stops) if stop is sender), len(stops) - 1)
         if here + 1 < len(stops):
@@ -219,5 +248,5 @@ class ReadingFields(QWidget):
         self.rows[slot].set_problem("")
         self.edited.emit(slot)
 
-    def _on_taste(self) -> None:
+    def _on_mark(self) -> None:
         self.edited.emit(None)

@@ -20,6 +20,7 @@ from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     Batch,
     ImpossibleInput,
+    Look,
     Method,
     NotAQuantity,
     Quantity,
@@ -43,10 +44,13 @@ class ReadingForm(QWidget):
     """Enter any of a batch's readings, and keep all that are filled in as one act.
 
     A field that cannot be read stays in the form with its message; the others are kept.
-    ``recorded`` carries the tuple of readings just kept.
+    ``recorded`` carries the tuple of readings just kept. ``look_wanted`` asks for the guided
+    look at a batch, ``mold_seen`` says that a look that was kept found mold.
     """
 
     recorded = Signal(object)
+    look_wanted = Signal(int)  # batch id
+    mold_seen = Signal(int)  # batch id
 
     def __init__(
         self, desk: Desk, parent: QWidget | None = None, *, notice_ms: int = NOTICE_MS
@@ -152,6 +156,7 @@ class ReadingForm(QWidget):
         self.fields.edited.connect(self._on_edited)
         self.fields.left.connect(self._on_left)
         self.fields.submitted.connect(self.save)
+        self.fields.guide_wanted.connect(self._on_guide_wanted)
         self.when.submitted.connect(self.save)
         self.when.edited.connect(self._on_when_edited)
         self.save_button.clicked.connect(self.save)
@@ -200,11 +205,15 @@ class ReadingForm(QWidget):
                 drafts.append(draft)
             elif problem and first_bad is None:
                 first_bad = slot
-        mark = self.fields.taste.value()
-        if isinstance(mark, TasteMark):
-            draft, _ = self._read_one(batch, Quantity.TASTE, Method.TONGUE, mark.value, at)
-            if draft is not None:
-                drafts.append(draft)
+        for bar, quantity, method in (
+            (self.fields.taste, Quantity.TASTE, Method.TONGUE),
+            (self.fields.look, Quantity.LOOK, Method.EYE),
+        ):
+            mark = bar.value()
+            if isinstance(mark, TasteMark | Look):
+                draft, _ = self._read_one(batch, quantity, method, mark.value, at)
+                if draft is not None:
+                    drafts.append(draft)
         return drafts, first_bad
 
     def _read_one(
@@ -258,6 +267,9 @@ class ReadingForm(QWidget):
         self._say(said)
         announce(self, said)
         self.recorded.emit(kept)
+        for reading in kept:
+            if reading.quantity is Quantity.LOOK and reading.text == Look.MOLD.value:
+                self.mold_seen.emit(reading.batch_id)
         return True
 
     def _clear_kept(self, drafts: list[ReadingDraft]) -> None:
@@ -312,6 +324,10 @@ class ReadingForm(QWidget):
                 line.setFocus(Qt.FocusReason.OtherFocusReason)
                 line.selectAll()
                 return
+
+    def _on_guide_wanted(self) -> None:
+        if self._batch is not None:
+            self.look_wanted.emit(self._batch.id)
 
     def _on_notice_over(self) -> None:
         self.notice.say("")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
+    QDialog,
     QHBoxLayout,
     QPushButton,
     QStackedLayout,
@@ -35,7 +36,7 @@ class ReadingsView(QWidget):
         self._desk = desk
         self._batch_id: int | None = None
         self._is_stale = False
-        self.dialog: ReadingDialog | None = None
+        self.dialog: QDialog | None = None
         self.model = ReadingsModel(desk.quantities, desk.clock, self)
         self._build()
         self._connect()
@@ -66,6 +67,17 @@ class ReadingsView(QWidget):
         if reading is None or self.dialog is not None:
             return
         self.dialog = ReadingDialog(self._desk, reading, self)
+        self.dialog.finished.connect(self._on_dialog_finished)
+        self.dialog.open()
+
+    def show_photos(self) -> None:
+        """Open the photos of the selected reading."""
+        from brewdesk.widgets.readingphotos import ReadingPhotosDialog
+
+        reading = self.chosen()
+        if reading is None or self.dialog is not None:
+            return
+        self.dialog = ReadingPhotosDialog(self._desk, reading, self)
         self.dialog.finished.connect(self._on_dialog_finished)
         self.dialog.open()
 
@@ -107,13 +119,16 @@ class ReadingsView(QWidget):
         self.edit_button.setObjectName("readings_edit")
         self.remove_button = QPushButton(self.tr("Take out"))
         self.remove_button.setObjectName("readings_remove")
-        for button in (self.edit_button, self.remove_button):
+        self.photos_button = QPushButton(self.tr("Photos…"))
+        self.photos_button.setObjectName("readings_photos")
+        for button in (self.photos_button, self.edit_button, self.remove_button):
             set_role(button, "quiet")
         self.problem = plain_label("", "error", wraps=True)
         self.problem.setObjectName("readings_problem")
         line = QHBoxLayout()
         line.setSpacing(SPACE)
         line.addWidget(self.problem, 1)
+        line.addWidget(self.photos_button)
         line.addWidget(self.edit_button)
         line.addWidget(self.remove_button)
         layout = QVBoxLayout(self)
@@ -127,6 +142,7 @@ class ReadingsView(QWidget):
         self.table.remove_wanted.connect(self.remove_chosen)
         self.table.selectionModel().selectionChanged.connect(self._show_state)
         self.edit_button.clicked.connect(self.edit_chosen)
+        self.photos_button.clicked.connect(self.show_photos)
         self.remove_button.clicked.connect(self.remove_chosen)
         self._desk.changes.changed.connect(self._on_changed)
 
@@ -134,10 +150,9 @@ class ReadingsView(QWidget):
         has_rows = self.model.rowCount() > 0
         self._stack.setCurrentWidget(self.table if has_rows else self.empty)
         is_chosen = self.chosen() is not None
-        self.edit_button.setEnabled(is_chosen)
-        self.remove_button.setEnabled(is_chosen)
-        self.edit_button.setVisible(has_rows)
-        self.remove_button.setVisible(has_rows)
+        for button in (self.photos_button, self.edit_button, self.remove_button):
+            button.setEnabled(is_chosen)
+            button.setVisible(has_rows)
 
     def _say(self, problem: str) -> None:
         self.problem.setText(problem)

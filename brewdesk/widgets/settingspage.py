@@ -177,7 +177,11 @@ class SettingsPage(QWidget):
         column.addWidget(self.path)
         column.addWidget(
             plain_label(
-                self.tr("Nothing leaves this computer. Backups are kept beside this file."),
+                self.tr(
+                    "Nothing leaves this computer. Backups are kept beside this file. Photos lie "
+                    "in a folder of their own beside it, {folder}; backups do not hold them, so "
+                    "copy that folder too."
+                ).format(folder=self._desk.photos.folder.root.name),
                 "muted",
                 wraps=True,
             )

@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QDialog, QWidget
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import BatchStage
+from brewdesk.services.records import BatchStage, Look
 from brewdesk.services.shelf import JarView
 
 
@@ -80,6 +80,32 @@ class WindowDialogs(QObject):
         from brewdesk.widgets.enddialog import EndDialog
 
         self.open(EndDialog(self._desk, jar, discard=discard, parent=self._window))
+
+    def look_for_mold(self, batch_id: int) -> None:
+        """Guide a look at the batch's surface; mold leads on to discarding it."""
+        from brewdesk.widgets.lookdialog import LookDialog
+
+        dialog = LookDialog(
+            self._desk.batches.get(batch_id).name,
+            self._window,
+            keep=lambda look, seen: self._desk.readings.record_look(batch_id, look, seen),
+        )
+        dialog.looked.connect(lambda look, _seen: self._on_looked(batch_id, look))
+        self.open(dialog)
+
+    def discard_moldy(self, batch_id: int) -> None:
+        """Ask whether to discard a batch with mold, culture and all."""
+        from brewdesk.widgets.enddialog import EndDialog
+
+        for jar in self._desk.shelf.jars():
+            if jar.batch is not None and jar.batch.id == batch_id:
+                self.open(
+                    EndDialog(self._desk, jar, discard=True, reason="mold", parent=self._window)
+                )
+
+    def _on_looked(self, batch_id: int, look: Look) -> None:
+        if look is Look.MOLD:
+            self.discard_moldy(batch_id)
 
     def print_run_sheet(self, batch_id: int) -> None:
         """Open the preview of a run sheet."""

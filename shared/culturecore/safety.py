@@ -15,7 +15,7 @@ from typing import Final
 from culturecore.errors import ImpossibleInput, NotAssessed
 from culturecore.outcome import Estimate, Level, Verdict
 from culturecore.sources import SOURCES, Standing
-from culturecore.stages import Material
+from culturecore.stages import Look, Material
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +122,8 @@ VERDICT_CODES: Final = frozenset(
         "start_ph_good", "start_ph_above_wanted", "start_ph_high",
         "ph_low_enough", "ph_over_acid", "ph_not_yet", "ph_unsure", "ph_slow",
         "ph_deadline_missed", "ph_deadline_unproven",
-        "mold_discard_all", "uncultured_good", "uncultured_long", "uncultured_too_long",
+        "mold_discard_all", "look_unsure",
+        "uncultured_good", "uncultured_long", "uncultured_too_long",
         "souring_long", "souring_over_long",
         "starter_low", "starter_high", "starter_odd", "cannot_reach_target",
         "fill_over_working", "sugar_low", "sugar_high", "tea_low", "tea_high", "tea_herbal",
@@ -293,6 +294,18 @@ def ph_verdict(ph: float, sd: float, day: float) -> Verdict:
 def mold_verdict() -> Verdict:
     """Return what follows from any mold: everything in the vessel is discarded."""
     return Verdict("mold_discard_all", Level.STOP, sources=("niagara_region",))
+
+
+def look_verdict(look: Look) -> Verdict | None:
+    """Return what follows from a careful look; None where nothing suspicious was seen.
+
+    Nothing seen is no proof: mold can begin out of sight.
+    """
+    if look is Look.MOLD:
+        return mold_verdict()
+    if look is Look.UNSURE:
+        return Verdict("look_unsure", Level.WARN, sources=("look_practice", "niagara_region"))
+    return None
 
 
 def uncultured_verdict(hours_below_57_c: float) -> Verdict:

@@ -105,6 +105,12 @@ SOURCES: dict[str, Source] = _by_key(
         "Usual sugar and leaf per litre, starter amounts by taste, water kept by wet leaves",
         Standing.PRACTICE,
     ),
+    Source(
+        "look_practice",
+        "How mold and a healthy film look, and to keep a doubtful jar apart and look again "
+        "the next day: common practice",
+        Standing.PRACTICE,
+    ),
     # --- physics and chemistry ---------------------------------------------------
     Source(
         "emmerich_icumsa",

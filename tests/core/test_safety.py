@@ -12,7 +12,7 @@ from culturecore import safety
 from culturecore.errors import ImpossibleInput, NotAssessed
 from culturecore.outcome import Estimate, Level, Verdict
 from culturecore.sources import SOURCES, Standing
-from culturecore.stages import Material
+from culturecore.stages import Look, Material
 
 
 @pytest.mark.parametrize(
@@ -259,3 +259,10 @@ def test_unknown_numbers_are_not_assessed(call) -> None:
 def test_impossible_numbers_are_refused(call) -> None:
     with pytest.raises(ImpossibleInput):
         call()
+
+
+def test_a_look_leads_to_discarding_to_waiting_or_to_nothing_said():
+    assert safety.look_verdict(Look.MOLD) == safety.mold_verdict()
+    unsure = safety.look_verdict(Look.UNSURE)
+    assert (unsure.code, unsure.level) == ("look_unsure", Level.WARN)
+    assert safety.look_verdict(Look.FINE) is None

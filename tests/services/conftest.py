@@ -17,6 +17,7 @@ from brewdesk.services.history import History
 from brewdesk.services.jarnow import JarNow
 from brewdesk.services.journal import Journal
 from brewdesk.services.liquids import Liquids
+from brewdesk.services.photos import Photos
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.settings import Settings
@@ -25,7 +26,7 @@ from brewdesk.services.vessels import Vessels
 from brewdesk.store.records import CultureDraft, VesselDraft
 from brewdesk.store.store import Store
 from culturecore.stages import CultureOrigin, CultureState, Material, VesselShape
-from tests.helpers.fakes import DEFAULT_START, FakeClock
+from tests.helpers.fakes import DEFAULT_START, FakeClock, InlineJobs
 
 
 class Kit(SimpleNamespace):
@@ -105,6 +106,7 @@ def kit(tmp_path, clock, new_store):
         liquids=Liquids(door, batches, JarNow(door)),
         brewing=Brewing(door),
         readings=Readings(door, quantities),
+        photos=Photos(door, InlineJobs(), store.path),
         journal=Journal(door, quantities),
         history=History(door),
         shelf=Shelf(door, settings),

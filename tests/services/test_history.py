@@ -21,6 +21,7 @@ from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
 from tests.services import history_cultures
 from tests.services.history_liquids import LIQUID_ACTS
+from tests.services.history_photos import PHOTO_ACTS
 
 
 def _step(kit, kind=StepKind.BOIL, *, begun=False, paused=False):
@@ -182,6 +183,7 @@ ACTS = {
         _own_reminder,
         lambda kit, reminder: Reminders(kit.door).done(reminder.id),
     ),
+    **PHOTO_ACTS,
 }
 ACTS |= LIQUID_ACTS
 

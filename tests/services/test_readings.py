@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -13,7 +14,7 @@ from brewdesk.services.wording.acts import act_text
 from brewdesk.store.records import ReadingDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level
-from culturecore.stages import Method, Quantity, TasteMark
+from culturecore.stages import Look, Method, Quantity, TasteMark
 from culturecore.units import NotAQuantity
 from tests.helpers.dump import dump
 from tests.helpers.fakes import DEFAULT_START
@@ -280,3 +281,44 @@ def test_a_field_that_cannot_be_read_says_so(kit):
 def test_every_quantity_has_its_methods(kit):
     for quantity in Quantity:
         assert kit.readings.methods(quantity)
+
+
+# looks at the surface
+
+
+def test_a_look_is_kept_with_what_was_seen_as_one_act(kit):
+    batch = kit.souring()
+    look, note = kit.readings.record_look(batch.id, Look.UNSURE, "a pale spot")
+    assert (look.quantity, look.method, look.text) == (Quantity.LOOK, Method.EYE, "unsure")
+    assert (look.value, look.sd) == (None, None)
+    assert (note.quantity, note.text) == (Quantity.NOTE, "a pale spot")
+    kit.history.undo()
+    assert kit.readings.of_batch(batch.id) == ()
+
+
+def test_a_look_without_words_is_one_reading(kit):
+    batch = kit.souring()
+    assert len(kit.readings.record_look(batch.id, Look.FINE, "  ")) == 1
+
+
+def test_a_look_is_one_of_three_and_taken_by_eye(kit):
+    batch = kit.souring()
+    draft = _draft(kit, batch, Quantity.LOOK, None, text="lovely")
+    with pytest.raises(ImpossibleInput) as fault:
+        kit.readings.record([replace(draft, method=Method.EYE)])
+    assert (fault.value.field, fault.value.reason) == ("text", "not_offered")
+    with pytest.raises(ImpossibleInput) as fault:
+        kit.readings.record([replace(draft, text="fine", method=Method.METER)])
+    assert fault.value.field == "method"
+
+
+def test_a_look_is_written_in_the_journal(kit):
+    batch = kit.souring()
+    kit.readings.record_look(batch.id, Look.FINE)
+    assert "Nothing suspicious" in kit.journal.of_batch(batch.id)[0].text
+
+
+def test_a_look_can_be_corrected(kit):
+    batch = kit.souring()
+    (look,) = kit.readings.record_look(batch.id, Look.FINE)
+    assert kit.readings.edit(look.id, text="mold").text == "mold"

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from brewdesk.services.reminder_rules import (
     BatchFacts,
+    LookTaken,
     PhReading,
     QuietHours,
     TastingWindow,
@@ -23,7 +24,7 @@ from brewdesk.services.reminder_rules import (
     wanted,
 )
 from brewdesk.store.records import Reminder, ReminderDraft
-from culturecore.stages import BatchStage, ReminderKind, ReminderState
+from culturecore.stages import BatchStage, Look, ReminderKind, ReminderState
 
 START = datetime(2026, 11, 25, 18, 30, tzinfo=UTC)
 ZONES = ("UTC", "Europe/London", "America/New_York", "Australia/Lord_Howe", "Asia/Kolkata")
@@ -344,3 +345,49 @@ def test_in_the_night_of_a_clock_change_quiet_hours_follow_the_wall():
         ends = wall_instant(change_day, time(7), zone)
         assert quiet.covers(ends - timedelta(seconds=1), zone)
         assert not quiet.covers(ends, zone)
+
+
+# looks at the surface
+
+
+def looked(look: Look, day: float) -> LookTaken:
+    return LookTaken(START + timedelta(days=day), look)
+
+
+def look_days(facts: BatchFacts, day: float) -> list[str]:
+    found = dues(facts, now=START + timedelta(days=day))
+    return [name for kind, name in found if kind is ReminderKind.MOLD_LOOK]
+
+
+@pytest.mark.parametrize(
+    ("looks", "day", "expected"),
+    [
+        ([], 3.1, ["day3", "day7"]),
+        ([(Look.FINE, 3.0)], 3.1, ["day7"]),
+        ([(Look.FINE, 5.0)], 5.1, ["day7"]),
+        ([(Look.FINE, 2.0)], 3.1, ["day3", "day7"]),
+        ([(Look.FINE, 3.0)], 7.1, ["day7", "day11"]),
+        ([(Look.UNSURE, 3.0)], 3.1, ["day4", "day7"]),
+        ([(Look.UNSURE, 3.0)], 6.0, ["day4", "day7"]),
+        ([(Look.UNSURE, 6.0)], 6.1, ["day7"]),
+        ([(Look.UNSURE, 3.0), (Look.FINE, 4.0)], 4.1, ["day7"]),
+        ([(Look.FINE, 3.0), (Look.UNSURE, 3.1)], 3.15, ["day4", "day7"]),
+        ([(Look.MOLD, 3.0)], 3.1, ["day3", "day7"]),
+    ],
+)
+def test_a_look_answers_what_was_due_and_doubt_asks_for_another(looks, day, expected):
+    facts = replace(FACTS, looks=tuple(looked(look, at) for look, at in looks))
+    assert look_days(facts, day) == expected
+
+
+def test_a_look_that_is_taken_back_brings_its_reminder_back():
+    now = START + timedelta(days=3.1)
+    rows = settle(FACTS, [], now=now)
+    fine = replace(FACTS, looks=(looked(Look.FINE, 3.0),))
+    rows = settle(fine, rows, now=now)
+    states = {row.occurrence: row.state for row in rows if row.kind is ReminderKind.MOLD_LOOK}
+    assert states == {"day3": ReminderState.DROPPED, "day7": ReminderState.WAITING}
+    rows = settle(FACTS, rows, now=now)
+    assert all(
+        row.state is ReminderState.WAITING for row in rows if row.kind is ReminderKind.MOLD_LOOK
+    )

@@ -13,7 +13,7 @@ from brewdesk.services.reminders import Reminders
 from brewdesk.services.shelf import Shelf
 from brewdesk.store.records import ReadingDraft
 from culturecore.outcome import Level
-from culturecore.stages import BatchStage, Material, Method, Quantity, StepKind
+from culturecore.stages import BatchStage, Look, Material, Method, Quantity, StepKind
 
 
 def _take(kit, batch, value, quantity=Quantity.PH, method=Method.METER, sd=None):
@@ -315,3 +315,30 @@ def test_the_ph_of_the_starter_is_not_that_of_the_batch(kit):
     kit.clock.advance(days=8)
     (late,) = kit.shelf.jars()
     assert [alert.code for alert in late.alerts] == ["ph_not_taken_by_deadline"]
+
+
+@pytest.mark.parametrize(
+    ("looks", "codes"),
+    [
+        ([Look.FINE], []),
+        ([Look.UNSURE], ["look_unsure"]),
+        ([Look.MOLD], ["mold_discard_all"]),
+        ([Look.UNSURE, Look.FINE], []),
+        ([Look.FINE, Look.MOLD], ["mold_discard_all"]),
+    ],
+)
+def test_the_newest_look_is_told_at_the_jar(kit, looks, codes):
+    batch = kit.souring()
+    for look in looks:
+        kit.clock.advance(minutes=5)
+        kit.readings.record_look(batch.id, look)
+    (jar,) = kit.shelf.jars()
+    assert [verdict.code for verdict in jar.alerts] == codes
+
+
+def test_a_look_of_a_batch_that_is_over_is_told_no_more(kit):
+    batch = kit.souring()
+    kit.readings.record_look(batch.id, Look.UNSURE)
+    kit.batches.draw_off(batch.id)
+    (jar,) = kit.shelf.jars()
+    assert jar.alerts == ()

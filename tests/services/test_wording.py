@@ -17,7 +17,7 @@ from culturecore import safety, stages
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Estimate, Level, Verdict
 from culturecore.sources import SOURCES
-from culturecore.stages import Material, StarterTaste, TeaKind
+from culturecore.stages import Look, Material, StarterTaste, TeaKind
 from culturecore.sweettea import Starter, Wish, plan
 from culturecore.units import Kind, NotAQuantity, from_canonical
 
@@ -69,6 +69,7 @@ def _verdicts_of_core():
     ):
         found.append(safety.ph_verdict(ph, sd, day))
     found.append(safety.mold_verdict())
+    found += [verdict for look in Look if (verdict := safety.look_verdict(look)) is not None]
     found += [safety.uncultured_verdict(hours) for hours in (1.0, 3.0, 5.0)]
     found += [safety.souring_length_verdict(day) for day in (22.0, 31.0)]
     for wish in _plans():

@@ -130,6 +130,18 @@ def test_the_acts_about_one_thing_are_found_by_what_they_changed(store):
             unit.acts.about("reading", 1)
 
 
+def test_what_a_change_holds_is_named_until_the_act_is_given_up(store):
+    act = add_place(store, "Larder")
+    words = PLACE.name
+    with store.write() as unit:
+        assert unit.acts.is_named(words)
+        assert not unit.acts.is_named(f"{words}%")  # a sign of the query language is no sign here
+        unit.acts.mark(act.id, "undone")
+        assert unit.acts.is_named(words)
+        unit.acts.drop_undone()
+        assert not unit.acts.is_named(words)
+
+
 def test_a_missing_act_is_said(store):
     for ask in (
         lambda unit: unit.acts.get(9),

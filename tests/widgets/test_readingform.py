@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QScrollArea
 
-from brewdesk.services.records import Method, Quantity, TasteMark
+from brewdesk.services.records import Look, Method, Quantity, TasteMark
 from brewdesk.widgets.readingform import ReadingForm
 from tests.helpers.pantry_desk import open_desk, souring_batch
 
@@ -62,6 +62,8 @@ def test_a_whole_form_is_entered_with_the_number_pad_alone(desk, batch, form, qt
     enter(form)
     type_into(form.focusWidget(), "2")  # the second taste
     enter(form)
+    type_into(form.focusWidget(), "1")  # the first look
+    enter(form)
     with qtbot.waitSignal(form.recorded) as heard:
         enter(form)  # the note is the last field
     readings = kept(desk, batch)
@@ -72,7 +74,8 @@ def test_a_whole_form_is_entered_with_the_number_pad_alone(desk, batch, form, qt
     assert readings[Quantity.TA_G_PER_L].value == pytest.approx(4.8)
     assert readings[Quantity.PELLICLE_MM].value == pytest.approx(6.0)
     assert readings[Quantity.TASTE].text == TasteMark.TOO_SWEET.value
-    assert len(heard.args[0]) == 6
+    assert readings[Quantity.LOOK].text == Look.FINE.value
+    assert len(heard.args[0]) == 7
 
 
 def test_one_form_is_one_act_to_undo(desk, batch, form):
@@ -301,3 +304,33 @@ def test_a_field_to_mend_is_brought_into_view(desk, batch, qtbot):
     form.save_button.click()
     top = form.row(Quantity.PH).mapTo(area.viewport(), form.row(Quantity.PH).rect().topLeft())
     assert top.y() >= 0
+
+
+def test_a_look_that_found_mold_leads_on_to_what_has_to_go(desk, batch, form, qtbot):
+    form.fields.look.set_value(Look.MOLD)
+    with qtbot.waitSignal(form.mold_seen) as heard:
+        form.save_button.click()
+    assert heard.args == [batch.id]
+    assert kept(desk, batch)[Quantity.LOOK].text == "mold"
+    assert form.is_empty()
+
+
+def test_a_look_that_found_nothing_leads_nowhere(form, qtbot):
+    form.fields.look.set_value(Look.FINE)
+    with qtbot.assertNotEmitted(form.mold_seen):
+        form.save_button.click()
+    assert "Nothing suspicious" in form.notice.text()
+
+
+def test_the_guide_is_asked_for_this_batch(batch, form, qtbot):
+    with qtbot.waitSignal(form.look_wanted) as heard:
+        form.fields.guide_button.click()
+    assert heard.args == [batch.id]
+
+
+def test_a_look_waits_while_another_batch_is_on_show(desk, batch, form):
+    form.fields.look.set_value(Look.UNSURE)
+    form.set_batch(souring_batch(desk, "Other", "Other jar").id)
+    assert form.fields.look.value() is None
+    form.set_batch(batch.id)
+    assert form.fields.look.value() is Look.UNSURE

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 
 from brewdesk.models.readings import VALUE
-from brewdesk.services.records import Kind, Method, Quantity, ReadingDraft, TasteMark
+from brewdesk.services.records import Kind, Look, Method, Quantity, ReadingDraft, TasteMark
 from brewdesk.widgets.readingsview import ReadingsView
 from tests.helpers.pantry_desk import open_desk, souring_batch
 
@@ -171,7 +171,7 @@ def test_a_time_to_come_is_told_beside_the_time(desk, view, qtbot):
 
 def test_a_taste_is_corrected_by_its_buttons(view, qtbot):
     dialog = open_row(view, 1)
-    dialog.taste.button(TasteMark.RIGHT).click()
+    dialog.mark.button(TasteMark.RIGHT).click()
     with qtbot.waitSignal(dialog.finished):
         dialog.save_button.click()
     assert values(view)[1] == "Just right"
@@ -193,3 +193,17 @@ def test_a_change_of_unit_rewrites_the_table(desk, batch, view):
     keep(desk, batch, Quantity.TEMPERATURE_C, Method.THERMOMETER, 25.0)
     desk.settings.put_unit(Kind.TEMPERATURE, "°F")
     assert values(view)[0] == "77.0 ± 0.9 °F"
+
+
+def test_a_look_is_shown_in_words_and_corrected_by_its_buttons(desk, qtbot):
+    batch = souring_batch(desk, "Other", "Other jar")
+    desk.readings.record_look(batch.id, Look.UNSURE)
+    view = ReadingsView(desk)
+    qtbot.addWidget(view)
+    view.set_batch(batch.id)
+    view.show()
+    assert view.model.index(0, VALUE).data() == "Not sure"
+    dialog = open_row(view, 0)
+    dialog.mark.button(Look.MOLD).click()
+    dialog.save()
+    assert desk.readings.of_batch(batch.id)[0].text == "mold"

@@ -78,7 +78,7 @@ def test_readings_are_walked_as_they_stand(desk, shown):
     form = ReadingForm(desk)
     form.set_batch(souring_batch(desk).id)
     shown(form)
-    names = walk(form, form.field(Quantity.PH), 9)
+    names = walk(form, form.field(Quantity.PH), 11)
     numbers = [name for name in names if name.startswith("reading_")]
     assert numbers == [
         "reading_ph",
@@ -86,6 +86,7 @@ def test_readings_are_walked_as_they_stand(desk, shown):
         "reading_brix",
         "reading_ta_g_per_l",
         "reading_pellicle_mm",
+        "reading_look_guide",
         "reading_note",
         "reading_when",
     ]

@@ -224,6 +224,7 @@ def _reasons() -> dict[tuple[str, str], str]:
             "This is before the batch was begun. Please check the date and time."
         ),
         ("until", "not_in_future"): _t("Please choose a time that is still to come."),
+        ("batch_id", "not_begun"): _t("This batch is only planned; there is nothing to see of it."),
         ("batch_id", "not_planned"): _t("Brewing has begun, so the plan stands."),
         ("batch_id", "not_souring"): _t("Only a batch that is souring can be drawn off."),
         ("batch_id", "not_drawn_off"): _t("Only a batch that was drawn off can be closed."),

@@ -362,6 +362,12 @@ def _care() -> dict[str, Parts]:
             _t("Discard everything, wash the vessel with hot water and soap and let it dry. Take "
                "no culture over from it. ") + rules,
         ),
+        "look_unsure": (
+            _t("Something on the surface is not clear yet."),
+            _t("Mold grows from day to day, a young film only thickens. A day tells them apart."),
+            _t("Keep the jar apart, use nothing from it for another, and look again tomorrow. "
+               "When in doubt, throw it out. ") + rules,
+        ),
         "uncultured_good": (
             _t("The sweet tea has stood for {hours} h."),
             _t("That is within the {warn_hours} h in which it should get its starter."),
