@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from datetime import datetime
 
 from sqlalchemy import Connection, RowMapping, Select, insert, select, update
@@ -88,6 +88,13 @@ class ReadActRows:
             )
         )
         return self._all(statement.order_by(act.c.id.desc()).limit(limit))
+
+    def repeatable(self, kinds: Collection[str]) -> tuple[Act, ...]:
+        """Give the acts of some kinds that can still be undone or redone, oldest first."""
+        statement = select(*_SHOWN).where(
+            act.c.kind.in_(list(kinds)), act.c.state.in_(("done", "undone"))
+        )
+        return self._all(statement.order_by(act.c.id.asc()))
 
     def recent(self, limit: int) -> tuple[Act, ...]:
         """Give the newest acts that are done, newest first."""
