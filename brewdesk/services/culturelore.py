@@ -14,6 +14,8 @@ from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.jarcourse import CURVES, READ, JarCourse, conditions_of, observations_of
 from brewdesk.services.jarcourse import observed as observed_of
+from brewdesk.services.placecourse import SampleMeans
+from brewdesk.services.surroundings import surroundings_of
 from brewdesk.store.records import Batch
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchStage
@@ -26,7 +28,7 @@ MOST_TEACHERS = 10  # older batches tell less of what a culture is now
 LEAST_READINGS = 2
 _FINISHED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
 _TEACHING = (*_FINISHED, BatchStage.SOURING)
-_TOPICS = Topic.BATCHES | Topic.READINGS | Topic.VESSELS
+_TOPICS = Topic.BATCHES | Topic.READINGS | Topic.VESSELS | Topic.PLACES
 _KEPT = 64
 
 
@@ -41,7 +43,8 @@ class Teachers:
 class CultureLore:
     """Find the teachers of a batch; their courses are kept until they change."""
 
-    def __init__(self, door: Door) -> None:
+    def __init__(self, door: Door, means: SampleMeans | None = None) -> None:
+        self._means = means if means is not None else SampleMeans()
         self._batches: tuple[Batch, ...] | None = None
         self._courses: dict[int, JarCourse] = {}
         door.changes.changed.connect(self._on_changed)
@@ -78,7 +81,12 @@ class CultureLore:
         course = self._courses.get(batch.id)
         if course is None:
             readings = unit.readings.where(batch_id=batch.id, quantity=READ, order_by=("at", "id"))
-            course = JarCourse(batch, unit.vessels.get(batch.vessel_id), readings)
+            course = JarCourse(
+                batch,
+                unit.vessels.get(batch.vessel_id),
+                readings,
+                surroundings_of(unit, self._means, batch),
+            )
             self._courses[batch.id] = course
         return course
 

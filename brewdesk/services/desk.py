@@ -22,6 +22,7 @@ from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
+from brewdesk.services.placelog import PlaceLog
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
@@ -57,6 +58,7 @@ class Desk:
     settings: Settings
     quantities: Quantities
     vessels: Vessels
+    place_log: PlaceLog
     cultures: Cultures
     batches: Batches
     brewing: Brewing
@@ -142,7 +144,8 @@ def build_desk(
     settings = Settings(store, changes, measurement=measurement)
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
-    forecasts = Forecasts(door, jobs, band=palate.band)
+    place_log = PlaceLog(door)
+    forecasts = Forecasts(door, jobs, band=palate.band, means=place_log.means)
     palate.learned.connect(forecasts.request_all_live)
     reminders = Reminders(
         door, window_of=forecasts.window_of, hour=lambda: settings.get(REMINDER_HOUR)
@@ -161,6 +164,7 @@ def build_desk(
         settings=settings,
         quantities=quantities,
         vessels=Vessels(door),
+        place_log=place_log,
         cultures=Cultures(door),
         batches=Batches(door, settings),
         brewing=Brewing(door),

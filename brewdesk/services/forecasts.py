@@ -30,7 +30,9 @@ from brewdesk.services.jarcourse import (
 )
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.palate import TasteBand as TasteBand
+from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.reminder_rules import TastingWindow
+from brewdesk.services.surroundings import surroundings_of
 from brewdesk.services.whatif import AsItIs, WhatIf, as_it_is, imagine
 from brewdesk.services.wording.forecasts import (
     no_forecast_words,
@@ -54,7 +56,7 @@ from culturecore.stages import BatchStage, Method
 if TYPE_CHECKING:
     from culturecore.forecast import Band, Forecast
 
-_TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS
+_TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS | Topic.PLACES
 YESTERDAY = timedelta(hours=24)
 # How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
 _TURN_S = 0.005
@@ -165,13 +167,15 @@ class Forecasts(QObject):
         jobs: JobRunner,
         *,
         band: Callable[[], TasteBand] = usual_band,
+        means: SampleMeans | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
         self._door = door
         self._jobs = jobs
         self._band = band
-        self._lore = CultureLore(door)
+        self._means = means if means is not None else SampleMeans()
+        self._lore = CultureLore(door, self._means)
         self._known: dict[int, _Known] = {}
         self._asked: dict[int, _Inputs] = {}
         self._waiting: dict[int, None] = {}  # in the order of asking
@@ -276,7 +280,8 @@ class Forecasts(QObject):
             vessel = unit.vessels.get(batch.vessel_id)
             readings = unit.readings.where(batch_id=batch_id, quantity=READ, order_by=("at", "id"))
             teachers = self._lore.teachers_of(batch, unit)
-        course = JarCourse(batch, vessel, readings)
+            surroundings = surroundings_of(unit, self._means, batch)
+        course = JarCourse(batch, vessel, readings, surroundings)
         moment = self._moment(batch)
         return _Inputs(
             course,

@@ -59,10 +59,10 @@ def opened(path: Path, encoding: str) -> TextIOWrapper:
         raise LoggerTrouble("unreadable", str(error)) from error
 
 
-def line_blocks(file: IO[str]) -> Iterator[list[str]]:
-    """Give the lines of a file in blocks of about a million characters.
+def line_blocks(file: IO[str]) -> Iterator[str]:
+    """Give whole lines of a file in blocks of about a million characters.
 
-    The empty piece behind the last line break is no line.
+    No block ends with a line break; the empty piece behind the last one is no line.
 
     Raises
     ------
@@ -79,12 +79,12 @@ def line_blocks(file: IO[str]) -> Iterator[list[str]]:
             break
         if is_first:
             block, is_first = block.removeprefix(_BOM_CHARACTER), False
-        lines = (rest + block).split("\n")
-        rest = lines.pop()[:_LONGEST_LINE]
-        if lines:
+        lines, found, rest = (rest + block).rpartition("\n")
+        rest = rest[:_LONGEST_LINE]
+        if found:
             yield lines
     if rest:
-        yield [rest]
+        yield rest
 
 
 def cells_of(line: str, delimiter: str) -> list[str]:

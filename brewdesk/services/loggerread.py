@@ -13,7 +13,7 @@ from datetime import UTC, datetime, tzinfo
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from brewdesk.services.loggerfast import fast_celsius, fast_times
+from brewdesk.services.loggerfast import FastReader
 from brewdesk.services.loggerfile import Layout, time_text, zone_in_title
 from brewdesk.services.loggerlines import cells_of, line_blocks, opened
 from brewdesk.services.loggertext import TimeReader, celsius_of
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 ERRORS_KEPT = 200
 MOST_ROWS = 10_000_000  # nineteen years by the minute
 _TEXT_KEPT = 80
+_FEW = 1000  # rows
 _NO_OFFSET = -1_000_000  # no zone is that far off
 
 
@@ -115,103 +116,98 @@ def read_log(
     rows = _Rows()
     with opened(path, layout.encoding) as file:
         size = max(1, os.fstat(file.fileno()).st_size)
-        number = 1
-        blank: list[int] = []
-        reader = TimeReader(layout.date_order)
-        for lines in line_blocks(file):
+        reading = _Reading(layout, rows)
+        for text in line_blocks(file):
             if is_cancelled():
                 raise LoggerTrouble("cancelled")
-            skipped = max(0, min(len(lines), layout.first_line - number))
-            number += skipped
-            kept = lines[skipped:]
-            if kept and not _read_fast(kept, number, layout, rows):
-                blank = _read_slowly(kept, number, layout, reader, rows, blank)
-            elif kept:
-                blank = _tell_blank(blank, rows)
-            number += len(kept)
+            reading.take(text)
             if rows.count > MOST_ROWS:
                 raise LoggerTrouble("too_many")
-            progress(min(1.0, file.buffer.tell() / size))
+            progress(min(1.0, os.lseek(file.fileno(), 0, os.SEEK_CUR) / size))
     if is_cancelled():
         raise LoggerTrouble("cancelled")
     return _settled(rows, layout, zone, now)
 
 
-def _tell_blank(blank: list[int], rows: _Rows) -> list[int]:
-    for line in blank:
-        rows.refuse(line, "empty_row", "")
-    return []
+class _Reading:
+    """Goes through a file block by block: the regular ones at once, the others row by row."""
 
+    def __init__(self, layout: Layout, rows: _Rows) -> None:
+        assert layout.date_order is not None
+        self._layout = layout
+        self._rows = rows
+        self._reader = TimeReader(layout.date_order)
+        self._fast = FastReader(layout, self._reader, LEAST_C, MOST_C)
+        self._line = 1  # of the next row
+        self._blank: list[int] = []  # blank rows that nothing has followed so far
 
-def _read_fast(lines: Sequence[str], number: int, layout: Layout, rows: _Rows) -> bool:
-    """Read a block of regular lines at once; change nothing if it is not regular."""
-    import numpy as np
+    def take(self, text: str) -> None:
+        """Read a block of lines."""
+        if self._line < self._layout.first_line:
+            lines = text.split("\n")
+            skipped = min(len(lines), self._layout.first_line - self._line)
+            self._line += skipped
+            if skipped == len(lines):
+                return
+            text = "\n".join(lines[skipped:])
+        if self._take_fast(text):
+            return
+        # One bad row in a block: only its neighbours are read slowly.
+        lines = text.split("\n")
+        for start in range(0, len(lines), _FEW):
+            few = lines[start : start + _FEW]
+            if not self._take_fast("\n".join(few)):
+                self._take_slowly(few)
 
-    if any('"' in line for line in lines):
-        return False
-    table = [line.split(layout.delimiter) for line in lines]
-    if len(set(map(len, table))) != 1 or len(table[0]) <= _widest(layout):
-        return False
-    columns = list(zip(*table, strict=True))
-    times: Sequence[str] = columns[layout.time_columns[0]]
-    if len(layout.time_columns) == 2:
-        clocks = columns[layout.time_columns[1]]
-        times = [f"{day} {clock}" for day, clock in zip(times, clocks, strict=True)]
-    assert layout.date_order is not None
-    read = fast_times(times, layout.date_order)
-    if read is None:
-        return False
-    celsius = fast_celsius(columns[layout.temperature_column], layout.scale, LEAST_C, MOST_C)
-    if celsius is None:
-        return False
-    count = len(lines)
-    rows.local_s.append(read[0])
-    rows.offset_s.append(np.full(count, _NO_OFFSET if read[1] is None else read[1], np.int32))
-    rows.celsius.append(celsius.astype(np.float32))
-    rows.lines.append(np.arange(number, number + count, dtype=np.int32))
-    rows.count += count
-    return True
+    def _take_fast(self, text: str) -> bool:
+        import numpy as np
 
+        block = self._fast.read(text)
+        if block is None:
+            return False
+        self._tell_blank()
+        rows, count = self._rows, len(block.local_s)
+        offset = _NO_OFFSET if block.offset_s is None else block.offset_s
+        rows.local_s.append(block.local_s)
+        rows.offset_s.append(np.full(count, offset, np.int32))
+        rows.celsius.append(block.celsius.astype(np.float32))
+        rows.lines.append(np.arange(self._line, self._line + count, dtype=np.int32))
+        rows.count += count
+        self._line += count
+        return True
 
-def _widest(layout: Layout) -> int:
-    return max(*layout.time_columns, layout.temperature_column)
+    def _take_slowly(self, lines: Sequence[str]) -> None:
+        import numpy as np
 
+        seconds: list[int] = []
+        offsets: list[int] = []
+        warm: list[float] = []
+        where: list[int] = []
+        for number, line in enumerate(lines, self._line):
+            if not line.strip(f"{self._layout.delimiter} \t\x00"):
+                self._blank.append(number)
+                continue
+            self._tell_blank()
+            read = _read_row(line, self._layout, self._reader)
+            if isinstance(read, str):
+                self._rows.refuse(number, read, line)
+                continue
+            seconds.append(read[0])
+            offsets.append(_NO_OFFSET if read[1] is None else read[1])
+            warm.append(read[2])
+            where.append(number)
+        self._line += len(lines)
+        self._rows.local_s.append(np.array(seconds, dtype=np.int64))
+        self._rows.offset_s.append(np.array(offsets, dtype=np.int32))
+        self._rows.celsius.append(np.array(warm, dtype=np.float32))
+        self._rows.lines.append(np.array(where, dtype=np.int32))
+        self._rows.count += len(seconds)
 
-def _read_slowly(
-    lines: Sequence[str],
-    number: int,
-    layout: Layout,
-    reader: TimeReader,
-    rows: _Rows,
-    blank: list[int],
-) -> list[int]:
-    """Read a block row by row. Blank lines are an error only when something follows them."""
-    import numpy as np
-
-    seconds: list[int] = []
-    offsets: list[int] = []
-    warm: list[float] = []
-    where: list[int] = []
-    for line_number, line in enumerate(lines, number):
-        if not line.strip(f"{layout.delimiter} \t\x00"):
-            blank.append(line_number)
-            continue
-        if blank:
-            blank = _tell_blank(blank, rows)
-        read = _read_row(line, layout, reader)
-        if isinstance(read, str):
-            rows.refuse(line_number, read, line)
-            continue
-        seconds.append(read[0])
-        offsets.append(_NO_OFFSET if read[1] is None else read[1])
-        warm.append(read[2])
-        where.append(line_number)
-    rows.local_s.append(np.array(seconds, dtype=np.int64))
-    rows.offset_s.append(np.array(offsets, dtype=np.int32))
-    rows.celsius.append(np.array(warm, dtype=np.float32))
-    rows.lines.append(np.array(where, dtype=np.int32))
-    rows.count += len(seconds)
-    return blank
+    def _tell_blank(self) -> None:
+        """Blank rows are an error only when something follows them."""
+        for line in self._blank:
+            self._rows.refuse(line, "empty_row", "")
+        self._blank.clear()
 
 
 def _read_row(line: str, layout: Layout, reader: TimeReader) -> tuple[int, int | None, float] | str:

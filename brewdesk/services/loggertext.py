@@ -140,23 +140,25 @@ class TimeReader:
         found = _SPLIT.fullmatch(text.strip())
         if found is None:
             return "time_unreadable"
-        day = self._day(found["date"])
+        day = self.day(found["date"])
         if isinstance(day, str):
             return day
         if found["clock"] is None:
             return day * SECONDS_PER_DAY, None
-        clock = self._clock(found["clock"].strip())
+        clock = self.clock(found["clock"].strip())
         if isinstance(clock, str):
             return clock
         return day * SECONDS_PER_DAY + clock[0], clock[1]
 
-    def _day(self, text: str) -> int | str:
+    def day(self, text: str) -> int | str:
+        """Return the days since 1970-01-01 of a date, or the code of what is wrong with it."""
         day = self._days.get(text)
         if day is None:
             day = self._days[text] = day_of(text, self._order)
         return day
 
-    def _clock(self, text: str) -> tuple[int, int | None] | str:
+    def clock(self, text: str) -> tuple[int, int | None] | str:
+        """Return the second of the day and the offset from UTC [s], or what is wrong."""
         clock = self._clocks.get(text)
         if clock is None:
             if len(self._clocks) > 2 * SECONDS_PER_DAY:  # fractions of seconds: no end of them

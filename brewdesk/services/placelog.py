@@ -7,7 +7,7 @@ them. Taking the import back takes the entry only, so that it can be done again.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
@@ -37,6 +37,8 @@ SUGGESTED_OVER = timedelta(days=30)
 _LEAST_DAYS = 3  # fewer say nothing of what is usual
 _LEAST_DIFFERENCE_C = 0.5  # less is not worth asking about
 _LOG_NAME_LENGTH = 200
+# Typed temperatures of several places looked through for the newest of each: weeks of them.
+_LOOKED_BACK = 300
 _NAMING = (ActKind.IMPORT_TEMPERATURES, ActKind.DROP_TEMPERATURES, ActKind.REMOVE_PLACE)
 
 
@@ -133,7 +135,7 @@ class PlaceLog:
                 "temperature_c", temperature_c, low=LEAST_C, high=MOST_C, unit="degC"
             )
         if at > now + timedelta(minutes=1):
-            raise ImpossibleInput("at", at, reason="in_the_future")
+            raise ImpossibleInput("at", at, reason="in_future")
         draft = PlaceTemperatureDraft(place_id=place_id, at=at, temperature_c=temperature_c)
         return self._door.perform(
             ActKind.READ_PLACE,
@@ -283,14 +285,30 @@ def course_in(
 
 def latest_of(unit: ReadUnit, place_id: int) -> LatestTemperature | None:
     """Return the newest temperature known of a place, without reading whole logs."""
-    typed = unit.place_temperatures.where(order_by=("-at", "-id"), limit=1, place_id=place_id)
-    found = [LatestTemperature(row.at, row.temperature_c, True) for row in typed]
-    logs = unit.temperature_logs.where(order_by=("-last_at", "-id"), limit=1, place_id=place_id)
-    for log in logs:
+    return latest_in(unit, (place_id,)).get(place_id)
+
+
+def latest_in(unit: ReadUnit, place_ids: Iterable[int]) -> dict[int, LatestTemperature]:
+    """Return the newest temperature of each place that has any; two reads and one a log."""
+    wanted = tuple(place_ids)
+    if not wanted:
+        return {}
+    found: dict[int, LatestTemperature] = {}
+    typed = unit.place_temperatures.where(
+        order_by=("-at", "-id"), limit=_LOOKED_BACK if len(wanted) > 1 else 1, place_id=wanted
+    )
+    for row in typed:
+        found.setdefault(row.place_id, LatestTemperature(row.at, row.temperature_c, True))
+    logs: dict[int, TemperatureLog] = {}
+    for log in unit.temperature_logs.where(order_by=("-last_at", "-id"), place_id=wanted):
+        logs.setdefault(log.place_id, log)
+    for place_id, log in logs.items():
+        if place_id in found and found[place_id].at >= log.last_at:
+            continue
         last = last_of(unit.temperature_samples.tail(log.content_hash, SAMPLE_BYTES))
         if last is not None:
-            found.append(LatestTemperature(log.last_at, last[1], False))
-    return max(found, key=lambda entry: entry.at, default=None)
+            found[place_id] = LatestTemperature(log.last_at, last[1], False)
+    return found
 
 
 def _remove(unit: UnitOfWork, place_id: int) -> None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from brewdesk.services.door import Door
 from brewdesk.services.palate import TasteBand, set_band
+from brewdesk.services.placelog import LatestTemperature, latest_in
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import OPEN_STATES, no_window
 from brewdesk.services.settings import Settings
@@ -87,6 +88,7 @@ class _Rows:
     readings_of: dict[int, list[Reading]]
     steps_of: dict[int, list[Step]]
     reminders_of: dict[int, list[Reminder]]
+    latest_in: dict[int, LatestTemperature]
 
 
 class Shelf:
@@ -147,7 +149,7 @@ class Shelf:
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,
-            alerts=self._alerts(vessel, batch, ph),
+            alerts=self._alerts(vessel, batch, ph, rows.latest_in.get(vessel.place_id)),
         )
 
     def _stage_code(
@@ -178,7 +180,11 @@ class Shelf:
         return (today - batch.started_at.astimezone(zone).date()).days
 
     def _alerts(
-        self, vessel: Vessel, batch: Batch | None, ph: Reading | None
+        self,
+        vessel: Vessel,
+        batch: Batch | None,
+        ph: Reading | None,
+        around: LatestTemperature | None,
     ) -> tuple[Verdict, ...]:
         found = []
         # A material that only calls for care was pointed out when the vessel was added.
@@ -187,6 +193,10 @@ class Shelf:
             found.append(material)
         if batch is not None and batch.stage is BatchStage.SOURING:
             found.extend(self._souring_alerts(batch, ph))
+            if around is not None:
+                age_hours = (self._door.clock.now() - around.at) / timedelta(hours=1)
+                place = safety.place_now_verdict(around.temperature_c, age_hours)
+                found += [place] if place is not None else []
         return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
 
     def _souring_alerts(self, batch: Batch, ph: Reading | None) -> Iterable[Verdict]:
@@ -221,6 +231,11 @@ def _read(unit: ReadUnit) -> _Rows:
     brewing_ids = tuple(
         batch.id for batch in batch_in.values() if batch.stage is BatchStage.BREWING
     )
+    souring_in = {
+        vessel.place_id
+        for vessel in vessels
+        if vessel.id in batch_in and batch_in[vessel.id].stage is BatchStage.SOURING
+    }
     cultures = unit.cultures.where()
     measured = (Quantity.PH, Quantity.PELLICLE_MM)
     return _Rows(
@@ -241,6 +256,7 @@ def _read(unit: ReadUnit) -> _Rows:
             unit.reminders.where(state=OPEN_STATES, batch_id=shown_ids),
             lambda row: row.batch_id or 0,
         ),
+        latest_in=latest_in(unit, souring_in),
     )
 
 
