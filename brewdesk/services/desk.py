@@ -23,6 +23,7 @@ from brewdesk.services.journal import Journal
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
 from brewdesk.services.placelog import PlaceLog
+from brewdesk.services.placeview import PlaceViews
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
@@ -59,6 +60,7 @@ class Desk:
     quantities: Quantities
     vessels: Vessels
     place_log: PlaceLog
+    place_views: PlaceViews
     cultures: Cultures
     batches: Batches
     brewing: Brewing
@@ -165,6 +167,7 @@ def build_desk(
         quantities=quantities,
         vessels=Vessels(door),
         place_log=place_log,
+        place_views=PlaceViews(door, place_log, quantities),
         cultures=Cultures(door),
         batches=Batches(door, settings),
         brewing=Brewing(door),
