@@ -58,7 +58,8 @@ class LoggerDialog(QDialog):
         self.setObjectName("logger_dialog")
         self.setWindowTitle(self.tr("Read a logger's file"))
         self.setModal(True)
-        self._import = LogImport(desk.place_log, desk.jobs, desk.clock, self)
+        # No child: what comes after the dialog is gone must find it, and be heard by nobody.
+        self._import = LogImport(desk.place_log, desk.jobs, desk.clock)
         self._make()
         self._lay_out()
         self._connect()
@@ -177,9 +178,9 @@ class LoggerDialog(QDialog):
         self.go.clicked.connect(self._on_go)
         self.stop.clicked.connect(self._import.cancel)
         self.keep.clicked.connect(self._on_keep)
-        self._import.progressed.connect(lambda share: self.bar.setValue(round(_HUNDRED * share)))
+        self._import.progressed.connect(self._on_progress)
         self._import.was_read.connect(self._on_read)
-        self._import.was_kept.connect(lambda _log: self.accept())
+        self._import.was_kept.connect(self._on_kept)
         self._import.failed.connect(self._on_failed)
 
     def _fit(self) -> None:
@@ -240,6 +241,12 @@ class LoggerDialog(QDialog):
         self._show_state(is_reading=True)
         self.stop.setFocus(Qt.FocusReason.OtherFocusReason)
         self._import.start(self._path, layout, self.choices.zone())
+
+    def _on_progress(self, share: float) -> None:
+        self.bar.setValue(round(_HUNDRED * share))
+
+    def _on_kept(self, _entered: object) -> None:
+        self.accept()
 
     def _on_read(self, read: LoggerRead) -> None:
         self._read = read
