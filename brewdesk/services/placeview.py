@@ -8,7 +8,7 @@ from datetime import datetime, time, timedelta, tzinfo
 from enum import Enum
 
 from brewdesk.services.door import Door
-from brewdesk.services.placecourse import CoursePoint
+from brewdesk.services.placecourse import CoursePoint, PlaceCourse
 from brewdesk.services.placelog import PlaceLog
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.reminder_rules import wall_instant
@@ -16,6 +16,7 @@ from brewdesk.services.wording.loggers import count_text
 from brewdesk.services.wording.moments import date_words, stamp_words
 from brewdesk.services.wording.places import (
     course_words,
+    liked_words,
     short_words,
     standing_words,
     suggestion_words,
@@ -162,8 +163,16 @@ class PlaceViews:
             liked=(scale(low_c), scale(high_c)),
             unit=unit,
             step_h=course.step_h,
-            summary=course_words(course, zone, self._quantities.show) if course.points else "",
+            summary=self._summary(course, low_c, high_c),
         )
+
+    def _summary(self, course: PlaceCourse, low_c: float, high_c: float) -> str:
+        if not course.points:
+            return ""
+        show = self._quantities.show
+        words = course_words(course, self._door.clock.zone(), show)
+        is_liked = all(low_c <= point.low_c <= point.high_c <= high_c for point in course.points)
+        return words if is_liked else f"{words} {liked_words(low_c, high_c, show)}"
 
     def span_with_news(self, place: Place) -> Span:
         """Return the narrowest span, from a week on, that shows something."""

@@ -41,7 +41,6 @@ from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
 _HUNDRED = 100
-_ERRORS_SHOWN = 4
 
 
 class LoggerDialog(QDialog):
@@ -65,6 +64,7 @@ class LoggerDialog(QDialog):
         self._connect()
         self._show_state()
         self._fit()
+        self.choose.setFocus()
 
     # choosing a file
 
@@ -107,6 +107,15 @@ class LoggerDialog(QDialog):
         self.file_name.setObjectName("logger_file")
         self.file_name.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.choose = self._button("logger_choose", self.tr("Choose a file…"))
+        self.empty = plain_label(
+            self.tr(
+                "Choose the table that your temperature logger exported: text with a time and a "
+                "temperature in each row. How it is written is found out, and shown before "
+                "anything is kept."
+            ),
+            "muted",
+            wraps=True,
+        )
         self.choices = LoggerChoices(self._desk.clock.zone(), self._desk.clock.now())
         self.table = LoggerTable(self._desk.quantities)
         self.bar = QProgressBar()
@@ -122,6 +131,7 @@ class LoggerDialog(QDialog):
         self.errors.setAccessibleName(self.tr("Rows that could not be read"))
         self.go = self._button("logger_go", self.tr("Read the file"))
         self.keep = self._button("logger_keep", self.tr("Keep them"))
+        self.back = self._button("logger_back", self.tr("Read it otherwise"))
         self.leave = self._button("logger_leave", self.tr("Cancel"))
         for button in (self.go, self.keep):
             set_role(button, "primary")
@@ -147,10 +157,11 @@ class LoggerDialog(QDialog):
         inner = QVBoxLayout(content)
         inner.setContentsMargins(0, 0, SPACE, 0)
         inner.setSpacing(SPACE)
-        for widget in (self.choices, self.table, self.message, self.progress):
+        for widget in (self.empty, self.choices, self.table, self.message, self.progress):
             inner.addWidget(widget, 1 if widget is self.table else 0)
         inner.addWidget(self.errors_label)
-        inner.addWidget(self.errors)
+        inner.addWidget(self.errors, 1)
+        inner.addStretch(0)
         area = QScrollArea()
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
@@ -160,6 +171,7 @@ class LoggerDialog(QDialog):
         buttons = QDialogButtonBox(self)
         for button in (self.go, self.keep):
             buttons.addButton(button, QDialogButtonBox.ButtonRole.AcceptRole)
+        buttons.addButton(self.back, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.addButton(self.leave, QDialogButtonBox.ButtonRole.RejectRole)
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
@@ -176,6 +188,7 @@ class LoggerDialog(QDialog):
         self.choices.changed.connect(self._on_choices)
         self.choices.look_again.connect(lambda: self._look(*self.choices.reading_as()))
         self.go.clicked.connect(self._on_go)
+        self.back.clicked.connect(self._on_back)
         self.stop.clicked.connect(self._import.cancel)
         self.keep.clicked.connect(self._on_keep)
         self._import.progressed.connect(self._on_progress)
@@ -196,6 +209,7 @@ class LoggerDialog(QDialog):
     def _show_state(self, *, is_reading: bool = False) -> None:
         """Show what belongs to the state: choosing, reading, or read."""
         has_file, is_read = self._preview is not None, self._read is not None
+        self.empty.setVisible(self._path is None)
         self.choices.setVisible(has_file and not is_read)
         self.table.setVisible(has_file and not is_read)
         self.choices.setEnabled(not is_reading)
@@ -206,6 +220,7 @@ class LoggerDialog(QDialog):
         is_clear = has_file and layout is not None and layout.date_order is not None
         self.go.setEnabled(is_clear and not is_reading)
         self.keep.setVisible(is_read)
+        self.back.setVisible(is_read)
         errors = self._read.errors if self._read is not None else ()
         self.errors.setVisible(bool(errors))
         self.errors_label.setVisible(bool(errors))
@@ -258,8 +273,15 @@ class LoggerDialog(QDialog):
                 count=count_text(read.error_count)
             )
         )
+        self.keep.setEnabled(True)
         self._show_state()
         self.keep.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _on_back(self) -> None:
+        """Go back to the choices."""
+        self._read = None
+        self._say("")
+        self._show_state()
 
     def _on_keep(self) -> None:
         if self._read is None or self._path is None:

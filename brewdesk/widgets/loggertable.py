@@ -60,7 +60,11 @@ class LoggerTable(QTableWidget):
         height = QFontMetrics(self.font()).height() + SPACE
         for number, row in enumerate(rows):
             self.setRowHeight(number, height)
-            self._put_understood(number, row, first_line + number)
+            if layout.date_order is None and not row.code:
+                self._put(number, 0, self.tr("day or month first?"), tokens().danger)
+                self._put(number, 1, "", tokens().ink)
+            else:
+                self._put_understood(number, row, first_line + number)
             for column in range(width):
                 text = row.cells[column] if column < len(row.cells) else ""
                 self._put(number, 2 + column, text, tokens().muted)

@@ -170,7 +170,7 @@ class PlaceChart(QWidget):
             self._stack.setCurrentWidget(plot)
 
     def _legend(self) -> tuple[LegendEntry, ...]:
-        curve = self._curve
+        curve, spec = self._curve, self.spec()
         if curve is None:
             return ()
         mean = (
@@ -183,7 +183,7 @@ class PlaceChart(QWidget):
             (Look.INNER, self.tr("lowest to highest"), bool(curve.runs)),
             (Look.DOT, self.tr("read by you"), bool(curve.typed)),
             (Look.IMAGINED, self.tr("set as usual"), True),
-            (Look.BAND, self.tr("liked by a souring jar"), True),
+            (Look.BAND, self.tr("liked by a souring jar"), spec is not None and bool(spec.band)),
         )
         return tuple(LegendEntry(look, text) for look, text, is_shown in looks if is_shown)
 

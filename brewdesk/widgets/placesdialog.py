@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QFontMetrics
+from PySide6.QtGui import QFontMetrics, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -45,6 +45,7 @@ class PlacesDialog(QDialog):
         self.list.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setWordWrap(True)
+        self.list.setStyleSheet(f"QListWidget::item {{ padding: 0 {SPACE}px; }}")
         self.add_button = QPushButton(self.tr("Add a place…"))
         self.add_button.setObjectName("place_add")
         self.add_button.setAutoDefault(False)
@@ -63,6 +64,7 @@ class PlacesDialog(QDialog):
         self._connect()
         self.refresh()
         self._fit()
+        self.list.setFocus()
 
     def refresh(self) -> None:
         """Read the places anew; the one chosen stays chosen while it is there."""
@@ -125,6 +127,12 @@ class PlacesDialog(QDialog):
         self.sheet.edit_wanted.connect(self._on_edit)
         self.sheet.import_wanted.connect(self._on_import)
         self._desk.changes.changed.connect(self._on_changed)
+        # The window's own menu cannot be reached while the dialog is open.
+        for keys, act in (
+            (QKeySequence.StandardKey.Undo, self._desk.history.undo),
+            (QKeySequence.StandardKey.Redo, self._desk.history.redo),
+        ):
+            QShortcut(QKeySequence(keys), self).activated.connect(act)
 
     def _row_size(self) -> QSize:
         height = 2 * QFontMetrics(self.list.font()).lineSpacing() + 2 * SPACE

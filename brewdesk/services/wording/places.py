@@ -50,6 +50,8 @@ def short_words(place: Place, latest: LatestTemperature | None, count: int, show
     warm = show(latest.temperature_c if latest else place.temperature_c, Kind.TEMPERATURE)
     if latest is None:
         warm = _t("usually {temperature}").format(temperature=warm)
+    if not count:
+        return _t("{temperature} · no vessel").format(temperature=warm)
     if count == 1:
         return _t("{temperature} · 1 vessel").format(temperature=warm)
     return _t("{temperature} · {count} vessels").format(temperature=warm, count=count)
@@ -79,4 +81,11 @@ def course_words(course: PlaceCourse, zone: tzinfo, show: Show) -> str:
         low=show(min(point.low_c for point in points), Kind.TEMPERATURE),
         high=show(max(point.high_c for point in points), Kind.TEMPERATURE),
         mean=show(mean_c, Kind.TEMPERATURE),
+    )
+
+
+def liked_words(low_c: float, high_c: float, show: Show) -> str:
+    """Say what suits a souring jar; common practice, no source."""
+    return _t("By common practice a souring jar likes {low} to {high}.").format(
+        low=show(low_c, Kind.TEMPERATURE), high=show(high_c, Kind.TEMPERATURE)
     )
