@@ -72,12 +72,17 @@ class LogImport(QObject):
     def keep(self, place_id: int, name: str, read: LoggerRead) -> None:
         """Keep what was read: the samples elsewhere, then their entry as one act here."""
         self._jobs.run(
-            lambda: self._place_log.keep_samples(read.packed),
+            lambda: self._keep_samples(read),
             lambda _done: self._enter(place_id, name, read),
             self._on_failed,
             key="logger-file",
             pool=Pool.STORE,
         )
+
+    def _keep_samples(self, read: LoggerRead) -> None:
+        self._place_log.keep_samples(read.packed)
+        # What is drawn and forecast from, so that the window's thread does not have to.
+        self._place_log.means.reckon(read.packed.content_hash, read.packed.chunks)
 
     def _enter(self, place_id: int, name: str, read: LoggerRead) -> None:
         try:

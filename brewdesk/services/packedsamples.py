@@ -65,13 +65,15 @@ def pack(at_s: Instants, celsius: Degrees) -> Packed:
     """
     import numpy as np
 
-    rows = np.empty(len(at_s), dtype=_row_type())
-    rows["at_s"] = at_s
-    rows["celsius"] = celsius
-    content = rows.tobytes()
-    size = CHUNK_SAMPLES * SAMPLE_BYTES
-    chunks = tuple(content[n : n + size] for n in range(0, len(content), size))
-    return Packed(hashlib.sha256(content).hexdigest(), chunks, len(at_s))
+    digest, chunks = hashlib.sha256(), []
+    for start in range(0, len(at_s), CHUNK_SAMPLES):
+        part = slice(start, start + CHUNK_SAMPLES)
+        rows = np.empty(len(at_s[part]), dtype=_row_type())
+        rows["at_s"] = at_s[part]
+        rows["celsius"] = celsius[part]
+        chunks.append(rows.tobytes())
+        digest.update(chunks[-1])
+    return Packed(digest.hexdigest(), tuple(chunks), len(at_s))
 
 
 def pack_pairs(samples: Iterable[tuple[int, float]]) -> Packed:

@@ -61,6 +61,11 @@ class SampleMeans:
             self._means[content_hash] = found
         return found
 
+    def reckon(self, content_hash: str, chunks: Sequence[bytes]) -> None:
+        """Work the means of a content out beforehand. Slow: run it as a job."""
+        if content_hash not in self._means:
+            self._means[content_hash] = hourly(chunks)
+
 
 @dataclass(slots=True)
 class _Bin:

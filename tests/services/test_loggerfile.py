@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import random
+import sqlite3
+import time
+from contextlib import closing
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta, timezone
 from zoneinfo import ZoneInfo
@@ -20,6 +23,7 @@ from brewdesk.services.loggertrouble import ROW_CODES, TROUBLE_CODES, LoggerTrou
 from brewdesk.services.packedsamples import unpack
 
 NOW = datetime(2026, 11, 25, 9, 0, tzinfo=UTC)
+FAR = NOW + timedelta(days=3000)
 BERLIN = ZoneInfo("Europe/Berlin")
 FIRST = datetime(2026, 11, 13, 10, 0)  # the 13th: day and month cannot be mistaken
 
@@ -451,3 +455,44 @@ def test_any_text_is_a_temperature_in_bounds_or_a_code(text):
     found = celsius_of(text, Degrees.CELSIUS, -40.0, 60.0)
     assert found in ROW_CODES if isinstance(found, str) else -40.0 <= found <= 60.0
     scale_named(text)
+
+
+def test_a_row_costs_no_more_than_a_few_times_what_the_bare_database_takes_for_it(file):
+    """Processor time of both, side by side, since the machine may be busy or slow."""
+    count = 100_000
+    form = KINDS["iso and comma"][1]
+    path = file("\n".join(["Time,Temp", *lines(form, count, step=timedelta(seconds=5))]))
+    layout = examine(path).layout
+    bare = [(1_700_000_000 + 5 * n, 20.0) for n in range(count)]
+
+    def insert():
+        with closing(sqlite3.connect(":memory:")) as connection:
+            connection.execute("CREATE TABLE sample (at_s INTEGER NOT NULL, celsius REAL NOT NULL)")
+            connection.executemany("INSERT INTO sample VALUES (?, ?)", bare)
+            connection.commit()
+
+    ours = min(_processor_s(lambda: read_log(path, layout, UTC, now=FAR)) for _ in range(3))
+    theirs = min(_processor_s(insert) for _ in range(3))
+    assert ours < 6.0 * theirs
+
+
+def _processor_s(work):
+    began = time.process_time()
+    work()
+    return time.process_time() - began
+
+
+def test_one_broken_row_makes_only_its_neighbours_slow(file, monkeypatch):
+    form = KINDS["iso and comma"][1]
+    rows = lines(form, 20_000, step=timedelta(seconds=5))
+    rows[11_000] = "broken"
+    path = file("\n".join(["Time,Temp", *rows]))
+    slowly = []
+    read_row = loggerread._read_row
+    monkeypatch.setattr(
+        loggerread, "_read_row", lambda *each: slowly.append(each) or read_row(*each)
+    )
+    got = read_log(path, examine(path).layout, UTC, now=FAR)
+    assert (got.packed.count, got.error_count) == (19_999, 1)
+    assert got.errors[0].line == 11_002
+    assert len(slowly) <= 1000
