@@ -53,7 +53,7 @@ def utc_s(*parts):
 
 
 def lines(form, count=30, *, step=timedelta(minutes=10), first=FIRST):
-    return [form(first + n * step, 20.0 + n / 10) for n in range(count)]
+    return [form(first + n * step, 20.0 + n % 300 / 10) for n in range(count)]
 
 
 KINDS = {
