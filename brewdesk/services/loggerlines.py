@@ -17,7 +17,7 @@ from brewdesk.services.loggertrouble import LoggerTrouble
 
 DELIMITERS = (";", "\t", "|", ",")
 ENCODINGS = ("utf-8", "utf-16-le", "utf-16-be", "latin-1")
-_BLOCK = 1 << 20
+_BLOCK = 1 << 18  # small enough that the window gets its turn in between
 _LONGEST_LINE = 1 << 16  # what is longer is no row of a table; the rest of it is left out
 _BOMS = (
     (codecs.BOM_UTF8, "utf-8-sig"),
@@ -60,7 +60,7 @@ def opened(path: Path, encoding: str) -> TextIOWrapper:
 
 
 def line_blocks(file: IO[str]) -> Iterator[str]:
-    """Give whole lines of a file in blocks of about a million characters.
+    """Give whole lines of a file in blocks of about a quarter of a million characters.
 
     No block ends with a line break; the empty piece behind the last one is no line.
 

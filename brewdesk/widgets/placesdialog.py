@@ -45,7 +45,10 @@ class PlacesDialog(QDialog):
         self.list.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setWordWrap(True)
-        self.list.setStyleSheet(f"QListWidget::item {{ padding: 0 {SPACE}px; }}")
+        self.list.setStyleSheet(
+            f"QListWidget {{ padding: {SPACE // 2}px; }}"
+            f"QListWidget::item {{ padding: 0 {SPACE}px; }}"
+        )
         self.add_button = QPushButton(self.tr("Add a place…"))
         self.add_button.setObjectName("place_add")
         self.add_button.setAutoDefault(False)

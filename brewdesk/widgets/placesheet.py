@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -20,7 +20,7 @@ from brewdesk.services.desk import Desk
 from brewdesk.services.placeview import Span
 from brewdesk.services.records import ImpossibleInput, Place, StoreTrouble
 from brewdesk.services.wording.problems import impossible_words, trouble_words
-from brewdesk.widgets.fields import MessageLine, card, plain_label
+from brewdesk.widgets.fields import MessageLine, bring_into_view, card, plain_label
 from brewdesk.widgets.placechart import PlaceChart
 from brewdesk.widgets.placeentries import PlaceEntries
 from brewdesk.widgets.placereading import PlaceReadingForm
@@ -138,6 +138,16 @@ class PlaceSheet(QWidget):
         self.take_over.clicked.connect(self._on_take_over)
         self.chart.span_wanted.connect(self._on_span)
         self.entries.remove_wanted.connect(self._on_remove_entry)
+        self._scroll_later = QTimer(self)  # once the opened list has its place
+        self._scroll_later.setObjectName("place_scroll")
+        self._scroll_later.setSingleShot(True)
+        self._scroll_later.setInterval(0)
+        self._scroll_later.timeout.connect(self._show_entries)
+        self.entries.toggled.connect(lambda _open: self._scroll_later.start())
+
+    def _show_entries(self) -> None:
+        if self.entries.is_open() and self.isVisible():
+            bring_into_view(self.entries)
 
     def _on_span(self, span: Span) -> None:
         self._span = span
