@@ -121,6 +121,17 @@ class Program(QObject):
             pool=Pool.STORE,
         )
         # At once as well: a program that is only ever open for minutes has no half hours.
+        # The forecasts follow the logs of the places, whose means are reckoned first.
+        self.jobs.run(
+            self.desk.place_log.prepare,
+            lambda _done: self._on_half_hour(),
+            self._on_unprepared,
+            key="place-logs",
+            pool=Pool.STORE,
+        )
+
+    def _on_unprepared(self, error: BaseException) -> None:
+        log.warning("the logs of the places could not be prepared: %s", error)
         self._on_half_hour()
         self.has_begun.emit()
 

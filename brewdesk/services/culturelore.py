@@ -13,6 +13,7 @@ from brewdesk.services.coursereader import read_course
 from brewdesk.services.door import Door
 from brewdesk.services.jarcourse import CURVES, JarCourse
 from brewdesk.services.jarcourse import observed as observed_of
+from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.teaching import Teachers as Teachers
 from brewdesk.services.teaching import learn as learn
 from brewdesk.store.records import Batch
@@ -25,13 +26,15 @@ MOST_TEACHERS = 10  # older batches tell less of what a culture is now
 LEAST_READINGS = 2
 _FINISHED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
 _TEACHING = (*_FINISHED, BatchStage.SOURING)
-_TOPICS = Topic.BATCHES | Topic.READINGS | Topic.VESSELS
+_TOPICS = Topic.BATCHES | Topic.READINGS | Topic.VESSELS | Topic.PLACES
+_KEPT = 64
 
 
 class CultureLore:
     """Find the teachers of a batch; their courses are kept until they change."""
 
-    def __init__(self, door: Door) -> None:
+    def __init__(self, door: Door, means: SampleMeans | None = None) -> None:
+        self._means = means if means is not None else SampleMeans()
         self._batches: tuple[Batch, ...] | None = None
         self._courses: dict[int, JarCourse] = {}
         door.changes.changed.connect(self._on_changed)
@@ -70,7 +73,7 @@ class CultureLore:
     def _course(self, batch: Batch, unit: ReadUnit) -> JarCourse:
         course = self._courses.get(batch.id)
         if course is None:
-            course = read_course(unit, batch)
+            course = read_course(unit, batch, self._means)
             self._courses[batch.id] = course
         return course
 

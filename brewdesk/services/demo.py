@@ -24,6 +24,8 @@ from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door, Units
 from brewdesk.services.growing import Growing
+from brewdesk.services.packedsamples import pack_pairs
+from brewdesk.services.placelog import PlaceLog
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_rules import wall_instant
@@ -139,6 +141,7 @@ class _Story:
         door = Door(units, self._clock, changes)
         settings = Settings(units, changes)
         self._vessels = Vessels(door)
+        self._place_log = PlaceLog(door)
         self._cultures = Cultures(door)
         self._care = CultureCare(door, settings)
         self._growing = Growing(door, settings)
@@ -155,6 +158,7 @@ class _Story:
             self._brew(f"batch {number}", brew)
         self._keep_a_family()
         self._grow_one()
+        self._log_places()
         self._plan_tomorrow()
         self._brew_now()
         for instant, _, do in sorted(self._events, key=lambda event: event[:2]):
@@ -172,22 +176,54 @@ class _Story:
         self._events.append((instant, len(self._events), do))
 
     def _furnish(self) -> None:
-        def place() -> None:
-            draft = PlaceDraft(name=_t("Example pantry (invented)"), temperature_c=PANTRY_C)
-            self._ids["place"] = self._vessels.add_place(draft).id
-
-        self._at(60, time(10, 0), place)
+        for number, (key, temperature_c) in enumerate(_PLACES):
+            self._at(60, time(10, 0), self._adding_place(key, temperature_c), minutes=number)
         for number, fields in enumerate(_VESSELS):
             self._at(60, time(10, 5), self._adding_vessel(fields), minutes=number)
         self._at(60, time(11, 0), self._adding_culture("first", _first_culture()))
         self._at(45, time(11, 0), self._adding_culture("second", _second_culture(), "first"))
         self._at(30, time(11, 0), self._adding_culture("third", _third_culture(), "second"))
 
+    def _adding_place(self, key: str, temperature_c: float) -> Callable[[], None]:
+        def do() -> None:
+            draft = PlaceDraft(name=_place_names()[key], temperature_c=temperature_c)
+            self._ids[key] = self._vessels.add_place(draft).id
+
+        return do
+
+    def _log_places(self) -> None:
+        """Two loggers, read out this morning, and a thermometer that is looked at now and then."""
+        for key, every_h, course in (("pantry", 1, _pantry_c), ("cellar", 2, _cellar_c)):
+            self._at(0, time(7, 30), self._logging(key, every_h, course))
+        for days in (12, 9, 6, 4, 2, 1):
+            celsius = round(21.0 + 1.2 * math.sin(1.7 * days), 1)
+            self._at(days, time(7, 45), self._reading_place("kitchen", celsius))
+
+        def carry_down() -> None:
+            self._vessels.edit(self._ids["steel"], place_id=self._ids["cellar"])
+
+        self._at(1, time(19, 0), carry_down)
+
+    def _logging(
+        self, key: str, every_h: int, course: Callable[[float], float]
+    ) -> Callable[[], None]:
+        def do() -> None:
+            last_s = int(self._clock.now().timestamp()) // 3600 * 3600
+            hours = range(_LOGGED_DAYS * 24, -1, -every_h)
+            samples = [(last_s - 3600 * back, round(course(-back / 24.0), 1)) for back in hours]
+            name = _t("{place}-logger.csv (invented)").format(place=key)
+            self._place_log.add_log(self._ids[key], name, pack_pairs(samples))
+
+        return do
+
+    def _reading_place(self, key: str, celsius: float) -> Callable[[], object]:
+        return lambda: self._place_log.read_place(self._ids[key], celsius)
+
     def _adding_vessel(self, fields: dict[str, Any]) -> Callable[[], None]:
         def do() -> None:
             names = _vessel_names()
             draft = VesselDraft(
-                **(fields | {"name": names[fields["name"]], "place_id": self._ids["place"]}),
+                **(fields | {"name": names[fields["name"]], "place_id": self._ids["pantry"]}),
                 note=_t("Invented for the example pantry."),
             )
             self._ids[fields["name"]] = self._vessels.add(draft).id
@@ -521,6 +557,28 @@ _VESSELS: tuple[dict[str, Any], ...] = (
         "inner_diameter_cm": 20.0,
     },
 )
+
+
+_PLACES = (("pantry", PANTRY_C), ("kitchen", 21.5), ("cellar", 15.0))
+_LOGGED_DAYS = 30
+
+
+def _pantry_c(day: float) -> float:
+    """Return the pantry's invented course: a swing by day and a slower one."""
+    return PANTRY_C + 0.7 * math.sin(2.0 * math.pi * day - 1.0) + 0.6 * math.sin(0.45 * day)
+
+
+def _cellar_c(day: float) -> float:
+    """Return the cellar's invented course: it has cooled through the month."""
+    return 13.1 - 0.06 * day + 0.25 * math.sin(2.0 * math.pi * day) + 0.3 * math.sin(0.7 * day)
+
+
+def _place_names() -> dict[str, str]:
+    return {
+        "pantry": _t("Example pantry (invented)"),
+        "kitchen": _t("Example kitchen (invented)"),
+        "cellar": _t("Example cellar (invented)"),
+    }
 
 
 def _vessel_names() -> dict[str, str]:

@@ -30,6 +30,8 @@ from brewdesk.services.liquids import Liquids
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
 from brewdesk.services.photos import Photos
+from brewdesk.services.placelog import PlaceLog
+from brewdesk.services.placeview import PlaceViews
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
@@ -68,6 +70,8 @@ class Desk:
     settings: Settings
     quantities: Quantities
     vessels: Vessels
+    place_log: PlaceLog
+    place_views: PlaceViews
     cultures: Cultures
     culture_care: CultureCare
     lineage: Lineage
@@ -160,7 +164,10 @@ def build_desk(
     settings = Settings(store, changes, measurement=measurement)
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
-    forecasts = Forecasts(door, jobs, band=palate.band, unit_of=quantities.unit)
+    place_log = PlaceLog(door)
+    forecasts = Forecasts(
+        door, jobs, band=palate.band, unit_of=quantities.unit, means=place_log.means
+    )
     palate.learned.connect(forecasts.request_all_live)
     reminders = Reminders(
         door,
@@ -186,6 +193,8 @@ def build_desk(
         settings=settings,
         quantities=quantities,
         vessels=Vessels(door),
+        place_log=place_log,
+        place_views=PlaceViews(door, place_log, quantities),
         cultures=Cultures(door),
         culture_care=culture_care,
         lineage=Lineage(door),

@@ -26,6 +26,7 @@ from brewdesk.services.forecastwork import ForecastInputs, Outcome, imagined_of,
 from brewdesk.services.forecastwork import work_out as work_out
 from brewdesk.services.jarcourse import day_of
 from brewdesk.services.jobs import JobRunner, Pool
+from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.tasteband import TasteBand as TasteBand
 from brewdesk.services.tasteband import usual_band as usual_band
@@ -38,7 +39,7 @@ from culturecore.stages import BatchStage
 if TYPE_CHECKING:
     from culturecore.forecast import Forecast
 
-_TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS
+_TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS | Topic.PLACES
 YESTERDAY = timedelta(hours=24)
 # How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
 _TURN_S = 0.005
@@ -73,6 +74,7 @@ class Forecasts(QObject):
         *,
         band: Callable[[], TasteBand] = usual_band,
         unit_of: UnitOf = metric_unit,
+        means: SampleMeans | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
@@ -80,7 +82,8 @@ class Forecasts(QObject):
         self._jobs = jobs
         self._band = band
         self._unit_of = unit_of
-        self._lore = CultureLore(door)
+        self._means = means if means is not None else SampleMeans()
+        self._lore = CultureLore(door, self._means)
         self._films = Films(door)
         self._known: dict[int, Known] = {}
         self._asked: dict[int, ForecastInputs] = {}
@@ -162,7 +165,7 @@ class Forecasts(QObject):
             batch = unit.batches.get(batch_id)
             if batch.started_at is None:
                 return None
-            course = read_course(unit, batch)
+            course = read_course(unit, batch, self._means)
             teachers = self._lore.teachers_of(batch, unit)
         moment = self._moment(batch)
         return ForecastInputs(

@@ -8,12 +8,14 @@ from __future__ import annotations
 
 import math
 import statistics
+from bisect import bisect_left
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from brewdesk.services.ledger import balance_of
+from brewdesk.services.surroundings import Surroundings
 from brewdesk.store.records import Batch, Reading, Transfer, Vessel
 from culturecore.outcome import Estimate
 from culturecore.stages import BatchStage, Quantity, TasteMark, TransferKind
@@ -29,6 +31,8 @@ DAY = timedelta(days=1)
 START_SLACK = timedelta(minutes=2)
 # Until then the sweet tea still cools, and tells nothing of the place.
 _SETTLED_AFTER = timedelta(hours=12)
+_OWN_HOLDS_DAYS = 0.5
+_RECENT_DAYS = 7.0
 # For a reading that came without its uncertainty: that of the roughest method.
 _ROUGH_SD = {
     Quantity.PH: 0.3,
@@ -39,11 +43,12 @@ _ROUGH_SD = {
 _LEAST_SD = {Quantity.SPECIFIC_GRAVITY: 0.0002}
 _USUAL_LEAST_SD = 0.005
 _STEP_DAYS = 0.01  # a quarter of an hour: pouring over is a step, not a slope
+_NOTHING_KNOWN = Surroundings()
 _TASTE_SD = 1.0  # not looked at: a verdict has its own model
 
 
 @dataclass(frozen=True, slots=True)
-class Stay:
+class UsualStay:
     """Since when a batch stood somewhere, and how warm it usually is there."""
 
     since: datetime
@@ -62,7 +67,8 @@ class JarCourse:
     vessel: Vessel
     readings: tuple[Reading, ...]
     transfers: tuple[Transfer, ...] = ()
-    stays: tuple[Stay, ...] = ()
+    stays: tuple[UsualStay, ...] = ()
+    surroundings: Surroundings = _NOTHING_KNOWN
 
     @property
     def start(self) -> datetime:
@@ -215,20 +221,57 @@ def temperatures_of_stays(course: JarCourse) -> tuple[tuple[float, float], ...]:
 
 
 def usual_temperature_c(course: JarCourse) -> float:
-    """Return the middle of what was measured in the jar, else the place's usual temperature."""
-    measured = [degrees for _, degrees in temperatures_of(course)]
-    return statistics.median(measured) if measured else course.batch.place_temperature_c
+    """Return what a forecast goes on with behind the last temperature known.
+
+    The middle of what was measured in the jar; where its place is logged, the middle of the
+    last week known of both; without either the place's usual temperature. What was measured
+    before the batch came to another place says nothing of this one.
+    """
+    moved_day = _moved_day(course)
+    known = [entry for entry in temperatures_of(course) if entry[0] >= moved_day]
+    if course.surroundings.course:
+        known = [entry for entry in known if entry[0] > known[-1][0] - _RECENT_DAYS]
+    if known:
+        return statistics.median(degrees for _, degrees in known)
+    usual_c = course.surroundings.usual_c
+    return course.batch.place_temperature_c if usual_c is None else usual_c
 
 
 def temperatures_of(course: JarCourse) -> tuple[tuple[float, float], ...]:
-    """Return the temperatures measured once the liquid had settled, as (day, degC)."""
-    return tuple(
+    """Return the temperatures known of a batch, as (day, degC) in order of time.
+
+    What was measured in the jar, once the liquid had settled, comes first; where nothing was
+    measured within half a day, its place's log stands in.
+    """
+    own = [
         (day_of(course, reading.at), reading.value)
         for reading in course.readings
         if reading.quantity is Quantity.TEMPERATURE_C
         and reading.value is not None
         and reading.at >= course.start + _SETTLED_AFTER
-    )
+    ]
+    around = [(day_of(course, at), degrees) for at, degrees in course.surroundings.course]
+    return tuple(_merged(own, around))
+
+
+def _moved_day(course: JarCourse) -> float:
+    moved_at = course.surroundings.moved_at
+    return -math.inf if moved_at is None else day_of(course, moved_at)
+
+
+def _merged(
+    own: list[tuple[float, float]], around: list[tuple[float, float]]
+) -> list[tuple[float, float]]:
+    """Let what was measured in the jar stand for half a day before and after it."""
+    if not around:
+        return own
+    days = sorted(day for day, _ in own)
+    kept = []
+    for day, degrees in around:
+        near = days[max(0, bisect_left(days, day) - 1) : bisect_left(days, day) + 1]
+        if all(abs(day - other) > _OWN_HOLDS_DAYS for other in near):
+            kept.append((day, degrees))
+    return sorted([*own, *kept])
 
 
 def value_at(

@@ -12,6 +12,7 @@ from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.ledger import balance_of
 from brewdesk.services.palate import TasteBand, set_band
+from brewdesk.services.placelog import LatestTemperature, latest_in
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import OPEN_STATES, no_window
 from brewdesk.services.settings import Settings
@@ -93,7 +94,9 @@ class JarView:
     alerts: tuple[Verdict, ...]
 
 
-_ROW_TOPICS = Topic.VESSELS | Topic.BATCHES | Topic.CULTURES | Topic.READINGS | Topic.STEPS
+_ROW_TOPICS = (
+    Topic.VESSELS | Topic.BATCHES | Topic.CULTURES | Topic.READINGS | Topic.STEPS | Topic.PLACES
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,6 +113,7 @@ class _Rows:
     transfers_of: dict[int, list[Transfer]]
     reminders_of_culture: dict[int, list[Reminder]]
     rest_ph: dict[int, Care]
+    latest_in: dict[int, LatestTemperature]
 
 
 class Shelf:
@@ -208,7 +212,13 @@ class Shelf:
             next_at=next_at,
             alerts=(
                 *_mold_alerts(batch, culture),
-                *self._alerts(vessel, batch, ph, _latest(readings, Quantity.LOOK)),
+                *self._alerts(
+                    vessel,
+                    batch,
+                    ph,
+                    _latest(readings, Quantity.LOOK),
+                    rows.latest_in.get(vessel.place_id),
+                ),
             ),
         )
 
@@ -242,7 +252,12 @@ class Shelf:
         return (today - batch.started_at.astimezone(zone).date()).days
 
     def _alerts(
-        self, vessel: Vessel, batch: Batch | None, ph: Reading | None, look: Reading | None
+        self,
+        vessel: Vessel,
+        batch: Batch | None,
+        ph: Reading | None,
+        look: Reading | None,
+        around: LatestTemperature | None,
     ) -> tuple[Verdict, ...]:
         found = []
         # A material that only calls for care was pointed out when the vessel was added.
@@ -255,6 +270,10 @@ class Shelf:
                 found.append(seen)
         if batch is not None and batch.stage is BatchStage.SOURING:
             found.extend(self._souring_alerts(batch, ph))
+            if around is not None:
+                age_hours = (self._door.clock.now() - around.at) / timedelta(hours=1)
+                place = safety.place_now_verdict(around.temperature_c, age_hours)
+                found += [place] if place is not None else []
         return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
 
     def _souring_alerts(self, batch: Batch, ph: Reading | None) -> Iterable[Verdict]:
@@ -290,6 +309,11 @@ def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
     brewing_ids = tuple(
         batch.id for batch in batch_in.values() if batch.stage is BatchStage.BREWING
     )
+    souring_in = {
+        vessel.place_id
+        for vessel in vessels
+        if vessel.id in batch_in and batch_in[vessel.id].stage is BatchStage.SOURING
+    }
     cultures = unit.cultures.where()
     unread = tuple(batch_id for batch_id in shown_ids if batch_id not in readings_of)
     if unread:
@@ -312,6 +336,7 @@ def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
         transfers_of=_transfers_of(unit, shown_ids),
         reminders_of_culture=_reminders_of_cultures(unit, cultures),
         rest_ph={row.culture_id: row for row in unit.care.where(kind=CareKind.PH, order_by="at")},
+        latest_in=latest_in(unit, souring_in),
     )
 
 

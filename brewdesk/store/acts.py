@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from datetime import datetime
 
 from sqlalchemy import Connection, RowMapping, Select, insert, select, update
@@ -66,10 +66,17 @@ class ReadActRows:
         statement = select(*_SHOWN).where(act.c.batch_id == batch_id, act.c.state == "done")
         return self._all(statement.order_by(act.c.id.desc()))
 
-    def about(self, subject: str, subject_id: int, *, limit: int | None = None) -> tuple[Act, ...]:
+    def about(
+        self,
+        subject: str,
+        subject_id: int,
+        *,
+        limit: int | None = None,
+        kinds: Collection[str] | None = None,
+    ) -> tuple[Act, ...]:
         """Give the acts that had to do with a place, vessel, culture or batch, newest first.
 
-        Undone ones are left out.
+        Undone ones are left out; with ``kinds`` also those of other kinds.
 
         Raises
         ------
@@ -87,7 +94,16 @@ class ReadActRows:
                 act.c.state == "done",
             )
         )
+        if kinds is not None:
+            statement = statement.where(act.c.kind.in_(list(kinds)))
         return self._all(statement.order_by(act.c.id.desc()).limit(limit))
+
+    def repeatable(self, kinds: Collection[str]) -> tuple[Act, ...]:
+        """Give the acts of some kinds that can still be undone or redone, oldest first."""
+        statement = select(*_SHOWN).where(
+            act.c.kind.in_(list(kinds)), act.c.state.in_(("done", "undone"))
+        )
+        return self._all(statement.order_by(act.c.id.asc()))
 
     def recent(self, limit: int) -> tuple[Act, ...]:
         """Give the newest acts that are done, newest first."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sqlalchemy import Connection, delete, insert, select
+from sqlalchemy import Connection, delete, func, insert, select
 
 from brewdesk.store.errors import told
 from brewdesk.store.schema import temperature_chunk, temperature_log
@@ -29,6 +29,25 @@ class ReadSampleRows:
         )
         with told():
             return tuple(bytes(row) for row in self._connection.execute(statement).scalars())
+
+    def tail(self, content_hash: str, size_bytes: int) -> bytes:
+        """Give the last bytes of one content without reading the rest; none if it is not kept."""
+        statement = (
+            select(func.substr(temperature_chunk.c.samples, -size_bytes))
+            .where(temperature_chunk.c.content_hash == content_hash)
+            .order_by(temperature_chunk.c.position.desc())
+            .limit(1)
+        )
+        with told():
+            return bytes(self._connection.execute(statement).scalar_one_or_none() or b"")
+
+    def is_kept(self, content_hash: str) -> bool:
+        """Tell whether a content is kept."""
+        statement = select(temperature_chunk.c.position).where(
+            temperature_chunk.c.content_hash == content_hash
+        )
+        with told():
+            return self._connection.execute(statement.limit(1)).first() is not None
 
 
 class SampleRows(ReadSampleRows):

@@ -78,8 +78,14 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     hovered = Signal(object)
     moved = Signal(bool)  # whether less than the whole curve is in view
 
-    def __init__(self, date_text: Callable[[float], str], parent: QWidget | None = None) -> None:
-        self._axis = DayAxis(date_text)
+    def __init__(
+        self,
+        date_text: Callable[[float], str],
+        parent: QWidget | None = None,
+        *,
+        axis: pg.AxisItem | None = None,
+    ) -> None:
+        self._axis = DayAxis(date_text) if axis is None else axis
         super().__init__(parent, axisItems={"bottom": self._axis, "left": ValueAxis()})
         self._spec: PlotSpec | None = None
         self._made: list[Any] = []

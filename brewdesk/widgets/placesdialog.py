@@ -1,186 +1,187 @@
-"""The places in which vessels stand, with how warm each usually is."""
+"""The places in which vessels stand: a list, and beside it the place chosen."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QFontMetrics, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QDialog,
-    QGridLayout,
-    QLineEdit,
+    QDialogButtonBox,
+    QHBoxLayout,
+    QListWidget,
+    QListWidgetItem,
     QPushButton,
-    QScrollArea,
+    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import ImpossibleInput, Kind, Place, PlaceDraft, StoreTrouble
-from brewdesk.services.wording.problems import impossible_words, trouble_words
-from brewdesk.widgets.dialogbuttons import go_and_leave
-from brewdesk.widgets.fields import FieldRow, plain_label
-from brewdesk.widgets.quantityedit import QuantityEdit
+from brewdesk.widgets.fields import plain_label
+from brewdesk.widgets.placeform import PlaceDialog
+from brewdesk.widgets.placesheet import PlaceSheet
 from brewdesk.widgets.theme import SPACE
 
-NAME_MAX = 60
-
-
-@dataclass(frozen=True)
-class PlaceRow:
-    """The two fields of one place; ``place`` is None for one that is still to be added."""
-
-    place: Place | None
-    name: FieldRow
-    temperature: FieldRow
-    name_line: QLineEdit
-    temperature_edit: QuantityEdit
-
-    def is_blank(self) -> bool:
-        """Whether nothing was entered in a row for a new place."""
-        return (
-            self.place is None
-            and not self.name_line.text().strip()
-            and not self.temperature_edit.text().strip()
-        )
-
-    def is_changed(self) -> bool:
-        """Whether there is something to keep."""
-        if self.place is None:
-            return not self.is_blank()
-        is_renamed = self.name_line.text().strip() != self.place.name
-        return is_renamed or self.temperature_edit.is_touched()
+_TOPICS = Topic.PLACES | Topic.VESSELS | Topic.SETTINGS
+_LIST_LETTERS = 24  # the list is that many letters wide
 
 
 class PlacesDialog(QDialog):
-    """Name the places, say how warm they are, add one. Each change can be undone."""
+    """Look at places, add, change and remove them, and enter how warm they are.
+
+    Every change is kept at once and can be undone; there is nothing to save at the end.
+    """
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._desk = desk
-        self.rows: list[PlaceRow] = []
         self.setObjectName("places_dialog")
         self.setWindowTitle(self.tr("Places"))
         self.setModal(True)
-        self._build()
-        for place in desk.vessels.places():
-            self._add_row(place)
-        if not self.rows:
-            self._add_row(None)
-        self.resize(64 * SPACE, 56 * SPACE)
-
-    def _build(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
-        column.setSpacing(SPACE)
-        column.addWidget(plain_label(self.tr("Where your vessels stand"), "title"))
-        column.addWidget(
-            plain_label(
-                self.tr(
-                    "The usual temperature of a place goes into the forecast of every batch "
-                    "planned for it from now on. Temperatures you read on a batch count more."
-                ),
-                "muted",
-                wraps=True,
-            )
+        self.list = QListWidget()
+        self.list.setObjectName("places_list")
+        self.list.setAccessibleName(self.tr("Places"))
+        self.list.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setWordWrap(True)
+        self.list.setStyleSheet(
+            f"QListWidget {{ padding: {SPACE // 2}px; }}"
+            f"QListWidget::item {{ padding: 0 {SPACE}px; }}"
         )
-        holder = QWidget()
-        self._grid = QGridLayout()
-        self._grid.setHorizontalSpacing(2 * SPACE)
-        self._grid.setVerticalSpacing(0)
-        self._grid.setColumnStretch(0, 3)
-        self._grid.setColumnStretch(1, 2)
-        self.add_button = QPushButton(self.tr("Add a place"))
+        self.add_button = QPushButton(self.tr("Add a place…"))
         self.add_button.setObjectName("place_add")
         self.add_button.setAutoDefault(False)
-        self.add_button.clicked.connect(self._on_add)
-        inner = QVBoxLayout(holder)
-        inner.setContentsMargins(0, 0, SPACE, 0)
-        inner.addLayout(self._grid)
-        inner.addWidget(self.add_button, 0, Qt.AlignmentFlag.AlignLeft)
-        inner.addStretch(1)
-        self._area = QScrollArea()
-        self._area.setWidgetResizable(True)
-        self._area.setWidget(holder)
-        column.addWidget(self._area, 1)
-        self.trouble = plain_label("", "error", wraps=True)
-        self.trouble.hide()
-        column.addWidget(self.trouble)
-        buttons, self.save = go_and_leave(
-            self, self.tr("Save places"), self.tr("Cancel"), go_name="places_save"
+        self.sheet = PlaceSheet(desk)
+        self.empty = plain_label(
+            self.tr(
+                "No place yet. Add the pantry, kitchen or cellar where your vessels stand: how "
+                "warm it is there decides how fast a batch sours."
+            ),
+            "muted",
+            wraps=True,
         )
-        self.save.clicked.connect(self._on_save)
-        column.addWidget(buttons)
+        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.empty.setMargin(4 * SPACE)
+        self._build()
+        self._connect()
+        self.refresh()
+        self._fit()
+        self.list.setFocus()
 
-    def _add_row(self, place: Place | None) -> PlaceRow:
-        number = len(self.rows)
-        name = QLineEdit()
-        name.setObjectName(f"place_name_{number}")
-        name.setMaxLength(NAME_MAX)
-        temperature = QuantityEdit(self._desk.quantities, Kind.TEMPERATURE, lines=1)
-        temperature.line.setObjectName(f"place_temperature_{number}")
-        row = PlaceRow(
-            place=place,
-            name=FieldRow(self.tr("Name"), name, lines=1),
-            temperature=FieldRow(self.tr("Usual temperature"), temperature),
-            name_line=name,
-            temperature_edit=temperature,
+    def refresh(self) -> None:
+        """Read the places anew; the one chosen stays chosen while it is there."""
+        lines = self._desk.place_views.lines()
+        chosen = self.chosen_id()
+        self.list.blockSignals(True)
+        self.list.clear()
+        for line in lines:
+            item = QListWidgetItem(f"{line.place.name}\n{line.text}")
+            item.setData(Qt.ItemDataRole.UserRole, line.place.id)
+            item.setSizeHint(self._row_size())
+            self.list.addItem(item)
+        self.list.blockSignals(False)
+        ids = [line.place.id for line in lines]
+        if ids:
+            self.list.setCurrentRow(ids.index(chosen) if chosen in ids else 0)
+        self._stack.setCurrentWidget(self.sheet if ids else self.empty)
+        self._show_chosen()
+
+    def chosen_id(self) -> int | None:
+        """Return the id of the place chosen."""
+        item = self.list.currentItem()
+        return None if item is None else int(item.data(Qt.ItemDataRole.UserRole))
+
+    def choose(self, place_id: int) -> None:
+        """Choose a place."""
+        for row in range(self.list.count()):
+            if self.list.item(row).data(Qt.ItemDataRole.UserRole) == place_id:
+                self.list.setCurrentRow(row)
+
+    def _build(self) -> None:
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.sheet)
+        self._stack.addWidget(self.empty)
+        left = QVBoxLayout()
+        left.setSpacing(SPACE)
+        left.addWidget(self.list, 1)
+        left.addWidget(self.add_button)
+        middle = QHBoxLayout()
+        middle.setSpacing(3 * SPACE)
+        middle.addLayout(left)
+        middle.addWidget(self._stack, 1)
+        buttons = QDialogButtonBox(self)
+        close = QPushButton(self.tr("Close"))
+        close.setObjectName("places_close")
+        close.setAutoDefault(False)
+        buttons.addButton(close, QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
+        column.setSpacing(2 * SPACE)
+        column.addWidget(plain_label(self.tr("Where your vessels stand"), "title"))
+        column.addLayout(middle, 1)
+        column.addWidget(buttons)
+        self.list.setFixedWidth(self._list_width())
+
+    def _connect(self) -> None:
+        self.list.currentRowChanged.connect(lambda _row: self._show_chosen())
+        self.add_button.clicked.connect(self._on_add)
+        self.sheet.edit_wanted.connect(self._on_edit)
+        self.sheet.import_wanted.connect(self._on_import)
+        self._desk.changes.changed.connect(self._on_changed)
+        # The window's own menu cannot be reached while the dialog is open.
+        for keys, act in (
+            (QKeySequence.StandardKey.Undo, self._desk.history.undo),
+            (QKeySequence.StandardKey.Redo, self._desk.history.redo),
+        ):
+            QShortcut(QKeySequence(keys), self).activated.connect(act)
+
+    def _row_size(self) -> QSize:
+        height = 2 * QFontMetrics(self.list.font()).lineSpacing() + 2 * SPACE
+        return QSize(0, height)
+
+    def _list_width(self) -> int:
+        return QFontMetrics(self.font()).averageCharWidth() * _LIST_LETTERS + 4 * SPACE
+
+    def _fit(self) -> None:
+        """Take most of the window, so that the course has room."""
+        parent = self.parentWidget()
+        room = parent.window().size() if parent is not None else QSize(1280, 800)
+        self.resize(
+            min(max(room.width() - 10 * SPACE, 90 * SPACE), 160 * SPACE),
+            min(max(room.height() - 6 * SPACE, 70 * SPACE), 110 * SPACE),
         )
+
+    def _show_chosen(self) -> None:
+        place_id = self.chosen_id()
+        place = next((row for row in self._desk.vessels.places() if row.id == place_id), None)
         if place is not None:
-            name.setText(place.name)
-            temperature.set_value(place.temperature_c)
-        name.textEdited.connect(lambda: row.name.set_problem(""))
-        self._grid.addWidget(row.name, number, 0, Qt.AlignmentFlag.AlignTop)
-        self._grid.addWidget(row.temperature, number, 1, Qt.AlignmentFlag.AlignTop)
-        if self.rows:
-            QWidget.setTabOrder(self.rows[-1].temperature_edit, name)
-        self.rows.append(row)
-        QWidget.setTabOrder(name, temperature)
-        QWidget.setTabOrder(temperature, self.add_button)
-        return row
+            self.sheet.show_place(place)
 
     def _on_add(self) -> None:
-        row = next((row for row in self.rows if row.is_blank()), None) or self._add_row(None)
-        row.name_line.setFocus(Qt.FocusReason.OtherFocusReason)
-        self._area.ensureWidgetVisible(self.add_button)
+        dialog = PlaceDialog(self._desk, None, self)
+        dialog.saved.connect(self.choose)
+        self._open(dialog)
 
-    def _on_save(self) -> None:
-        self.trouble.hide()
-        for number, row in enumerate(self.rows):
-            if not row.is_changed():
-                continue
-            kept = self._keep(row)
-            if kept is None:
-                return
-            # What is kept is not kept again, should a later row need mending first.
-            self.rows[number] = PlaceRow(
-                kept, row.name, row.temperature, row.name_line, row.temperature_edit
-            )
-            row.temperature_edit.set_value(kept.temperature_c)
-        self.accept()
+    def _on_edit(self) -> None:
+        place = self.sheet.place()
+        if place is not None:
+            self._open(PlaceDialog(self._desk, place, self))
 
-    def _keep(self, row: PlaceRow) -> Place | None:
-        if not row.name_line.text().strip():
-            row.name.set_problem(self.tr("Please give it a name."))
-            row.name_line.setFocus()
-            return None
-        temperature_c = row.temperature_edit.value()
-        if not row.temperature_edit.point_out() or temperature_c is None:
-            row.temperature_edit.line.setFocus()
-            return None
-        draft = PlaceDraft(name=row.name_line.text(), temperature_c=temperature_c)
-        vessels = self._desk.vessels
-        try:
-            if row.place is None:
-                return vessels.add_place(draft)
-            return vessels.edit_place(
-                row.place.id, name=draft.name, temperature_c=draft.temperature_c
-            )
-        except ImpossibleInput as problem:
-            field = row.temperature if problem.field == "temperature_c" else row.name
-            field.set_problem(impossible_words(problem, self._desk.quantities.show))
-            field.focus_widget.setFocus()
-        except StoreTrouble as trouble:
-            self.trouble.setText(trouble_words(trouble))
-            self.trouble.show()
-        return None
+    def _on_import(self) -> None:
+        from brewdesk.widgets.loggerdialog import LoggerDialog
+
+        place = self.sheet.place()
+        if place is not None:
+            dialog = LoggerDialog(self._desk, place, self)
+            self._open(dialog)
+            dialog.choose_file()
+
+    def _open(self, dialog: QDialog) -> None:
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(_TOPICS):
+            self.refresh()

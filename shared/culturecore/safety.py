@@ -67,6 +67,7 @@ LIMITS: Final[dict[str, Limit]] = {
     "culture_harm_c": Limit(40.0, "°C", ("culture_temperature_practice",)),
     "place_low_c": Limit(18.0, "°C", ("culture_temperature_practice",)),
     "place_high_c": Limit(32.0, "°C", ("culture_temperature_practice",)),
+    "place_reading_hours": Limit(72.0, "h", ("safety_choice",)),
     "long_souring_days": Limit(21.0, "d", ("safety_choice", "nummer_2013")),
     "over_long_souring_days": Limit(30.0, "d", ("nummer_2013",)),
     # --- bottles: gauge pressures; the printed 4.7 bar leaves open whether it is one --------
@@ -118,7 +119,7 @@ VERDICT_CODES: Final = frozenset(
         "material_good", "material_steel", "material_ceramic_checked", "material_plastic",
         "material_unknown_plastic", "material_wood", "material_lead", "material_reactive",
         "culture_temperature_good", "culture_too_warm", "culture_far_too_warm",
-        "place_good", "place_cold", "place_warm",
+        "place_good", "place_cold", "place_warm", "place_now_cold", "place_now_warm",
         "start_ph_good", "start_ph_above_wanted", "start_ph_high",
         "ph_low_enough", "ph_over_acid", "ph_not_yet", "ph_unsure", "ph_slow",
         "ph_deadline_missed", "ph_deadline_unproven",
@@ -207,6 +208,40 @@ def place_temperature_verdict(temperature_c: float) -> Verdict:
     if temperature_c > high_c:
         return Verdict("place_warm", Level.WARN, numbers, sources)
     return Verdict("place_good", Level.INFORM, numbers, sources)
+
+
+def place_now_verdict(temperature_c: float, age_hours: float) -> Verdict | None:
+    """Judge the latest temperature read in the place of a souring batch.
+
+    Parameters
+    ----------
+    temperature_c : float
+        As read or logged there [degC].
+    age_hours : float
+        How long ago that was; what is older than "place_reading_hours" says nothing of today.
+
+    Returns
+    -------
+    Verdict or None
+        WARN "place_now_cold" or "place_now_warm"; None where there is nothing to say.
+
+    Raises
+    ------
+    NotAssessed
+        "temperature_unknown" or "time_unknown" for NaN.
+    """
+    _known(temperature_c, "temperature_unknown")
+    _known(age_hours, "time_unknown")
+    if age_hours > limit("place_reading_hours"):
+        return None
+    low_c, high_c = limit("place_low_c"), limit("place_high_c")
+    numbers = {"temperature_c": temperature_c, "low_c": low_c, "high_c": high_c}
+    sources = ("culture_temperature_practice",)
+    if temperature_c < low_c:
+        return Verdict("place_now_cold", Level.WARN, numbers, sources)
+    if temperature_c > high_c:
+        return Verdict("place_now_warm", Level.WARN, numbers, sources)
+    return None
 
 
 def start_ph_verdict(start_ph: Estimate) -> Verdict:

@@ -22,6 +22,7 @@ from tests.helpers.dump import dump
 from tests.services import history_cultures
 from tests.services.history_liquids import LIQUID_ACTS
 from tests.services.history_photos import PHOTO_ACTS
+from tests.services.history_places import PLACE_ACTS
 
 
 def _step(kit, kind=StepKind.BOIL, *, begun=False, paused=False):
@@ -188,6 +189,8 @@ ACTS = {
 ACTS |= LIQUID_ACTS
 
 ACTS |= history_cultures.ACTS
+
+ACTS |= PLACE_ACTS
 
 
 def test_every_kind_of_act_is_tried_here():

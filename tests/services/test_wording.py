@@ -56,6 +56,7 @@ def _verdicts_of_core():
     found = [safety.material_verdict(material) for material in Material]
     found += [safety.culture_temperature_verdict(degrees) for degrees in (20.0, 33.0, 50.0)]
     found += [safety.place_temperature_verdict(degrees) for degrees in (15.0, 22.0, 35.0)]
+    found += [safety.place_now_verdict(degrees, 1.0) for degrees in (15.0, 35.0)]
     for value, high in ((4.0, 4.1), (4.3, 4.4), (4.5, 4.8)):
         found.append(safety.start_ph_verdict(Estimate(value, value - 0.1, high)))
     for ph, sd, day in (

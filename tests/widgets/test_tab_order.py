@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
+from brewdesk.services.placeview import Span
 from brewdesk.services.records import Quantity
 from brewdesk.widgets.acidchart import AcidChart, Scale
 from brewdesk.widgets.placesdialog import PlacesDialog
@@ -92,17 +93,20 @@ def test_readings_are_walked_as_they_stand(desk, shown):
     ]
 
 
-def test_places_are_walked_row_by_row(desk, shown):
-    desk.vessels.ensure_place()
+def test_places_are_walked_from_the_list_to_the_place_and_its_course(desk, shown):
+    desk.place_log.read_place(desk.vessels.ensure_place().id, 21.0)
     dialog = shown(PlacesDialog(desk))
-    dialog.add_button.click()
-    QApplication.processEvents()  # the layout shows the new row
-    assert walk(dialog, dialog.rows[0].name_line, 4) == [
-        "place_name_0",
-        "place_temperature_0",
-        "place_name_1",
-        "place_temperature_1",
+    assert walk(dialog, dialog.list, 4) == [
+        "places_list",
         "place_add",
+        "place_import",
+        "place_edit",
+        "place_remove",
+    ]
+    assert walk(dialog, dialog.sheet.chart.span_bar.button(Span.WEEK), 3) == [
+        "place_plot",
+        "place_reading",
+        "place_reading_when",
     ]
 
 

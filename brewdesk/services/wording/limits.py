@@ -43,6 +43,7 @@ def _names() -> dict[str, str]:
         "culture_in_max_c": _tr("Liquid a culture goes into, at most"),
         "culture_harm_c": _tr("Liquid that harms a culture, from"),
         "place_low_c": _tr("A souring jar's place, at least"),
+        "place_reading_hours": _tr("A place's temperature says something of today for"),
         "place_high_c": _tr("A souring jar's place, at most"),
         "long_souring_days": _tr("Called long when souring for"),
         "over_long_souring_days": _tr("Called over-long when souring for"),

@@ -240,6 +240,15 @@ def _reasons() -> dict[tuple[str, str], str]:
         ),
         ("method", "wrong_method"): _t("This cannot be measured that way."),
         ("drafts", "several_batches"): _t("Readings of several batches are kept one by one."),
+        ("samples", "empty"): _t("There is no temperature in this file that can be read."),
+        ("samples", "taken"): _t("The same temperatures are in this place's log already."),
+        ("place_id", "vessels_here"): _t(
+            "Vessels stand here. Give them another place first (Edit vessel), then remove it."
+        ),
+        ("place_id", "retired_vessels_here"): _t(
+            "Retired vessels belong here. Put them back on the shelf and give them another place "
+            "first, then remove it."
+        ),
         ("", "not_offered"): _t("Please choose one of those offered."),
         ("", "wrong_type"): _t("Please choose one of those offered."),
         ("", "band_upside_down"): _t(

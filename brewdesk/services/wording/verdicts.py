@@ -191,6 +191,17 @@ def _temperatures() -> dict[str, Parts]:
             _t("Above {high_c} it sours fast and may taste harsh."),
             _t("Find a cooler place, or taste earlier."),
         ),
+        "place_now_cold": (
+            _t("The latest temperature of its place, {temperature_c}, is cold for a culture."),
+            _t("Below {low_c} it sours slowly, and mold has more time to take hold."),
+            _t("Measure beside the jar. If that is so, find a warmer place, and take the pH "
+               "early."),
+        ),
+        "place_now_warm": (
+            _t("The latest temperature of its place, {temperature_c}, is warm for a culture."),
+            _t("Above {high_c} it sours fast and may taste harsh."),
+            _t("Measure beside the jar. If that is so, find a cooler place, or taste earlier."),
+        ),
         "needs_cooling": (
             _t("Mixed, the sweet tea will be too warm for the culture at first."),
             _t("It is reckoned to come out at about {mixed_c}; your limit is {limit_c}."),

@@ -1,0 +1,114 @@
+"""Where a batch stood while it soured, and how warm it was there.
+
+A batch goes from place to place by being poured over into another vessel, or because its
+vessel was carried elsewhere (an edit of the vessel).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+from brewdesk.services.acts import ActKind
+from brewdesk.services.placecourse import SampleMeans
+from brewdesk.services.placelog import course_in
+from brewdesk.store.records import Batch
+
+if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit
+
+STEP_H = 6  # the forecast's own clock goes by a quarter of a day
+# What a forecast takes; a jar indoors is warmer than a sensor in the frost outside.
+_LEAST_C, _MOST_C = 0.0, 60.0
+_EVER = datetime.max.replace(tzinfo=UTC)
+
+
+@dataclass(frozen=True, slots=True)
+class Stay:
+    """A batch in one place, from one instant to another."""
+
+    place_id: int
+    from_at: datetime
+    to_at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """How warm it was around a batch.
+
+    ``course`` holds means of six hours [degC] by the instant in their middle, while the batch
+    stood where they were taken. ``moved_at`` is when it came to the place where it stands
+    now, None if it began there; ``usual_c`` is that place's usual temperature then.
+    """
+
+    course: tuple[tuple[datetime, float], ...] = ()
+    moved_at: datetime | None = None
+    usual_c: float | None = None
+
+
+def surroundings_of(unit: ReadUnit, means: SampleMeans, batch: Batch) -> Surroundings:
+    """Return how warm it was around a batch that has begun to sour."""
+    stays = stays_of(unit, batch)
+    if not stays:
+        return Surroundings()
+    found: list[tuple[datetime, float]] = []
+    for stay in stays:
+        course = course_in(unit, means, stay.place_id, stay.from_at, stay.to_at, step_h=STEP_H)
+        found += [
+            (point.at, min(max(point.temperature_c, _LEAST_C), _MOST_C))
+            for point in course.points
+            if stay.from_at <= point.at < stay.to_at
+        ]
+    if len(stays) == 1:
+        return Surroundings(tuple(found))
+    usual_c = unit.places.get(stays[-1].place_id).temperature_c
+    return Surroundings(tuple(found), stays[-1].from_at, usual_c)
+
+
+def stays_of(unit: ReadUnit, batch: Batch) -> tuple[Stay, ...]:
+    """Return the places in which a batch has stood since it began to sour, in order."""
+    if batch.started_at is None:
+        return ()
+    start, end = batch.started_at, batch.ended_at or _EVER
+    moves = unit.vessel_moves.where(order_by=("at", "id"), batch_id=batch.id)
+    vessel_ids = [move.from_vessel_id for move in moves] + [batch.vessel_id]
+    edges = [start, *(min(max(move.at, start), end) for move in moves), end]
+    found: list[Stay] = []
+    for vessel_id, (since, until) in zip(vessel_ids, pairwise(edges), strict=True):
+        found += _places_of(unit, vessel_id, since, until)
+    return tuple(_joined(stay for stay in found if stay.from_at < stay.to_at))
+
+
+def _places_of(unit: ReadUnit, vessel_id: int, since: datetime, until: datetime) -> Iterable[Stay]:
+    """Return the places of a vessel between two instants."""
+    changes: list[tuple[datetime, int, int]] = []
+    for act in unit.acts.about("vessel", vessel_id, kinds=(ActKind.EDIT_VESSEL.value,)):
+        for delta in unit.acts.deltas(act.id):
+            if delta.table != "vessel" or delta.row_id != vessel_id:
+                continue
+            before, after = delta.before or {}, delta.after or {}
+            was, became = before.get("place_id"), after.get("place_id")
+            if isinstance(was, int) and isinstance(became, int) and was != became:
+                changes.append((act.at, was, became))
+    changes.sort()
+    place_id = unit.vessels.get(vessel_id).place_id
+    edges = [since, *(min(max(at, since), until) for at, _, _ in changes), until]
+    places = [was for _, was, _ in changes] + [place_id]
+    return [
+        Stay(place, first, last)
+        for place, (first, last) in zip(places, pairwise(edges), strict=True)
+    ]
+
+
+def _joined(stays: Iterable[Stay]) -> list[Stay]:
+    """Join stays in the same place that follow one another."""
+    found: list[Stay] = []
+    for stay in stays:
+        if found and found[-1].place_id == stay.place_id:
+            found[-1] = Stay(stay.place_id, found[-1].from_at, stay.to_at)
+        else:
+            found.append(stay)
+    return found
