@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
@@ -12,9 +12,9 @@ from PySide6.QtCore import QObject, Signal
 from brewdesk.services.door import Door
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.quantities import Quantities
-from brewdesk.services.stays import stays_in
+from brewdesk.services.stays import Stay, stays_in
 from brewdesk.services.subjects import Subject, SubjectKind, names_of
-from brewdesk.services.timelinerows import RowLine, RowTable, rows_about
+from brewdesk.services.timelinerows import RowLine, RowTable, RowTeller
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.timeline import with_words
 from brewdesk.store.errors import NoSuchRow
@@ -126,36 +126,47 @@ class Timeline(QObject):
             if name is None:
                 raise NoSuchRow(subject.kind.value, subject.id)
             stays = stays_in(unit, subject.id) if subject.kind is SubjectKind.VESSEL else ()
-            acts = {act.id: act for act in unit.acts.about(subject.kind.value, subject.id)}
-            own_ids = frozenset(acts)
-            acts_of_stays = {stay: unit.acts.about("batch", stay.batch_id) for stay in stays}
-            acts |= {act.id: act for found in acts_of_stays.values() for act in found}
-            rows = rows_about(unit, subject, stays, self._quantities, self._door.clock)
-        told = {one.act.id: one for one in self._told(tuple(acts.values()))}
-        shown = [one for act_id, one in told.items() if act_id in own_ids]
-        for stay, found in acts_of_stays.items():
-            shown += [
-                told[act.id]
-                for act in found
-                if act.id not in own_ids and stay.covers(told[act.id].at)
-            ]
-        shown = list({one.act.id: one for one in shown}.values())
+            own_ids = unit.acts.ids_about(subject.kind.value, subject.id)
+            ids_of_stays = {stay: unit.acts.ids_about("batch", stay.batch_id) for stay in stays}
+        told = {one.act.id: one for one in self._told(own_ids.union(*ids_of_stays.values()))}
+        rows = self._rows(subject, stays)
+        shown = own_ids.union(
+            act_id
+            for stay, ids in ids_of_stays.items()
+            for act_id in ids
+            if act_id in told and stay.covers(told[act_id].at)
+        )
         told_rows = frozenset(row for one in told.values() for row in one.rows)
-        lines: list[_Told | RowLine] = [*shown, *(row for row in rows if row.row not in told_rows)]
+        lines: list[_Told | RowLine] = [one for act_id, one in told.items() if act_id in shown]
+        lines += [line for line in rows if line.row not in told_rows]
         lines.sort(key=_newest_first, reverse=True)
         kept = lines if limit is None else lines[:limit]
         return TimelineView(
             subject=subject, name=name, lines=self._lines(subject, kept), total=len(lines)
         )
 
-    def _told(self, acts: Sequence[Act]) -> list[_Told]:
+    def _told(self, act_ids: Iterable[int]) -> list[_Told]:
+        """Read the acts that are done, with what their row changes say."""
         told: list[_Told] = []
-        for first in range(0, len(acts), ACTS_AT_A_TIME):
-            part = acts[first : first + ACTS_AT_A_TIME]
+        ids = sorted(act_ids)
+        for first in range(0, len(ids), ACTS_AT_A_TIME):
+            part = ids[first : first + ACTS_AT_A_TIME]
             with self._door.store.read() as unit:
-                deltas = unit.acts.deltas_of([act.id for act in part])
-            told += [_read(act, deltas.get(act.id, ())) for act in part]
+                acts, deltas = unit.acts.some(part), unit.acts.deltas_of(part)
+            told += [_read(act, deltas.get(act.id, ())) for act in acts]
         return told
+
+    def _rows(self, subject: Subject, stays: Sequence[Stay]) -> list[RowLine]:
+        """Read what rows say, each batch of a vessel in a unit of its own."""
+        with self._door.store.read() as unit:
+            teller = RowTeller(unit, self._quantities, self._door.clock)
+            lines = {line.row: line for line in teller.lines(subject)}
+        for stay in stays:
+            with self._door.store.read() as unit:
+                teller = RowTeller(unit, self._quantities, self._door.clock)
+                of_batch = teller.lines(Subject(SubjectKind.BATCH, stay.batch_id))
+            lines |= {line.row: line for line in of_batch if stay.covers(line.at)}
+        return list(lines.values())
 
     def _lines(
         self, subject: Subject, lines: Sequence[_Told | RowLine]

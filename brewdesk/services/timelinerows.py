@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 
 from brewdesk.services.clock import Clock
 from brewdesk.services.quantities import Quantities
-from brewdesk.services.stays import Stay
 from brewdesk.services.subjects import Subject, SubjectKind, names_of
 from brewdesk.services.wording.acts import reading_text
 from brewdesk.services.wording.reminders import reminder_words
@@ -42,43 +41,33 @@ class RowLine:
     about: tuple[Subject, ...]
 
 
-def rows_about(
-    unit: ReadUnit,
-    subject: Subject,
-    stays: Sequence[Stay],
-    quantities: Quantities,
-    clock: Clock,
-) -> list[RowLine]:
-    """Return a line for every row that has to do with a subject, in no order."""
-    teller = _Teller(unit, quantities, clock)
-    if subject.kind is SubjectKind.BATCH:
-        return teller.of_batch(subject.id)
-    if subject.kind is SubjectKind.CULTURE:
-        return teller.of_culture(subject.id)
-    if subject.kind is SubjectKind.PLACE:
-        return teller.of_place(subject.id)
-    lines = {
-        line.row: line
-        for stay in stays
-        for line in teller.of_batch(stay.batch_id)
-        if stay.covers(line.at)
-    }
-    lines |= {
-        line.row: line for line in teller.moves(unit.vessel_moves.where(from_vessel_id=subject.id))
-    }
-    lines |= {
-        line.row: line for line in teller.moves(unit.vessel_moves.where(to_vessel_id=subject.id))
-    }
-    return list(lines.values())
+class RowTeller:
+    """Tells what the rows of one unit say."""
 
-
-class _Teller:
     def __init__(self, unit: ReadUnit, quantities: Quantities, clock: Clock) -> None:
         self._unit = unit
         self._quantities = quantities
         self._clock = clock
 
-    def of_batch(self, batch_id: int) -> list[RowLine]:
+    def lines(self, subject: Subject) -> list[RowLine]:
+        """Return a line for every row that has to do with a subject, in no order.
+
+        What happened to the batches in a vessel is not among them.
+        """
+        return {
+            SubjectKind.BATCH: self._of_batch,
+            SubjectKind.CULTURE: self._of_culture,
+            SubjectKind.PLACE: self._of_place,
+            SubjectKind.VESSEL: self._of_vessel,
+        }[subject.kind](subject.id)
+
+    def _of_vessel(self, vessel_id: int) -> list[RowLine]:
+        moves = self._unit.vessel_moves
+        rows = {row.id: row for row in moves.where(from_vessel_id=vessel_id)}
+        rows |= {row.id: row for row in moves.where(to_vessel_id=vessel_id)}
+        return self._moves(tuple(rows.values()))
+
+    def _of_batch(self, batch_id: int) -> list[RowLine]:
         """Readings, photos, transfers, pourings over, and reminders left undone."""
         batch = Subject(SubjectKind.BATCH, batch_id)
         show = self._quantities.show
@@ -97,11 +86,11 @@ class _Teller:
         lines += self._photos(unit.photos.where(batch_id=batch_id))
         lines += self._transfers(unit.transfers.where(from_batch_id=batch_id))
         lines += self._transfers(unit.transfers.where(to_batch_id=batch_id))
-        lines += self.moves(unit.vessel_moves.where(batch_id=batch_id))
+        lines += self._moves(unit.vessel_moves.where(batch_id=batch_id))
         lines += self._reminders(batch, unit.reminders.where(batch_id=batch_id))
         return lines
 
-    def of_culture(self, culture_id: int) -> list[RowLine]:
+    def _of_culture(self, culture_id: int) -> list[RowLine]:
         """Its birth, care, photos, transfers of its liquid, and reminders left undone."""
         culture = Subject(SubjectKind.CULTURE, culture_id)
         row = self._unit.cultures.get(culture_id)
@@ -117,7 +106,7 @@ class _Teller:
         lines += self._reminders(culture, unit.reminders.where(culture_id=culture_id))
         return lines
 
-    def of_place(self, place_id: int) -> list[RowLine]:
+    def _of_place(self, place_id: int) -> list[RowLine]:
         """Temperatures read there, and loggers' files."""
         place = Subject(SubjectKind.PLACE, place_id)
         lines = [
@@ -135,7 +124,7 @@ class _Teller:
         ]
         return lines
 
-    def moves(self, rows: Sequence[VesselMove]) -> list[RowLine]:
+    def _moves(self, rows: Sequence[VesselMove]) -> list[RowLine]:
         """Pourings over."""
         found = []
         for row in rows:

@@ -142,11 +142,12 @@ class CulturesPage(QWidget):
         self._stack.setCurrentWidget(self.tree if cultures else self._empty)
         self.edit_button.setEnabled(bool(cultures))
         if chosen is not None:
-            self._choose(chosen.id)
+            self.choose(chosen.id)
         elif cultures:
             self.tree.setCurrentIndex(self.model.index(0, 0))
 
-    def _choose(self, culture_id: int) -> None:
+    def choose(self, culture_id: int) -> None:
+        """Make a culture the chosen one."""
         pending = [QModelIndex()]
         while pending:
             above = pending.pop()

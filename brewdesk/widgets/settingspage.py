@@ -192,7 +192,7 @@ class SettingsPage(QWidget):
                 "dark": self.tr("Dark"),
             },
             "text_scale": scale_words(),
-            "": {"zone": self.tr("The computer's own")},
+            "": {"zone": self.tr("As the computer")},
         }
 
     def _on_changed(self, change: Change) -> None:
