@@ -25,7 +25,6 @@ if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
 
 FINDS_SHOWN = 60
-_JOB = "search"
 _IN_REST = 5  # how near a find is whose name holds none of the words
 _ORDER = {kind: number for number, kind in enumerate(FoundKind)}
 
@@ -48,6 +47,7 @@ class Search(QObject):
         self._jobs = jobs
         self._quantities = quantities
         self._index = SearchIndex(door.store, lambda act: act_text(act, quantities.show))
+        self._job = f"search {id(self)}"
         self._lock = threading.Lock()
         self._stale = Topic.NOTHING
         self._units = self._units_now()
@@ -66,11 +66,11 @@ class Search(QObject):
 
         def done(answer: Answer | None) -> None:
             if answer is None:
-                self._jobs.run(work, done, self.failed.emit, key=_JOB, pool=Pool.STORE)
+                self._jobs.run(work, done, self.failed.emit, key=self._job, pool=Pool.STORE)
             else:
                 self.answered.emit(answer)
 
-        self._jobs.run(work, done, self.failed.emit, key=_JOB, pool=Pool.STORE)
+        self._jobs.run(work, done, self.failed.emit, key=self._job, pool=Pool.STORE)
 
     def find(self, text: str, sieve: Sieve | None = None, *, limit: int = FINDS_SHOWN) -> Answer:
         """Look for ``text`` and wait. Slow: for jobs and tests.

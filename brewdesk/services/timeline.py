@@ -26,7 +26,6 @@ if TYPE_CHECKING:
 LINES_AT_FIRST = 300
 LATE = timedelta(hours=1)  # entered later than this after it happened, a line says so
 ACTS_AT_A_TIME = 400  # in one unit: a long one would keep the maker's next act from being written
-_JOB = "timeline"
 # Where a new row says when it happened, and what it holds in the maker's own words.
 _MOMENTS = {
     "reading": "at",
@@ -103,7 +102,7 @@ class Timeline(QObject):
             lambda: self.of(subject, limit=limit),
             self.ready.emit,
             self.failed.emit,
-            key=_JOB,
+            key=f"timeline {id(self)}",
             pool=Pool.STORE,
         )
 

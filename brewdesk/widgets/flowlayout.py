@@ -65,14 +65,29 @@ class FlowLayout(QLayout):
         return [item for item in self._items if not item.isEmpty()]
 
     def _place(self, rect: QRect, *, is_real: bool) -> int:
-        left, top, line_height = rect.x(), rect.y(), 0
+        top = rect.y()
+        for number, line in enumerate(self._lines(rect.width())):
+            top += self.spacing() if number else 0
+            height = max(size.height() for _item, size in line)
+            left = rect.x()
+            for item, size in line:
+                if is_real:
+                    middle = top + (height - size.height()) // 2
+                    item.setGeometry(QRect(QPoint(left, middle), size))
+                left += size.width() + self.spacing()
+            top += height
+        return top - rect.y()
+
+    def _lines(self, width: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        """Share what is shown out into lines no wider than ``width``."""
+        lines: list[list[tuple[QLayoutItem, QSize]]] = []
+        used = 0
         for item in self._shown():
-            size = item.sizeHint().boundedTo(QSize(rect.width(), 16_777_215))
-            if left > rect.x() and left + size.width() > rect.right() + 1:
-                left, top = rect.x(), top + line_height + self.spacing()
-                line_height = 0
-            if is_real:
-                item.setGeometry(QRect(QPoint(left, top), size))
-            left += size.width() + self.spacing()
-            line_height = max(line_height, size.height())
-        return top + line_height - rect.y()
+            hint = item.sizeHint()
+            size = QSize(min(hint.width(), width), hint.height())
+            if not lines or used + self.spacing() + size.width() > width:
+                lines.append([])
+                used = -self.spacing()
+            lines[-1].append((item, size))
+            used += self.spacing() + size.width()
+        return lines

@@ -16,7 +16,7 @@ from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import choose
 from brewdesk.widgets.flowlayout import FlowLayout
 from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.theme import SPACE, TOUCH
 from brewdesk.widgets.wheelpass import pass_wheel_on
 
 _LETTERS = 10  # of a choice that can be read without opening it
@@ -141,6 +141,7 @@ class HistoryFilters(QWidget):
         edit.setCalendarPopup(True)
         edit.setDisplayFormat(self.tr("d MMM yyyy"))
         edit.setAccessibleName(name)
+        edit.setFixedHeight(TOUCH)
         edit.setToolTip(name)
         edit.dateChanged.connect(self._on_chosen)
         pass_wheel_on(edit)

@@ -293,7 +293,13 @@ class HistoryPage(QWidget):
                 self.vessel_wanted.emit(subject.id)
             else:
                 self.pane.take_keyboard()
-        elif self._desk.batches.get(subject.id).stage.is_live:
+        elif self._is_live(subject.id):
             self.batch_wanted.emit(subject.id)
         else:
             self.pane.show_records()
+
+    def _is_live(self, batch_id: int) -> bool:
+        try:
+            return self._desk.batches.get(batch_id).stage.is_live
+        except StoreTrouble:  # taken back meanwhile, or not to be read: the pane tells which
+            return False

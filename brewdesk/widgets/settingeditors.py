@@ -181,24 +181,6 @@ class ChoiceEditor(SettingEditor):
         self._put(self.combo.currentData())
 
 
-class TextEditor(SettingEditor):
-    """Free text that the setting itself judges."""
-
-    def __init__(self, option: Option[str], settings: Settings, placeholder: str) -> None:
-        super().__init__(option, settings)
-        self.line = QLineEdit()
-        self.line.setPlaceholderText(placeholder)
-        self._hold(self.line)
-        self.line.editingFinished.connect(self._on_finished)
-        self.show_value()
-
-    def _show(self, value: object) -> None:
-        self.line.setText(str(value))
-
-    def _on_finished(self) -> None:
-        self._put(self.line.text().strip())
-
-
 class ZoneEditor(SettingEditor):
     """A time zone: typed or chosen from those the system knows, or the computer's own."""
 
@@ -217,10 +199,11 @@ class ZoneEditor(SettingEditor):
         self.combo.addItem(own_words, "")
         for name in self._names:
             self.combo.addItem(name, name)
-        completer = self.combo.completer()
+        completer = QCompleter(self.combo.model(), self.combo)
         completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         completer.setFilterMode(Qt.MatchFlag.MatchContains)
         completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
+        self.combo.setCompleter(completer)
         line = self.combo.lineEdit()
         assert line is not None  # an editable combo has one
         self.line = line
@@ -289,7 +272,13 @@ def make_editor(
     quantities: Quantities,
     words: dict[str, dict[object, str]],
 ) -> SettingEditor:
-    """Make the editor for ``option``; ``words`` holds the texts of choices by key."""
+    """Make the editor for ``option``; ``words`` holds the texts of choices by key.
+
+    Raises
+    ------
+    LookupError
+        For an option of free text, which no setting should be.
+    """
     default = option.default
     if isinstance(default, bool):
         return SwitchEditor(option, settings)
@@ -303,7 +292,7 @@ def make_editor(
         return ZoneEditor(option, settings, words.get("", {}).get(option.key, ""))
     if option.choices:
         return ChoiceEditor(option, settings, {choice: choice for choice in option.choices})
-    return TextEditor(option, settings, words.get("", {}).get(option.key, ""))
+    raise LookupError(f"no editor for the setting {option.key}")
 
 
 def scale_words() -> dict[object, str]:
