@@ -206,6 +206,8 @@ class ZoneEditor(SettingEditor):
         self.combo.setCompleter(completer)
         line = self.combo.lineEdit()
         assert line is not None  # an editable combo has one
+        line.setObjectName("combo_line")  # the combo around it draws the frame
+        line.setStyleSheet("border: none; padding: 0; min-height: 0; background: transparent;")
         self.line = line
         self._hold(self.combo)
         self.line.setAccessibleName(option.label)
