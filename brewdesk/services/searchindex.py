@@ -21,7 +21,7 @@ from culturecore.stages import Quantity
 if TYPE_CHECKING:
     from brewdesk.services.door import Units
 
-ACTS_AT_A_TIME = 1_000
+ACTS_AT_A_TIME = 400  # in one job, so that others and the window get their turn
 
 
 class SearchIndex:

@@ -23,7 +23,7 @@ from brewdesk.store.records import Act, RowDelta
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
 
-LINES_AT_FIRST = 300
+LINES_AT_FIRST = 150  # laying these out takes a few hundredths of a second
 LATE = timedelta(hours=1)  # entered later than this after it happened, a line says so
 ACTS_AT_A_TIME = 400  # in one unit: a long one would keep the maker's next act from being written
 # Where a new row says when it happened, and what it holds in the maker's own words.

@@ -102,7 +102,9 @@ class ReadActRows:
     def undone_ids(self) -> frozenset[int]:
         """Give the ids of the acts that were taken back."""
         with told():
-            statement = select(act.c.id).where(act.c.state != "done")
+            # Named one by one, for the index: "anything but done" would look at every act.
+            taken_back = [state for state in ACT_STATES if state != "done"]
+            statement = select(act.c.id).where(act.c.state.in_(taken_back))
             return frozenset(self._connection.execute(statement).scalars())
 
     def ids_about(self, subject: str, subject_id: int) -> frozenset[int]:

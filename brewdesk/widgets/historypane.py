@@ -213,16 +213,24 @@ class HistoryPane(QWidget):
         self.about.setText(f"{kind} · {count_words(len(view.lines), view.total)}")
         self.model.set_view(view)
         self.more_button.setVisible(len(view.lines) < view.total)
-        self._let_see_find()
+        if self._find is not None:
+            self._let_see_find(self._find, view)
 
-    def _let_see_find(self) -> None:
-        find, self._find = self._find, None
-        if find is None:
-            return
+    def _let_see_find(self, find: Find, view: TimelineView) -> None:
+        """Scroll to the line that tells of the find; if it is an older one, ask for all first."""
         if find.act_id is not None:
-            self.list.let_see(self.model.row_of_act(find.act_id))
+            index = self.model.row_of_act(find.act_id)
         elif find.kind in _TABLES:
-            self.list.let_see(self.model.row_of(_TABLES[find.kind], find.id))
+            index = self.model.row_of(_TABLES[find.kind], find.id)
+        else:
+            self._find = None
+            return
+        if not index.isValid() and len(view.lines) < view.total and self._limit < view.total:
+            self._limit = view.total
+            self._ask()
+            return
+        self._find = None
+        self.list.let_see(index)
 
     def _on_failed(self, error: BaseException) -> None:
         if not isinstance(error, StoreTrouble):

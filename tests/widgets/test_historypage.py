@@ -147,6 +147,22 @@ def test_a_note_leads_to_its_line(desk, page, qtbot):
     assert "quince" in shown.text
 
 
+def test_a_note_far_back_is_brought_into_view(desk, page, qtbot, monkeypatch):
+    from brewdesk.widgets import historypane
+
+    monkeypatch.setattr(historypane, "LINES_AT_FIRST", 3)
+    batch = souring_batch(desk)
+    note(desk, batch, "a quince in the air")
+    for number in range(6):
+        desk.clock.advance(days=1)
+        note(desk, batch, f"calm {number}")
+    show(page, qtbot)
+    look_for(page, "quince")
+    page._go_to_finds()
+    shown = page.pane.model.row_at(page.pane.list.currentIndex())
+    assert "quince" in shown.text
+
+
 def test_filters_narrow_and_are_cleared_together(desk, page, qtbot):
     souring_batch(desk)
     show(page, qtbot)
