@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta, tzinfo
 
 from PySide6.QtCore import QDate, Signal
-from PySide6.QtWidgets import QComboBox, QDateEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QDateEdit, QHBoxLayout, QPushButton, QWidget
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import BatchStage, TeaKind
@@ -73,8 +73,14 @@ class HistoryFilters(QWidget):
         self.clear_button.setObjectName("history_clear")
         set_role(self.clear_button, "quiet")
         self.clear_button.clicked.connect(self.clear)
-        for widget in (self.since, self.until, self.clear_button):
-            row.addWidget(widget)
+        self._ends = QWidget()  # they go to the next line together
+        both = QHBoxLayout(self._ends)
+        both.setContentsMargins(0, 0, 0, 0)
+        both.setSpacing(SPACE)
+        both.addWidget(self.since)
+        both.addWidget(self.until)
+        row.addWidget(self._ends)
+        row.addWidget(self.clear_button)
         self._fill_fixed()
         self.refresh()
         self._show_state()
@@ -168,8 +174,7 @@ class HistoryFilters(QWidget):
 
     def _show_state(self) -> None:
         is_own = self.combos["time"].currentData() == OWN_SPAN
-        self.since.setVisible(is_own)
-        self.until.setVisible(is_own)
+        self._ends.setVisible(is_own)
         self.clear_button.setVisible(bool(self.names()))
 
 

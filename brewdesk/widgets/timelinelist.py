@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QResizeEvent
 from PySide6.QtWidgets import (
@@ -19,7 +21,8 @@ from brewdesk.widgets.findslist import paint_ground
 from brewdesk.widgets.theme import SPACE, tokens
 
 Index = QModelIndex | QPersistentModelIndex
-_WRAP = int(Qt.TextFlag.TextWordWrap | Qt.TextFlag.TextWrapAnywhere)
+_WRAP = int(Qt.TextFlag.TextWordWrap)
+_LONG_WORD = re.compile(r"\S{24}(?=\S)")
 _MOST_LETTERS = 1200  # of one line; a longer note can be read where it stands
 _WIDE_TIME = "00:00"
 
@@ -42,7 +45,7 @@ class _Rows(QStyledItemDelegate):
         height = _height(metrics, text.width(), _short(row.text))
         aside = self._model.aside(row)
         if aside:
-            height += _height(metrics, text.width(), aside)
+            height += _height(metrics, text.width(), _short(aside))
         return QSize(width, height + SPACE + 2)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
@@ -82,7 +85,7 @@ class _Rows(QStyledItemDelegate):
         if aside:
             below = QRect(box.left(), box.top() + height, box.width(), 100 * metrics.height())
             painter.setPen(QColor(tokens().accent if line.about is not None else tokens().muted))
-            painter.drawText(below, _WRAP, aside)
+            painter.drawText(below, _WRAP, _short(aside))
 
     def _text_box(self, row: QRect, metrics: QFontMetrics) -> QRect:
         left = 2 * SPACE + metrics.horizontalAdvance(_WIDE_TIME) + 2 * SPACE
@@ -90,7 +93,9 @@ class _Rows(QStyledItemDelegate):
 
 
 def _short(text: str) -> str:
-    return text if len(text) <= _MOST_LETTERS else text[:_MOST_LETTERS] + "…"
+    """Cut a very long text, and let very long words break where nobody sees why not."""
+    cut = text if len(text) <= _MOST_LETTERS else text[:_MOST_LETTERS] + "…"
+    return _LONG_WORD.sub("\\g<0>\u200b", cut)
 
 
 def _height(metrics: QFontMetrics, width: int, text: str) -> int:
