@@ -81,7 +81,7 @@ def main() -> None:
             results[f"find_{name}_s"] = took
             results[f"find_{name}_total"] = answer.total
         for kind in SubjectKind:
-            subject = Subject(kind, 1)
+            subject = Subject(kind, 2 if kind is SubjectKind.BATCH else 1)  # batch 1 is the model
             took, view = timed(partial(desk.timeline.of, subject, limit=300))
             results[f"timeline_{kind.value}_s"] = took
             results[f"timeline_{kind.value}_lines"] = view.total
