@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import logging
 import os
 import sys
@@ -83,6 +84,8 @@ def _open(
     restore = faults.install(program.window.tell_fault)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
+    # What the imports made stays: looking through it for garbage costs a frame each time.
+    program.has_begun.connect(gc.freeze)
     program.demo_wanted.connect(lambda: open_demo(options))
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)

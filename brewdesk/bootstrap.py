@@ -43,6 +43,7 @@ class Program(QObject):
     """One open pantry: store, services, window, tray. ``left`` fires when it was closed."""
 
     left = Signal()
+    has_begun = Signal()  # the first paint is done, and all that waited for it
     demo_wanted = Signal()
 
     def __init__(
@@ -111,6 +112,7 @@ class Program(QObject):
         self.is_running = True
         # At once as well: a program that is only ever open for minutes has no half hours.
         self._on_half_hour()
+        self.has_begun.emit()
 
     def leave(self) -> None:
         """Close everything in order. Doing it twice is doing it once."""

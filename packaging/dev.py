@@ -6,6 +6,7 @@
     python3 packaging/dev.py smoke                     one real window, opened and closed
     python3 packaging/dev.py screenshots               take the README's pictures anew
     python3 packaging/dev.py evaluate FOLDER           measure the forecast on series of readings
+    python3 packaging/dev.py bench-refresh             measure a full shelf forecast anew, as JSON
     python3 packaging/dev.py doctor                    what is here, what is missing
     python3 packaging/dev.py lock                      write the lock files anew (needs uv)
 
@@ -35,6 +36,7 @@ def main() -> int:
         "smoke": commands.smoke,
         "screenshots": commands.screenshots,
         "evaluate": commands.evaluate,
+        "bench-refresh": commands.bench_refresh,
         "doctor": commands.doctor,
     }
     parser = argparse.ArgumentParser(

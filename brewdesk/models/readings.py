@@ -12,6 +12,7 @@ from brewdesk.services.records import Kind, Quantity, Reading, TasteMark
 from brewdesk.services.wording.acts import reading_text
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.moments import stamp_words
+from brewdesk.services.wording.palate import read_as_words
 from brewdesk.services.wording.stages import name_of
 
 WHEN, WHAT, VALUE, METHOD = range(4)
@@ -93,9 +94,18 @@ class ReadingsModel(RowTableModel[Reading]):
         if column == WHAT:
             return name_of(row.quantity)
         if column == VALUE:
-            return value_words(row, self._quantities)
+            return self._with_what_was_read(row, value_words(row, self._quantities))
         has_method = row.quantity not in (Quantity.NOTE, Quantity.TASTE)
         return name_of(row.method) if has_method else ""
+
+    def _with_what_was_read(self, row: Reading, words: str) -> str:
+        """Add what a note was read as; beside a mark of the same moment the mark counts."""
+        if row.quantity is not Quantity.NOTE:
+            return words
+        if any(other.quantity is Quantity.TASTE and other.at == row.at for other in self._rows):
+            return words
+        read_as = read_as_words(row.text)
+        return _t("{words} ({read_as})").format(words=words, read_as=read_as) if read_as else words
 
     def cell_sort(self, row: Reading, column: int) -> object:
         """Sort times and numbers by their size."""

@@ -34,6 +34,7 @@ class ShelfModel(QAbstractListModel):
     def set_jars(self, jars: Sequence[JarView]) -> None:
         """Show ``jars`` in this order, touching only the rows that differ."""
         wanted = [jar.vessel.id for jar in jars]
+        changed: list[int] = []
         for row in reversed(range(len(self._jars))):
             if self._jars[row].vessel.id not in wanted:
                 self.beginRemoveRows(QModelIndex(), row, row)
@@ -56,8 +57,16 @@ class ShelfModel(QAbstractListModel):
             words = self._make_words(jar)
             if jar != self._jars[row] or words != self._words[row]:
                 self._jars[row], self._words[row] = jar, words
-                index = self.index(row)
-                self.dataChanged.emit(index, index)
+                changed.append(row)
+        self._tell(changed)
+
+    def _tell(self, rows: list[int]) -> None:
+        """Say which rows changed, neighbours in one word: each is a layout to the view."""
+        first = 0
+        for n, row in enumerate(rows):
+            if n + 1 == len(rows) or rows[n + 1] != row + 1:
+                self.dataChanged.emit(self.index(rows[first]), self.index(row))
+                first = n + 1
 
     def row_of(self, vessel_id: int) -> int | None:
         """Row that shows the vessel, or None."""

@@ -23,6 +23,8 @@ class Topic(Flag):
     SETTINGS = auto()
     FORECASTS = auto()
     PHOTOS = auto()
+    BOTTLINGS = auto()
+    METERS = auto()
     EVERYTHING = (
         PLACES
         | VESSELS
@@ -31,7 +33,7 @@ class Topic(Flag):
         | STEPS
         | READINGS
         | REMINDERS
-        | (SETTINGS | FORECASTS | PHOTOS)
+        | (SETTINGS | FORECASTS | PHOTOS | BOTTLINGS | METERS)
     )
 
 

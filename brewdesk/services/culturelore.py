@@ -1,4 +1,4 @@
-"""Which other batches teach something of a culture, and what they teach.
+"""Which other batches teach something of a culture; what they teach is worked out as a job.
 
 A batch is never its own teacher: what it taught would count twice in its forecast.
 """
@@ -6,36 +6,26 @@ A batch is never its own teacher: what it taught would count twice in its foreca
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
-from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.coursereader import read_course
 from brewdesk.services.door import Door
-from brewdesk.services.jarcourse import CURVES, READ, JarCourse, conditions_of, observations_of
+from brewdesk.services.jarcourse import CURVES, JarCourse
 from brewdesk.services.jarcourse import observed as observed_of
+from brewdesk.services.teaching import Teachers as Teachers
+from brewdesk.services.teaching import learn as learn
 from brewdesk.store.records import Batch
-from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchStage
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
-    from culturecore.forecast import Conditions, KnownCulture, Observation
 
 MOST_TEACHERS = 10  # older batches tell less of what a culture is now
 LEAST_READINGS = 2
 _FINISHED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
 _TEACHING = (*_FINISHED, BatchStage.SOURING)
 _TOPICS = Topic.BATCHES | Topic.READINGS | Topic.VESSELS
-_KEPT = 64
-
-
-@dataclass(frozen=True, slots=True)
-class Teachers:
-    """The courses that teach of one batch's culture, and those of the same pantry."""
-
-    own: tuple[JarCourse, ...] = ()
-    pantry: tuple[JarCourse, ...] = ()
 
 
 class CultureLore:
@@ -77,8 +67,7 @@ class CultureLore:
     def _course(self, batch: Batch, unit: ReadUnit) -> JarCourse:
         course = self._courses.get(batch.id)
         if course is None:
-            readings = unit.readings.where(batch_id=batch.id, quantity=READ, order_by=("at", "id"))
-            course = JarCourse(batch, unit.vessels.get(batch.vessel_id), readings)
+            course = read_course(unit, batch)
             self._courses[batch.id] = course
         return course
 
@@ -90,23 +79,3 @@ class CultureLore:
         for batch_id, course in tuple(self._courses.items()):
             if change.concerns_batch(batch_id) or course.vessel.id in change.vessel_ids:
                 del self._courses[batch_id]
-
-
-@lru_cache(maxsize=_KEPT)
-def learn(teachers: Teachers) -> KnownCulture | None:
-    """Learn a culture's habits; None if there is no teacher. Slow: run it as a job."""
-    from culturecore.knownculture import learn_culture
-
-    if not teachers.own and not teachers.pantry:
-        return None
-    return learn_culture(_cases(teachers.own), _cases(teachers.pantry))
-
-
-def _cases(courses: tuple[JarCourse, ...]) -> list[tuple[Conditions, list[Observation]]]:
-    found = []
-    for course in courses:
-        try:
-            found.append((conditions_of(course), observations_of(course, observed_of(course))))
-        except ImpossibleInput:  # mistyped amounts of one batch must not spoil the others
-            continue
-    return found

@@ -32,6 +32,11 @@ _TOPIC_OF_TABLE = {
     "photo": Topic.PHOTOS,
     "place_temperature": Topic.PLACES,
     "temperature_log": Topic.PLACES,
+    "bottling": Topic.BOTTLINGS,
+    "bottle_group": Topic.BOTTLINGS,
+    "addition": Topic.BOTTLINGS,
+    "bottle_check": Topic.BOTTLINGS,
+    "calibration": Topic.METERS,
 }
 
 _BATCH_COLUMNS = ("batch_id", "from_batch_id", "to_batch_id")

@@ -9,6 +9,8 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import lru_cache
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -18,6 +20,7 @@ from brewdesk.services.door import Door
 from brewdesk.services.jarcourse import (
     OBSERVED,
     READ,
+    START_SLACK,
     JarCourse,
     conditions_of,
     day_of,
@@ -30,9 +33,12 @@ from brewdesk.services.jarcourse import (
 from brewdesk.services.jarcourse import observed as observed_of
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.settings import FIRST_TASTE_PH, LEARN_TASTE, TOO_SOUR_PH, Settings
+from brewdesk.services.tasteband import TasteBand as TasteBand
 from brewdesk.store.records import Reading
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import Quantity
+from culturecore.outcome import Estimate
+from culturecore.stages import Quantity, TasteMark
+from culturecore.tastewords import Leaning, read_words
 
 if TYPE_CHECKING:
     from culturecore.palate import PreferredBand, TastingVerdict
@@ -43,14 +49,17 @@ _PH_DRIFT_PER_DAY = 0.1  # by which a jar sours meanwhile, at most usual; an ass
 _TA_DRIFT_PER_DAY = 0.1  # as a share
 _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.SETTINGS
 _BAND_STEP_PH = 0.01
+_KEPT_COURSES = 4 * MOST_TASTINGS
+_LEAST_SUGAR_G_PER_L = 0.1  # less has no taste, and no logarithm
 
+OnDay = Callable[[float], tuple[float, float] | None]  # value and standard deviation
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TasteBand:
-    """The pH between which the maker likes the drink."""
-
-    first_taste_ph: float = 3.3
-    too_sour_ph: float = 2.9
+_SAID = (Quantity.TASTE, Quantity.NOTE)
+_MARKS = {
+    Leaning.TOO_SWEET: TasteMark.TOO_SWEET,
+    Leaning.RIGHT: TasteMark.RIGHT,
+    Leaning.TOO_SOUR: TasteMark.TOO_SOUR,
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,17 +122,20 @@ class Palate(QObject):
         return TasteBand(
             first_taste_ph=_stepped(learnt.first_taste_ph.value),
             too_sour_ph=_stepped(learnt.too_sour_ph.value),
+            too_sweet_g_per_l=_surely(learnt.sweetest_g_per_l, is_upper=True),
+            too_dry_g_per_l=_surely(learnt.driest_g_per_l, is_upper=False),
         )
 
     def _collect(self) -> tuple[JarCourse, ...]:
         """Read the tastings with everything else that was read of their batches."""
         with self._door.store.read() as unit:
-            tastings = unit.readings.where(quantity=Quantity.TASTE, order_by=("-at", "-id"))
-            ids = tuple(dict.fromkeys(reading.batch_id for reading in tastings[:MOST_TASTINGS]))
+            said = unit.readings.where(quantity=_SAID, order_by=("-at", "-id"))
+            tastings = islice((r for r in said if _says_something(r)), MOST_TASTINGS)
+            ids = tuple(dict.fromkeys(reading.batch_id for reading in tastings))
             if not ids:
                 return ()
             readings = unit.readings.where(
-                batch_id=ids, quantity=READ, order_by=("batch_id", "at", "id")
+                batch_id=ids, quantity=(*READ, Quantity.NOTE), order_by=("batch_id", "at", "id")
             )
             batches = unit.batches.where(id=ids, order_by="id")
             vessels = {batch.id: unit.vessels.get(batch.vessel_id) for batch in batches}
@@ -156,34 +168,39 @@ class Palate(QObject):
 
 def learn(asked: _Asked) -> PreferredBand:
     """Learn the band from tastings. Slow: run it as a job."""
-    from culturecore.forecast import Band
     from culturecore.palate import learn_band
 
-    prior = Band(first_taste_ph=asked.prior.first_taste_ph, too_sour_ph=asked.prior.too_sour_ph)
     verdicts = [verdict for course in asked.courses for verdict in verdicts_of(course)]
-    return learn_band(verdicts, prior)
+    return learn_band(verdicts, asked.prior.as_core())
 
 
-def verdicts_of(course: JarCourse) -> list[TastingVerdict]:
-    """Join a batch's tastings with the pH and acidity of that moment.
+def mark_of_words(reading: Reading) -> TasteMark | None:
+    """Return what a note says of a sip, None for a note that says nothing of it."""
+    if reading.quantity is not Quantity.NOTE:
+        return None
+    return _MARKS.get(read_words(reading.text).leaning)
+
+
+@lru_cache(maxsize=_KEPT_COURSES)
+def verdicts_of(course: JarCourse) -> tuple[TastingVerdict, ...]:
+    """Join a batch's tastings with the pH, acidity and sugar of that moment.
 
     A pH that was measured within a day counts; without one, what the other readings make
-    likely does. The taste itself is then left out, or it would confirm itself.
+    likely does. The taste itself is then left out, or it would confirm itself. The words of
+    a note count where no mark was given with them.
     """
     from culturecore.palate import TastingVerdict
 
     readings = observed_of(course)
-    expected = _expected_ph(course)
+    ph_on, sugar_on = _expected(course)
     found = []
-    for tasting in readings:
-        mark = taste_of(tasting)
-        if mark is None:
-            continue
-        ph = _near(readings, tasting, Quantity.PH, lambda _: _PH_DRIFT_PER_DAY)
-        ph = ph or expected(day_of(course, tasting.at))
+    for tasting, mark in _sips(course):
+        day = day_of(course, tasting.at)
+        ph = _near(readings, tasting, Quantity.PH, lambda _: _PH_DRIFT_PER_DAY) or ph_on(day)
         if ph is None:
             continue
         acid = _near(readings, tasting, Quantity.TA_G_PER_L, lambda ta: _TA_DRIFT_PER_DAY * ta)
+        sugar = sugar_on(day)
         found.append(
             TastingVerdict(
                 mark=mark,
@@ -191,9 +208,30 @@ def verdicts_of(course: JarCourse) -> list[TastingVerdict]:
                 ph_sd=ph[1],
                 ta_g_per_l=acid[0] if acid is not None and acid[0] > 0.0 else None,
                 ta_sd_g_per_l=acid[1] if acid is not None and acid[0] > 0.0 else None,
+                sugar_g_per_l=max(sugar[0], _LEAST_SUGAR_G_PER_L) if sugar is not None else None,
+                sugar_sd_g_per_l=sugar[1] if sugar is not None else None,
+                is_from_words=tasting.quantity is Quantity.NOTE,
             )
         )
-    return found
+    return tuple(found)
+
+
+def _sips(course: JarCourse) -> list[tuple[Reading, TasteMark]]:
+    """Find the tastings with their verdicts; a note beside a mark is left to the mark."""
+    since = course.start - START_SLACK
+    marked = [(reading, taste_of(reading)) for reading in observed_of(course)]
+    given = {reading.at for reading, mark in marked if mark is not None}
+    said = [
+        (reading, mark_of_words(reading))
+        for reading in course.readings
+        if reading.at >= since and reading.at not in given
+    ]
+    sips = [(reading, mark) for reading, mark in (*marked, *said) if mark is not None]
+    return sorted(sips, key=lambda sip: (sip[0].at, sip[0].id))
+
+
+def _says_something(reading: Reading) -> bool:
+    return reading.quantity is Quantity.TASTE or mark_of_words(reading) is not None
 
 
 def _near(
@@ -216,13 +254,13 @@ def _near(
     return value, math.hypot(sd, drift_per_day(value) * away_days)
 
 
-def _expected_ph(course: JarCourse) -> Callable[[float], tuple[float, float] | None]:
-    """Return how to ask what the measured values make of the pH on a day."""
+def _expected(course: JarCourse) -> tuple[OnDay, OnDay]:
+    """Return how to ask what the measured values make of the pH, and of the sugar, on a day."""
     from culturecore.forecast import Forecast, forecast
 
     made: list[Forecast | None] = []
 
-    def expected(day: float) -> tuple[float, float] | None:
+    def expected() -> Forecast | None:
         if not made:
             untasted = replace(
                 course,
@@ -234,13 +272,36 @@ def _expected_ph(course: JarCourse) -> Callable[[float], tuple[float, float] | N
                 made.append(forecast(conditions, observations_of(untasted, measured)))
             except ImpossibleInput:
                 made.append(None)
-        course_of = made[0]
-        if course_of is None or not 0.0 <= day <= course_of.days[-1]:
-            return None
-        ph = value_at(course_of.days, course_of.ph, day)
-        return ph.value, sd_from_bounds(ph)
+        return made[0]
 
-    return expected
+    def ph_on(day: float) -> tuple[float, float] | None:
+        course_of = expected()
+        return None if course_of is None else _on(course_of.days, course_of.ph, day)
+
+    def sugar_on(day: float) -> tuple[float, float] | None:
+        course_of = expected()
+        if course_of is None or course_of.sugar_g_per_l is None:
+            return None
+        return _on(course_of.days, course_of.sugar_g_per_l, day)
+
+    return ph_on, sugar_on
+
+
+def _on(
+    days: tuple[float, ...], curves: dict[float, tuple[float, ...]], day: float
+) -> tuple[float, float] | None:
+    """Read a value with its standard deviation off quantile curves."""
+    if not 0.0 <= day <= days[-1]:
+        return None
+    value = value_at(days, curves, day)
+    return value.value, sd_from_bounds(value)
+
+
+def _surely(end: Estimate | None, *, is_upper: bool) -> float | None:
+    """Return the outer bound of an end: only what is surely beyond it narrows a window."""
+    if end is None:
+        return None
+    return float(math.ceil(end.high) if is_upper else math.floor(end.low))
 
 
 def _stepped(ph: float) -> float:

@@ -11,12 +11,13 @@ from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
+from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.notices.port import Notice, NoticeAction, Notifier
 from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import OPEN_STATES, DueItem, Reminders
 from brewdesk.services.wording.reminders import action_words, summary_words
 from brewdesk.store.errors import StoreTrouble
-from brewdesk.store.records import Reminder
+from brewdesk.store.records import Reminder, RowDelta
 from culturecore.stages import ReminderState
 
 if TYPE_CHECKING:
@@ -36,6 +37,8 @@ GROUP_FROM = 3
 GROUP_FROM_AFTER_AWAY = 2
 SUMMARY_KEY = "reminders-due"
 KEY = "reminder-"
+# Batches whose reminders are brought in line without anybody noticing: a few milliseconds.
+_CROWD = 8
 _TOPICS = (
     Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS
 ) | Topic.SETTINGS
@@ -78,6 +81,7 @@ class ReminderClock(QObject):
         *,
         quiet_hours: Callable[[], QuietHours] = no_quiet_hours,
         chime: Callable[[], None] | None = None,
+        jobs: JobRunner | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
@@ -86,9 +90,11 @@ class ReminderClock(QObject):
         self._notifier = notifier
         self._quiet_hours = quiet_hours
         self._chime = chime
+        self._jobs = jobs
         self._was_away = True  # until the first look: the program was closed
         self._last_look: tuple[datetime, float] | None = None
         self._is_doubted = False
+        self._is_own_word = False
         self._troubled_by = ""
         self._on_screen: dict[str, frozenset[int]] = {}
         self._handed_over: set[tuple[int, datetime]] = set()
@@ -98,6 +104,9 @@ class ReminderClock(QObject):
         self._soon = QTimer(self, interval=0, singleShot=True)
         self._soon.setObjectName("reminder_soon")
         self._soon.timeout.connect(self.evaluate)
+        self._show_soon = QTimer(self, interval=0, singleShot=True)
+        self._show_soon.setObjectName("reminder_show_soon")
+        self._show_soon.timeout.connect(self._on_show_soon)
         door.changes.changed.connect(self._on_changed)
         notifier.acted.connect(self._on_acted)
 
@@ -110,6 +119,7 @@ class ReminderClock(QObject):
         """Look no more."""
         self._tick.stop()
         self._soon.stop()
+        self._show_soon.stop()
 
     def window_activated(self) -> None:
         """Look now: the maker has come to the window."""
@@ -121,16 +131,48 @@ class ReminderClock(QObject):
         try:
             if not self._clock_is_sane():
                 return
+            if self._jobs is not None and self._reminders.live_count() > _CROWD:
+                # So many that it would be seen: the window goes on meanwhile.
+                self._jobs.run(
+                    self._reminders.sync_apart,
+                    self._on_synced,
+                    self._on_not_synced,
+                    key="reminders",
+                    pool=Pool.STORE,
+                )
+                return
             self._reminders.sync()
-            self._withdraw_handled()
-            self._show_due()
+            self._show_changes()
         except StoreTrouble as trouble:
-            if trouble.code != self._troubled_by:
-                self._troubled_by = trouble.code
-                _log.warning("reminders could not be brought up to date: %s", trouble.code)
-                self.trouble.emit(trouble)
-        else:
-            self._troubled_by = ""
+            self._tell_trouble(trouble)
+
+    def _on_synced(self, written: tuple[RowDelta, ...]) -> None:
+        self._is_own_word = True
+        self._reminders.tell(written)
+        self._is_own_word = False
+        self._show_soon.start()  # a turn of its own: the views have just looked
+
+    def _on_show_soon(self) -> None:
+        try:
+            self._show_changes()
+        except StoreTrouble as trouble:
+            self._tell_trouble(trouble)
+
+    def _on_not_synced(self, error: BaseException) -> None:
+        if not isinstance(error, StoreTrouble):
+            raise error
+        self._tell_trouble(error)
+
+    def _show_changes(self) -> None:
+        self._withdraw_handled()
+        self._show_due()
+        self._troubled_by = ""
+
+    def _tell_trouble(self, trouble: StoreTrouble) -> None:
+        if trouble.code != self._troubled_by:
+            self._troubled_by = trouble.code
+            _log.warning("reminders could not be brought up to date: %s", trouble.code)
+            self.trouble.emit(trouble)
 
     def _note_time(self) -> None:
         now, running_s = self._door.clock.now(), self._door.clock.monotonic()
@@ -158,11 +200,7 @@ class ReminderClock(QObject):
         now, zone = self._door.clock.now(), self._door.clock.zone()
         if self._quiet_hours().covers(now, zone):
             return
-        items = tuple(
-            item
-            for item in self._reminders.listed(now)
-            if item.is_due and item.reminder.state is not ReminderState.SHOWN
-        )
+        items = self._reminders.to_be_shown(now)
         was_away, self._was_away = self._was_away, False
         if not items:
             return
@@ -223,7 +261,8 @@ class ReminderClock(QObject):
                 self._notifier.withdraw(key)
 
     def _on_changed(self, change: Change) -> None:
-        if change.concerns(_TOPICS) and self._tick.isActive():
+        # What was just written here is in line already.
+        if change.concerns(_TOPICS) and self._tick.isActive() and not self._is_own_word:
             self._soon.start()
 
     def _on_acted(self, key: str, action: NoticeAction) -> None:

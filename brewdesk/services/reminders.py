@@ -5,14 +5,22 @@ The list is the record of what there is to do; a notice is only its echo.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from datetime import UTC, datetime, time, timedelta
-from typing import TYPE_CHECKING
+from datetime import UTC, datetime, time, timedelta, tzinfo
+from typing import TYPE_CHECKING, TypeVar
 from uuid import uuid4
 
 from brewdesk.services.acts import ActKind
-from brewdesk.services.changes import Topic
+from brewdesk.services.changes import Change, Topic
+from brewdesk.services.culture_reminder_rules import (
+    CultureFacts,
+    RestRhythm,
+    film_looks,
+    merge_of_culture,
+    usual_rhythm,
+    wanted_of_culture,
+)
 from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
@@ -24,13 +32,32 @@ from brewdesk.services.reminder_rules import (
     merge,
     wanted,
 )
+from brewdesk.services.restingliquid import is_stated
 from brewdesk.services.wording.reminders import lateness_words, reminder_words, snooze_warning
-from brewdesk.store.records import Batch, Reminder, ReminderDraft, Vessel
+from brewdesk.store.records import (
+    Batch,
+    Culture,
+    Reminder,
+    ReminderDraft,
+    RowDelta,
+    Vessel,
+)
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchStage, Quantity, ReminderKind, ReminderState
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    CareKind,
+    CultureState,
+    Quantity,
+    ReminderKind,
+    ReminderState,
+)
 
 if TYPE_CHECKING:
+    from brewdesk.store.rows import ReadRows, StoredRecord
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+V = TypeVar("V", bound="StoredRecord")
 
 OPEN_STATES = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
 _LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
@@ -38,10 +65,14 @@ _LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
 _KIND_ORDER = (
     ReminderKind.PH_CHECK,
     ReminderKind.MOLD_LOOK,
+    ReminderKind.FILM_LOOK,
+    ReminderKind.TOP_UP,
+    ReminderKind.FEED,
     ReminderKind.TASTE,
     ReminderKind.OWN,
 )
 OWN_TEXT_LIMIT = 500
+_AT_A_TIME = 8  # batches in one transaction of `sync_apart`
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,6 +93,7 @@ class DueItem:
     is_due: bool
     lateness: timedelta
     when_text: str
+    culture: Culture | None = None
 
 
 def no_window(batch_id: int) -> TastingWindow | None:
@@ -79,7 +111,8 @@ class Reminders:
 
     ``window_of`` gives the newest forecast's tasting window of a batch, None while
     there is no forecast: what is kept then stays as it is. ``hour`` is the time of
-    day, on the maker's clock, at which reminders of a day are due.
+    day, on the maker's clock, at which reminders of a day are due. ``rhythm`` tells how
+    often resting cultures want care.
     """
 
     def __init__(
@@ -88,18 +121,47 @@ class Reminders:
         *,
         window_of: Callable[[int], TastingWindow | None] = no_window,
         hour: Callable[[], time] = usual_hour,
+        rhythm: Callable[[], RestRhythm] = usual_rhythm,
     ) -> None:
+        self._rhythm = rhythm
         self._door = door
         self._window_of = window_of
         self._hour = hour
+        self._open_rows: tuple[Reminder, ...] | None = None  # kept until one changes
+        door.changes.changed.connect(self._on_changed)
 
-    def listed(self, now: datetime | None = None) -> tuple[DueItem, ...]:
-        """Return all open reminders: due ones first, weightiest first, then by time."""
+    def listed(
+        self, now: datetime | None = None, *, most: int | None = None
+    ) -> tuple[DueItem, ...]:
+        """Return the open reminders: due ones first, weightiest first, then by time.
+
+        All of them, or the first ``most``.
+        """
         moment = now or self._door.clock.now()
         with self._door.store.read() as unit:
-            rows = unit.reminders.where(state=OPEN_STATES)
-            items = [self._item(unit, row, moment) for row in rows]
-        return tuple(sorted(items, key=_list_order))
+            rows = sorted(self._open(unit), key=lambda row: _list_order(row, moment))[:most]
+            return self._items(unit, rows, moment)
+
+    def to_be_shown(self, now: datetime) -> tuple[DueItem, ...]:
+        """Return those of the list that are due and were not shown since."""
+        with self._door.store.read() as unit:
+            rows = [
+                row
+                for row in self._open(unit)
+                if effective_due(row) <= now and row.state is not ReminderState.SHOWN
+            ]
+            return self._items(unit, sorted(rows, key=lambda row: _list_order(row, now)), now)
+
+    def due_count(self) -> int:
+        """Return how many reminders are due now."""
+        now = self._door.clock.now()
+        with self._door.store.read() as unit:
+            return sum(effective_due(row) <= now for row in self._open(unit))
+
+    def live_count(self) -> int:
+        """Return how many batches there are whose reminders are kept true."""
+        with self._door.store.read() as unit:
+            return len(unit.batches.where(stage=_LIVE_STAGES))
 
     def items_for(self, reminder_ids: tuple[int, ...]) -> tuple[DueItem, ...]:
         """Return the lines for these reminders that are still open, in list order."""
@@ -204,26 +266,90 @@ class Reminders:
         Doing it twice changes nothing the second time. Return whether rows changed.
         """
         with self._door.store.read() as unit:
-            merges = self._merges(unit)
+            merges = (*self._merges(unit, self._batches_kept(unit)), *self._culture_merges(unit))
         if not merges:
             return False
         self._door.quiet(lambda unit: _write(unit, merges), topics=Topic.REMINDERS)
         return True
 
-    def _merges(self, unit: ReadUnit) -> tuple[Merge, ...]:
-        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
+    def sync_apart(self) -> tuple[RowDelta, ...]:
+        """Do as `sync`, from another thread: return what was written, for `tell`.
+
+        Few batches at a time, so that nobody who wants to write has to wait long.
+        """
+        with self._door.store.read() as unit:
+            batches = self._batches_kept(unit)
+        written: list[RowDelta] = []
+        for at in range(0, len(batches), _AT_A_TIME):
+            some = batches[at : at + _AT_A_TIME]
+            with self._door.store.read() as unit:
+                if not self._merges(unit, some):
+                    continue
+            with self._door.store.write() as work:
+                # Once more: the maker may have ticked one off between the two.
+                ids = tuple(batch.id for batch in some)
+                _write(work, self._merges(work, work.batches.where(id=ids)))
+                written += work.deltas
+        with self._door.store.read() as unit:
+            if not self._culture_merges(unit):
+                return tuple(written)
+        with self._door.store.write() as work:
+            _write(work, self._culture_merges(work))
+            written += work.deltas
+        return tuple(written)
+
+    def tell(self, written: tuple[RowDelta, ...]) -> None:
+        """Announce what `sync_apart` has written."""
+        if written:
+            self._door.tell(written, Topic.REMINDERS)
+
+    def _open(self, unit: ReadUnit) -> tuple[Reminder, ...]:
+        if self._open_rows is None:
+            self._open_rows = unit.reminders.where(state=OPEN_STATES)
+        return self._open_rows
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.REMINDERS):
+            self._open_rows = None
+
+    def _batches_kept(self, unit: ReadUnit) -> tuple[Batch, ...]:
+        """Return the batches that want reminders or still have some."""
         batches = {row.id: row for row in unit.batches.where(stage=_LIVE_STAGES)}
         for row in unit.reminders.where(state=OPEN_STATES):
             if row.batch_id is not None and row.batch_id not in batches:
                 batches[row.batch_id] = unit.batches.get(row.batch_id)
+        return tuple(batches.values())
+
+    def _merges(self, unit: ReadUnit | UnitOfWork, batches: tuple[Batch, ...]) -> tuple[Merge, ...]:
+        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
         merges = []
-        for batch in batches.values():
+        for batch in batches:
             facts = self._facts_of(unit, batch)
             kept = unit.reminders.where(batch_id=batch.id)
-            merges.append(merge(facts, kept, wanted(facts, now=now, zone=zone, hour=hour)))
+            asked = wanted(facts, now=now, zone=zone, hour=hour)
+            if batch.purpose is BatchPurpose.CULTURE and facts.stage is BatchStage.SOURING:
+                asked += film_looks(facts.started_at, now=now, zone=zone, hour=hour)
+            merges.append(merge(facts, kept, asked))
         return tuple(one for one in merges if not one.is_empty())
 
-    def _facts_of(self, unit: ReadUnit, batch: Batch) -> BatchFacts:
+    def _culture_merges(self, unit: ReadUnit | UnitOfWork) -> list[Merge]:
+        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
+        resting = {row.id: row for row in unit.cultures.where(state=CultureState.RESTING)}
+        still_open = unit.reminders.where(state=OPEN_STATES)
+        ids = resting.keys() | {row.culture_id for row in still_open if row.culture_id is not None}
+        kept: dict[int, list[Reminder]] = {}
+        for row in unit.reminders.where(culture_id=tuple(ids)):
+            kept.setdefault(row.culture_id or 0, []).append(row)
+        merges = []
+        for culture_id in sorted(ids):
+            culture = resting.get(culture_id) or unit.cultures.get(culture_id)
+            asked = wanted_of_culture(
+                _culture_facts(unit, culture), self._rhythm(), now=now, zone=zone, hour=hour
+            )
+            merges.append(merge_of_culture(culture, kept.get(culture_id, ()), asked))
+        return [one for one in merges if not one.is_empty()]
+
+    def _facts_of(self, unit: ReadUnit | UnitOfWork, batch: Batch) -> BatchFacts:
         is_souring = batch.stage is BatchStage.SOURING
         readings = (
             unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
@@ -236,6 +362,7 @@ class Reminders:
                 PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
             ),
             window=self._window_of(batch.id) if is_souring else None,
+            purpose=batch.purpose,
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:
@@ -243,26 +370,56 @@ class Reminders:
             row = unit.reminders.get(reminder_id)
             if row.state not in OPEN_STATES:
                 return None
-            return self._item(unit, row, self._door.clock.now())
+            return self._items(unit, (row,), self._door.clock.now())[0]
 
-    def _item(self, unit: ReadUnit, row: Reminder, now: datetime) -> DueItem:
-        batch, vessel = _home(unit, row.batch_id)
+    def _items(
+        self, unit: ReadUnit, rows: Sequence[Reminder], now: datetime
+    ) -> tuple[DueItem, ...]:
+        batches = _by_id(unit.batches, (row.batch_id for row in rows))
+        cultures = _by_id(unit.cultures, (row.culture_id for row in rows))
+        homes = [batch.vessel_id for batch in batches.values()]
+        rests = [culture.vessel_id for culture in cultures.values()]
+        vessels = _by_id(unit.vessels, (*homes, *rests))
         zone = self._door.clock.zone()
-        title, body = reminder_words(
-            row, batch.name if batch else "", vessel.name if vessel else "", now, zone
-        )
-        due_at = effective_due(row)
-        return DueItem(
-            reminder=row,
-            batch=batch,
-            vessel=vessel,
-            title=title,
-            body=body,
-            due_at=due_at,
-            is_due=due_at <= now,
-            lateness=max(now - row.due_at, timedelta(0)) if due_at <= now else timedelta(0),
-            when_text=lateness_words(row.due_at if due_at <= now else due_at, now, zone),
-        )
+        found = []
+        for row in rows:
+            batch, culture = batches.get(row.batch_id), cultures.get(row.culture_id)
+            subject = batch or culture
+            vessel = None if subject is None else vessels.get(subject.vessel_id)
+            found.append(_item(row, batch, culture, vessel, now, zone))
+        return tuple(found)
+
+
+def _by_id(rows: ReadRows[V], ids: Iterable[int | None]) -> dict[int | None, V]:
+    wanted_ids = {row_id for row_id in ids if row_id is not None}
+    return {row.id: row for row in rows.where(id=wanted_ids)} if wanted_ids else {}
+
+
+def _item(
+    row: Reminder,
+    batch: Batch | None,
+    culture: Culture | None,
+    vessel: Vessel | None,
+    now: datetime,
+    zone: tzinfo,
+) -> DueItem:
+    subject = batch or culture
+    title, body = reminder_words(
+        row, subject.name if subject else "", vessel.name if vessel else "", now, zone
+    )
+    due_at = effective_due(row)
+    return DueItem(
+        reminder=row,
+        batch=batch,
+        culture=culture,
+        vessel=vessel,
+        title=title,
+        body=body,
+        due_at=due_at,
+        is_due=due_at <= now,
+        lateness=max(now - row.due_at, timedelta(0)) if due_at <= now else timedelta(0),
+        when_text=lateness_words(row.due_at if due_at <= now else due_at, now, zone),
+    )
 
 
 def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | None]:
@@ -272,20 +429,42 @@ def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | 
     return batch, unit.vessels.get(batch.vessel_id)
 
 
+def _culture_facts(unit: ReadUnit | UnitOfWork, culture: Culture) -> CultureFacts:
+    care = unit.care.where(culture_id=culture.id, order_by="at")
+    rested = [row.at for row in care if is_stated(row)]
+    ended = [
+        batch.ended_at
+        for batch in unit.batches.where(culture_id=culture.id)
+        if batch.ended_at is not None
+    ]
+    begun = max([*rested, *ended], default=culture.born_at)
+    fed = [row.at for row in care if row.kind is CareKind.FED]
+    poured = [row.at for row in care if row.volume_l is not None]
+    return CultureFacts(
+        culture_id=culture.id,
+        state=culture.state,
+        fed_at=max([begun, *fed]),
+        poured_at=max([begun, *poured]),
+        is_in_vessel=culture.vessel_id is not None,
+    )
+
+
 def _facts(item: DueItem) -> dict[str, object]:
+    subject = item.batch or item.culture
     return {
         "reminder": item.title,
-        "batch": item.batch.name if item.batch else "",
+        "batch": subject.name if subject else "",
         "vessel": item.vessel.name if item.vessel else "",
     }
 
 
-def _list_order(item: DueItem) -> tuple[bool, int, datetime, int]:
-    weight = _KIND_ORDER.index(item.reminder.kind) if item.is_due else 0
-    return (not item.is_due, weight, item.due_at, item.reminder.id)
+def _list_order(row: Reminder, now: datetime) -> tuple[bool, int, datetime, int]:
+    due_at = effective_due(row)
+    is_due = due_at <= now
+    return (not is_due, _KIND_ORDER.index(row.kind) if is_due else 0, due_at, row.id)
 
 
-def _write(unit: UnitOfWork, merges: tuple[Merge, ...]) -> None:
+def _write(unit: UnitOfWork, merges: Iterable[Merge]) -> None:
     for one in merges:
         for draft in one.add:
             unit.reminders.add(draft)

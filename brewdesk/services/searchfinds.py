@@ -10,7 +10,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.services.searchindex import SearchIndex
 from brewdesk.services.searchparts import Entry
 from brewdesk.services.searchwords import Find, FoundKind
-from brewdesk.services.subjects import Subject, SubjectKind, names_of
+from brewdesk.services.subjects import Subject, known, names_of
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.search import batch_line, culture_line, vessel_line
 from brewdesk.services.wording.stages import name_of
@@ -55,8 +55,7 @@ def finds_of(
 def _subject(entry: Entry, named_by_acts: dict[int, tuple[tuple[str, int], ...]]) -> Subject | None:
     subject = entry.subject()
     if subject is None and entry.kind is FoundKind.ACT:
-        for kind, number in named_by_acts.get(entry.id, ()):
-            return Subject(SubjectKind(kind), number)
+        return next(iter(known(named_by_acts.get(entry.id, ()))), None)
     return subject
 
 

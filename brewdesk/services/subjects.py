@@ -29,6 +29,12 @@ class Subject:
     id: int
 
 
+def known(named: Iterable[tuple[str, int]]) -> tuple[Subject, ...]:
+    """Return the subjects of those names of the history that have a time line here."""
+    kinds = {kind.value: kind for kind in SubjectKind}
+    return tuple(Subject(kinds[kind], number) for kind, number in named if kind in kinds)
+
+
 def names_of(unit: ReadUnit, subjects: Iterable[Subject]) -> dict[Subject, str]:
     """Return the names that subjects have now; one that is gone has none."""
     wanted: dict[SubjectKind, set[int]] = {}

@@ -13,7 +13,7 @@ from brewdesk.services.door import Door
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.stays import Stay, stays_in
-from brewdesk.services.subjects import Subject, SubjectKind, names_of
+from brewdesk.services.subjects import Subject, SubjectKind, known, names_of
 from brewdesk.services.timelinerows import RowLine, RowTable, RowTeller
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.timeline import with_words
@@ -33,9 +33,10 @@ _MOMENTS = {
     "transfer": "at",
     "vessel_move": "at",
     "place_temperature": "at",
+    "bottle_check": "at",
     "photo": "taken_at",
 }
-_WORDS = {"care": "text", "photo": "caption", "transfer": "note"}
+_WORDS = {"care": "text", "photo": "caption", "transfer": "note", "bottle_check": "text"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -238,6 +239,6 @@ def _abouts(unit: ReadUnit, lines: Sequence[_Told | RowLine]) -> list[tuple[Subj
             )
             if number is not None
         ]
-        rest = [Subject(SubjectKind(kind), number) for kind, number in named.get(act.id, ())]
+        rest = known(named.get(act.id, ()))
         abouts.append(tuple(dict.fromkeys([*first, *rest])))
     return abouts

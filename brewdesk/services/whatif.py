@@ -8,7 +8,6 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from brewdesk.services.culturelore import Teachers, learn
 from brewdesk.services.jarcourse import (
     JarCourse,
     conditions_of,
@@ -16,6 +15,7 @@ from brewdesk.services.jarcourse import (
     usual_temperature_c,
 )
 from brewdesk.services.jarcourse import observed as observed_of
+from brewdesk.services.teaching import Teachers, learn
 from culturecore.sweettea import Starter, Wish, plan
 
 if TYPE_CHECKING:

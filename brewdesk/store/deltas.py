@@ -21,12 +21,21 @@ PlainRow = dict[str, object]
 # maker. What it wrote there must not keep an act, and all older ones, from being taken back.
 _PROGRAM_COLUMNS = {
     "reminder": frozenset(
-        {"due_at", "window_end", "state", "shown_at", "snoozed_until", "done_at", "text"}
+        {
+            "due_at",
+            "window_end",
+            "state",
+            "shown_at",
+            "snoozed_until",
+            "done_at",
+            "text",
+            "revision",
+        }
     )
 }
 # It also makes reminders, and a batch that is taken back takes them along. They come back
 # under another id, or are not there yet; what they are about tells that they are the same.
-_SAME_THING = {"reminder": ("batch_id", "culture_id", "kind", "occurrence")}
+_SAME_THING = {"reminder": ("batch_id", "culture_id", "bottling_id", "kind", "occurrence")}
 
 
 def plain_row(connection: Connection, table: Table, row_id: int) -> PlainRow | None:

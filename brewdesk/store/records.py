@@ -11,20 +11,27 @@ from datetime import datetime
 from pathlib import Path
 
 from culturecore.stages import (
+    AdditionKind,
     BatchPurpose,
     BatchStage,
+    BottleKind,
+    BottlingState,
     CareKind,
+    CheckKind,
     CultureOrigin,
     CultureState,
+    Feel,
     Look,
     Material,
     Method,
+    Opened,
     Quantity,
     ReminderKind,
     ReminderState,
     StarterTaste,
     StepKind,
     StepState,
+    SugarKind,
     TeaKind,
     TransferKind,
     VesselShape,
@@ -235,6 +242,130 @@ class Care(CareDraft):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class BottlingDraft:
+    """The bottles filled from one batch on one day, and what was reckoned with."""
+
+    name: str
+    batch_id: int
+    filled_at: datetime
+    drink_volume_l: float
+    residual_sugar_low_g_per_l: float
+    residual_sugar_high_g_per_l: float
+    target_volumes: float
+    priming_sugar_g: float
+    place_temperature_c: float
+    open_jar_c: float  # warmest the open jar has been
+    warmest_c: float  # that the closed bottles may get
+    priming_kind: SugarKind = SugarKind.SUCROSE
+    state: BottlingState = BottlingState.CONDITIONING
+    transfer_id: int | None = None  # the drawing off that filled them
+    place_id: int | None = None
+    chilled_at: datetime | None = None
+    cold_temperature_c: float | None = None  # of the fridge or cellar they went into
+    ended_at: datetime | None = None
+    end_reason: str = ""
+    ph: float | None = None
+    ph_sd: float | None = None
+    best_before: datetime | None = None
+    override_reason: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bottling(BottlingDraft):
+    """A stored bottling."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BottleGroupDraft:
+    """Bottles of one kind in a bottling."""
+
+    bottling_id: int
+    position: int
+    bottle_count: int
+    kind: BottleKind
+    brim_volume_l: float
+    headspace_share: float
+    rated_bar: float | None = None  # gauge, as their maker states it
+    is_test: bool = False  # one to be felt, or with a gauge
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BottleGroup(BottleGroupDraft):
+    """A stored kind of bottles."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AdditionDraft:
+    """What went into all the bottles of a bottling together, beside the drink."""
+
+    bottling_id: int
+    position: int
+    kind: AdditionKind
+    name: str
+    mass_g: float
+    sugar_share_low: float
+    sugar_share_high: float
+    source: str = ""  # where the share of sugar is from
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Addition(AdditionDraft):
+    """A stored addition."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BottleCheckDraft:
+    """A look at the bottles: felt, gauged, opened, vented."""
+
+    bottling_id: int
+    at: datetime
+    kind: CheckKind
+    feel: Feel | None = None
+    gauge_bar: float | None = None
+    sd_bar: float | None = None
+    opened: Opened | None = None
+    bottle_count: int = 0  # that were opened
+    temperature_c: float | None = None
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BottleCheck(BottleCheckDraft):
+    """A stored look at the bottles."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CalibrationDraft:
+    """A calibration of a pH meter."""
+
+    at: datetime
+    meter: str
+    slope_percent: float | None = None
+    offset_mv: float | None = None
+    temperature_c: float | None = None
+    buffers: str = ""
+    verdict: str = ""
+    text: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Calibration(CalibrationDraft):
+    """A stored calibration."""
+
+    id: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class StepDraft:
     """One step of a batch's run sheet. A step without ``planned_s`` has no timer."""
 
@@ -340,7 +471,7 @@ class TemperatureLog(TemperatureLogDraft):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReminderDraft:
-    """One occurrence of something to do. Unique by (batch_id, culture_id, kind, occurrence)."""
+    """One occurrence of something to do. Unique by what it is about, kind, occurrence."""
 
     batch_id: int | None
     kind: ReminderKind
@@ -353,6 +484,8 @@ class ReminderDraft:
     done_at: datetime | None = None
     text: str = ""  # the maker's own words for an OWN reminder
     culture_id: int | None = None
+    bottling_id: int | None = None
+    revision: int = 0  # how often it has moved, for calendars that were told before
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -25,20 +25,27 @@ from sqlalchemy import (
 
 from brewdesk.store.columns import Choice, Finite, Instant, Words, YesNo
 from culturecore.stages import (
+    AdditionKind,
     BatchPurpose,
     BatchStage,
+    BottleKind,
+    BottlingState,
     CareKind,
+    CheckKind,
     CultureOrigin,
     CultureState,
+    Feel,
     Look,
     Material,
     Method,
+    Opened,
     Quantity,
     ReminderKind,
     ReminderState,
     StarterTaste,
     StepKind,
     StepState,
+    SugarKind,
     TasteMark,
     TeaKind,
     TransferKind,
@@ -281,6 +288,99 @@ care = _table(
 )
 Index("ix_care_culture_id_at", care.c.culture_id, care.c.at)
 
+bottling = _table(
+    "bottling",
+    _words("name", 200, least=1),
+    _link("batch_id", "batch"),
+    _link("transfer_id", "transfer", optional=True),
+    _choice("state", BottlingState),
+    _instant("filled_at"),
+    _instant("chilled_at", optional=True),
+    _rule("chilled", "state <> 'chilled' OR chilled_at IS NOT NULL"),
+    _instant("ended_at", optional=True),
+    _rule("ended", "(state IN ('conditioning', 'chilled')) = (ended_at IS NULL)"),
+    _words("end_reason", 20_000),
+    [Column("drink_volume_l", Finite(), nullable=False)],
+    _rule("drink_volume_l", "drink_volume_l > 0 AND drink_volume_l <= 10000"),
+    _number("residual_sugar_low_g_per_l", 0, 1000),
+    _number("residual_sugar_high_g_per_l", 0, 1000),
+    _rule("residual_sugar", "residual_sugar_low_g_per_l <= residual_sugar_high_g_per_l"),
+    _number("target_volumes", 0, 20),
+    _choice("priming_kind", SugarKind),
+    _number("priming_sugar_g", 0, 10_000_000),
+    _number("open_jar_c", -20, 60),
+    _link("place_id", "place", optional=True),
+    _number("place_temperature_c", -20, 60),
+    _number("warmest_c", -20, 60),
+    _number("cold_temperature_c", -20, 60, optional=True),
+    _number("ph", 0, 14, optional=True),
+    _number("ph_sd", 0, 14, optional=True),
+    _instant("best_before", optional=True),
+    _words("override_reason", 20_000),
+    _words("note", 20_000),
+)
+Index("ix_bottling_batch_id", bottling.c.batch_id)
+Index("ix_bottling_state", bottling.c.state)
+
+bottle_group = _table(
+    "bottle_group",
+    _link("bottling_id", "bottling"),
+    _whole("position", 0, 1000),
+    _whole("bottle_count", 1, 100_000),
+    _choice("kind", BottleKind),
+    [Column("brim_volume_l", Finite(), nullable=False)],
+    _rule("brim_volume_l", "brim_volume_l > 0 AND brim_volume_l <= 1000"),
+    _number("headspace_share", 0, 1),
+    _number("rated_bar", 0, 100, optional=True),
+    [Column("is_test", YesNo(), nullable=False), CheckConstraint("is_test IN (0, 1)", "is_test")],
+    _words("name", 200),
+)
+Index("ix_bottle_group_bottling_id", bottle_group.c.bottling_id)
+
+addition = _table(
+    "addition",
+    _link("bottling_id", "bottling"),
+    _whole("position", 0, 1000),
+    _choice("kind", AdditionKind),
+    _words("name", 200, least=1),
+    _number("mass_g", 0, 10_000_000),
+    _number("sugar_share_low", 0, 1),
+    _number("sugar_share_high", 0, 1),
+    _rule("sugar_share", "sugar_share_low <= sugar_share_high"),
+    _words("source", 2000),
+)
+Index("ix_addition_bottling_id", addition.c.bottling_id)
+
+bottle_check = _table(
+    "bottle_check",
+    _link("bottling_id", "bottling"),
+    _instant("at"),
+    _choice("kind", CheckKind),
+    _choice("feel", Feel, optional=True),
+    _rule("has_feel", "kind <> 'feel' OR feel IS NOT NULL"),
+    _number("gauge_bar", -1, 100, optional=True),
+    _rule("has_gauge", "kind <> 'gauge' OR gauge_bar IS NOT NULL"),
+    _number("sd_bar", 0, 100, optional=True),
+    _choice("opened", Opened, optional=True),
+    _rule("has_opened", "kind <> 'opened' OR opened IS NOT NULL"),
+    _whole("bottle_count", 0, 100_000),
+    _number("temperature_c", -20, 60, optional=True),
+    _words("text", 20_000),
+)
+Index("ix_bottle_check_bottling_id_at", bottle_check.c.bottling_id, bottle_check.c.at)
+
+calibration = _table(
+    "calibration",
+    _instant("at"),
+    _words("meter", 200, least=1),
+    _number("slope_percent", 0, 1000, optional=True),
+    _number("offset_mv", -10_000, 10_000, optional=True),
+    _number("temperature_c", -20, 150, optional=True),
+    _words("buffers", 2000),
+    _words("verdict", 200),
+    _words("text", 20_000),
+)
+
 step = _table(
     "step",
     _link("batch_id", "batch"),
@@ -356,7 +456,13 @@ reminder = _table(
     "reminder",
     _link("batch_id", "batch", optional=True, cascade=True),
     _link("culture_id", "culture", optional=True, cascade=True),
-    _rule("one_subject", "batch_id IS NULL OR culture_id IS NULL"),
+    _link("bottling_id", "bottling", optional=True, cascade=True),
+    _rule(
+        "one_subject",
+        "batch_id IS NULL AND culture_id IS NULL"
+        " OR batch_id IS NULL AND bottling_id IS NULL"
+        " OR culture_id IS NULL AND bottling_id IS NULL",
+    ),
     _choice("kind", ReminderKind),
     _words("occurrence", 200),
     _instant("due_at"),
@@ -366,6 +472,7 @@ reminder = _table(
     _instant("snoozed_until", optional=True),
     _instant("done_at", optional=True),
     _words("text", 20_000),
+    _whole("revision", 0, 1_000_000_000),
     [UniqueConstraint("batch_id", "kind", "occurrence", name="uq_reminder_occurrence")],
 )
 Index(
@@ -375,14 +482,22 @@ Index(
     reminder.c.occurrence,
     unique=True,
 )
+Index(
+    "uq_reminder_occurrence_bottling",
+    reminder.c.bottling_id,
+    reminder.c.kind,
+    reminder.c.occurrence,
+    unique=True,
+)
 # NULLs are all different to a unique constraint, so reminders about nothing need their own.
+_ABOUT_NOTHING = "batch_id IS NULL AND culture_id IS NULL AND bottling_id IS NULL"
 Index(
     "uq_reminder_occurrence_no_subject",
     reminder.c.kind,
     reminder.c.occurrence,
     unique=True,
-    sqlite_where=text("batch_id IS NULL AND culture_id IS NULL"),
-    postgresql_where=text("batch_id IS NULL AND culture_id IS NULL"),
+    sqlite_where=text(_ABOUT_NOTHING),
+    postgresql_where=text(_ABOUT_NOTHING),
 )
 Index("ix_reminder_due_at", reminder.c.due_at)
 
@@ -405,7 +520,7 @@ Index("ix_act_batch_id", act.c.batch_id)
 Index("ix_act_state", act.c.state)
 
 # What an act was about, found in its row changes: the life of one vessel, culture or batch.
-SUBJECTS = ("place", "vessel", "culture", "batch")
+SUBJECTS = ("place", "vessel", "culture", "batch", "bottling")
 act_subject = Table(
     "act_subject",
     metadata,
@@ -451,6 +566,11 @@ SHELF_TABLES = (
     vessel_move,
     transfer,
     care,
+    bottling,
+    bottle_group,
+    addition,
+    bottle_check,
+    calibration,
     step,
     reading,
     photo,

@@ -11,8 +11,18 @@ from brewdesk.store.acts import ActRows, ReadActRows
 from brewdesk.store.deltas import apply_deltas
 from brewdesk.store.errors import told
 from brewdesk.store.records import (
+    Addition,
+    AdditionDraft,
     Batch,
     BatchDraft,
+    BottleCheck,
+    BottleCheckDraft,
+    BottleGroup,
+    BottleGroupDraft,
+    Bottling,
+    BottlingDraft,
+    Calibration,
+    CalibrationDraft,
     Care,
     CareDraft,
     Culture,
@@ -58,6 +68,11 @@ class ReadUnit:
         self.vessel_moves = ReadRows(connection, schema.vessel_move, VesselMove)
         self.transfers = ReadRows(connection, schema.transfer, Transfer)
         self.care = ReadRows(connection, schema.care, Care)
+        self.bottlings = ReadRows(connection, schema.bottling, Bottling)
+        self.bottle_groups = ReadRows(connection, schema.bottle_group, BottleGroup)
+        self.additions = ReadRows(connection, schema.addition, Addition)
+        self.bottle_checks = ReadRows(connection, schema.bottle_check, BottleCheck)
+        self.calibrations = ReadRows(connection, schema.calibration, Calibration)
         self.steps = ReadRows(connection, schema.step, Step)
         self.readings = ReadRows(connection, schema.reading, Reading)
         self.photos = ReadRows(connection, schema.photo, Photo)
@@ -84,6 +99,24 @@ class UnitOfWork:
         )
         self.culture_parents = Rows(
             connection, schema.culture_parent, CultureParent, CultureParentDraft, noted
+        )
+        self.bottlings = Rows(
+            connection,
+            schema.bottling,
+            Bottling,
+            BottlingDraft,
+            noted,
+            cascades=(self.reminders,),
+        )
+        self.bottle_groups = Rows(
+            connection, schema.bottle_group, BottleGroup, BottleGroupDraft, noted
+        )
+        self.additions = Rows(connection, schema.addition, Addition, AdditionDraft, noted)
+        self.bottle_checks = Rows(
+            connection, schema.bottle_check, BottleCheck, BottleCheckDraft, noted
+        )
+        self.calibrations = Rows(
+            connection, schema.calibration, Calibration, CalibrationDraft, noted
         )
         self.steps = Rows(connection, schema.step, Step, StepDraft, noted)
         self.readings = Rows(connection, schema.reading, Reading, ReadingDraft, noted)

@@ -13,7 +13,7 @@ from enum import Enum, auto
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QDate, QLocale, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QFontMetrics, QShowEvent
+from PySide6.QtGui import QFontMetrics, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -41,7 +41,10 @@ from brewdesk.widgets.whatifpanel import ShowAmount, WhatIfPanel
 if TYPE_CHECKING:
     from brewdesk.widgets.acidplot import CurvePlot
 
-_LEAST_PLOT_LINES = 11  # height of the plot in lines of text, so that its labels have room
+# Heights in lines of text: of the plot, so that its labels have room (less beside the
+# sliders), and of the whole from which there is room for the legend beside them.
+_LEAST_PLOT_LINES, _LEAST_LINES_BESIDE = 9.5, 6.5
+_ROOMY_LINES = 24
 
 
 class Scale(Enum):
@@ -84,6 +87,7 @@ class AcidChart(QWidget):
         self._spec: PlotSpec | None = None
         self._is_stale = False
         self._is_moved = False
+        self._was_tight = False
         self._build()
         self._connect()
         self._tell()
@@ -100,7 +104,7 @@ class AcidChart(QWidget):
         was, self._view = self._view, view
         if is_other:
             self._imagined = None
-            self.what_if.disclosure.set_open(False)
+            self.what_if.set_open(False)
             if self._plot is not None:
                 self._plot.forget_view()
         can_imagine = view is not None and view.forecast is not None and not is_over
@@ -172,8 +176,13 @@ class AcidChart(QWidget):
         head.addSpacing(SPACE)
         head.addWidget(self.readout, 1)
         head.addWidget(self.whole_button)
+        self.what_if = WhatIfPanel(self._show_amount)
+        head.addWidget(self.what_if.reset_button)
+        head.addWidget(self.what_if.open_button)
 
         self._stack = QStackedWidget()
+        # What is over after the words is the picture's; its own wish would make the page scroll.
+        self._stack.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self.empty = plain_label("", "muted", wraps=True)
         self.empty.setObjectName("chart_empty")
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -193,21 +202,18 @@ class AcidChart(QWidget):
         self.notes.setObjectName("chart_notes")
         self.notes.setTextInteractionFlags(self.summary.textInteractionFlags())
         self.notes.setAccessibleName(self.tr("More about the forecast"))
-        self.what_if = WhatIfPanel(self._show_amount)
-        self.what_if.hide()
 
         content = QWidget()
-        layout = QVBoxLayout(content)
-        layout.setContentsMargins(0, SPACE, 0, 0)
+        layout = self._column = QVBoxLayout(content)
+        layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(SPACE)
-        layout.addWidget(self.summary)  # the answer comes first, the picture that explains it below
-        layout.addWidget(self.notes)
         layout.addLayout(head)
         frame, inside = card()
         inside.setContentsMargins(SPACE // 2, SPACE, SPACE, SPACE // 2)
         inside.addWidget(self._stack)
         layout.addWidget(frame, 1)
         layout.addWidget(self.legend)
+        layout.addWidget(self.notes)
         layout.addWidget(self.what_if)
         area = QScrollArea()  # for large type in a low window
         area.setWidgetResizable(True)
@@ -217,15 +223,17 @@ class AcidChart(QWidget):
         area.setWidget(content)
         self._area = area
         outer = QVBoxLayout(self)
-        outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(area)
+        outer.setContentsMargins(0, SPACE, 0, 0)
+        outer.setSpacing(SPACE)
+        outer.addWidget(self.summary)  # the answer comes first and never scrolls out of sight
+        outer.addWidget(area, 1)
         self._size_plot()
 
     def _connect(self) -> None:
         self.scale_bar.chosen.connect(self.set_scale)
         self.whole_button.clicked.connect(self._on_whole)
         self.what_if.changed.connect(self._on_what_if)
-        self.what_if.disclosure.toggled.connect(lambda _: self._scroll_later.start())
+        self.what_if.toggled.connect(self._on_what_if_opened)
         self._scroll_later.timeout.connect(self._show_what_if)
         worn = theme()
         if worn is not None:
@@ -234,8 +242,9 @@ class AcidChart(QWidget):
     # keeping up
 
     def _size_plot(self) -> None:
-        line_px = QFontMetrics(QApplication.font()).lineSpacing()
-        self._stack.setMinimumHeight(_LEAST_PLOT_LINES * line_px)
+        lines = _LEAST_LINES_BESIDE if self.what_if.is_open() else _LEAST_PLOT_LINES
+        self._stack.setMinimumHeight(round(lines * _line_px()))
+        self._column.setSpacing(SPACE // 2 if self.what_if.is_open() else SPACE)
 
     def _on_theme(self) -> None:
         self._size_plot()
@@ -246,6 +255,16 @@ class AcidChart(QWidget):
         super().showEvent(event)
         if self._is_stale:
             self._refresh()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Say less in and under the picture where the sliders leave little room."""
+        super().resizeEvent(event)
+        if self._is_tight() != self._was_tight:
+            self._refresh()
+
+    def _is_tight(self) -> bool:
+        """Whether the sliders leave no room for what is not the picture itself."""
+        return self.what_if.is_open() and self.height() < _ROOMY_LINES * _line_px()
 
     def _refresh(self) -> None:
         self._tell()
@@ -266,14 +285,24 @@ class AcidChart(QWidget):
         if self._spec is not None and self._is_over:
             self._spec = replace(self._spec, now_label=self.tr("ended"))
         has_curve = self._spec is not None
-        self.legend.set_entries(legend_of(self._spec) if self._spec is not None else ())
-        self.legend.setVisible(has_curve)
+        self._was_tight = self._is_tight()
+        if self._spec is not None and self._was_tight:
+            self._spec = replace(
+                self._spec,
+                band_label="",
+                lines=tuple(replace(line, label="") for line in self._spec.lines),
+            )
+        is_beside = self.what_if.is_open()
+        self.legend.set_entries(
+            legend_of(self._spec, is_brief=is_beside) if self._spec is not None else ()
+        )
+        self.legend.setVisible(has_curve and not self._was_tight)
         self.whole_button.setVisible(has_curve and self._is_moved)
         self.summary.setText(view.text_summary if view is not None else "")
         self.summary.setVisible(bool(self.summary.text()))
         notes = view.notes if view is not None and view.forecast is not None else ()
         self.notes.setText("\n".join(notes))
-        self.notes.setVisible(bool(notes))
+        self.notes.setVisible(bool(notes) and not is_beside)  # the sliders take their place
         self.readout.setText(self._resting_text())
         self.empty.setText(self._empty_text())
         if not has_curve:
@@ -296,7 +325,7 @@ class AcidChart(QWidget):
         self._plot.setObjectName("chart_plot")
         self._plot.setAccessibleName(self.tr("Acidity over the days of the batch"))
         self._plot.setAccessibleDescription(
-            self.tr("The same is said in words below and in the table of readings.")
+            self.tr("The same is said in words beside it and in the table of readings.")
         )
         self._plot.hovered.connect(self._on_hovered)
         self._plot.moved.connect(self._on_moved)
@@ -307,9 +336,15 @@ class AcidChart(QWidget):
 
     # imagining
 
+    def _on_what_if_opened(self) -> None:
+        """Make room for the sliders, or give it back."""
+        self._size_plot()
+        self._refresh()
+        self._scroll_later.start()
+
     def _show_what_if(self) -> None:
         """Bring the opened panel into view, and as much of the picture as there is room for."""
-        if self.what_if.disclosure.is_open() and self.isVisible():
+        if self.what_if.is_open() and self.isVisible():
             self._area.ensureWidgetVisible(self.what_if, 0, SPACE)
 
     def _on_what_if(self, change: WhatIf) -> None:
@@ -357,7 +392,7 @@ class AcidChart(QWidget):
         )
 
     def _resting_text(self) -> str:
-        if self._spec is None:
+        if self._spec is None or self._was_tight:
             return ""
         return self._spec.unit_text
 
@@ -366,6 +401,10 @@ class AcidChart(QWidget):
             return ""
         date = (self._view.started_at + timedelta(days=day)).date()
         return QLocale().toString(QDate(date.year, date.month, date.day), self.tr("d MMM"))
+
+
+def _line_px() -> int:
+    return QFontMetrics(QApplication.font()).lineSpacing()
 
 
 def _number(value: float, digits: int) -> str:

@@ -301,6 +301,8 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         *,
         anchor: tuple[float, float],
     ) -> None:
+        if not text:  # left out where there is little room
+            return
         label = _SideText(text, share_x, value, anchor=anchor)
         label.setFont(_font(0.82))
         label.setColor(QColor(colour))

@@ -16,6 +16,7 @@ _PH_ROOM = (2.3, 4.7)
 _DAYS_AFTER = 4.0  # shown beyond the window's likely end
 _LEAST_DAYS = 14.0
 _EDGE_DAYS = 0.4
+_BRIEF = (Look.MEDIAN, Look.IMAGINED, Look.OUTER)
 
 
 def _t(text: str) -> str:
@@ -107,8 +108,11 @@ def acid_spec(view: CurveView, imagined: Imagined | None = None) -> PlotSpec | N
     )
 
 
-def legend_of(spec: PlotSpec) -> tuple[LegendEntry, ...]:
-    """Name what the plot shows, and only that."""
+def legend_of(spec: PlotSpec, *, is_brief: bool = False) -> tuple[LegendEntry, ...]:
+    """Name what the plot shows, and only that.
+
+    ``is_brief`` names no more than what two courses side by side are told apart by.
+    """
     looks = (
         (Look.DOT, _t("reading ± uncertainty"), any(not p.is_rough for p in spec.points)),
         (Look.DIAMOND, _t("read off a strip"), any(p.is_rough for p in spec.points)),
@@ -121,7 +125,11 @@ def legend_of(spec: PlotSpec) -> tuple[LegendEntry, ...]:
         (Look.BAND, _t("your taste"), spec.band is not None),
         (Look.LIMIT, _t("safety limit"), bool(spec.lines)),
     )
-    return tuple(LegendEntry(look, text) for look, text, is_shown in looks if is_shown)
+    return tuple(
+        LegendEntry(look, text)
+        for look, text, is_shown in looks
+        if is_shown and (not is_brief or look in _BRIEF)
+    )
 
 
 def _points(points: Sequence[CurvePoint], view: CurveView) -> tuple[PlotPoint, ...]:

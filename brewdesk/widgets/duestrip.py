@@ -50,7 +50,7 @@ class DueStrip(QWidget):
     def refresh(self) -> None:
         """Read the due list anew."""
         now, zone = self._desk.clock.now(), self._desk.clock.zone()
-        items = self._desk.reminders.listed(now)[:_SHOWN]
+        items = self._desk.reminders.listed(now, most=_SHOWN)
         self.empty.setVisible(not items)
         for line, item in zip(self.lines, [*items, None, None, None], strict=False):
             line.setVisible(item is not None)
@@ -82,6 +82,9 @@ def _short(item: DueItem) -> str:
     words = {
         ReminderKind.TASTE: QCoreApplication.translate("DueStrip", "taste {jar}"),
         ReminderKind.PH_CHECK: QCoreApplication.translate("DueStrip", "pH of {jar}"),
+        ReminderKind.FEED: QCoreApplication.translate("DueStrip", "feed {jar}"),
+        ReminderKind.TOP_UP: QCoreApplication.translate("DueStrip", "top up {jar}"),
+        ReminderKind.FILM_LOOK: QCoreApplication.translate("DueStrip", "film on {jar}"),
         ReminderKind.MOLD_LOOK: QCoreApplication.translate("DueStrip", "look for mold on {jar}"),
     }[item.reminder.kind]
     return words.format(jar=item.vessel.name)

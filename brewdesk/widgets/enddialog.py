@@ -13,11 +13,13 @@ from PySide6.QtWidgets import (
 )
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import ImpossibleInput, StoreTrouble
+from brewdesk.services.records import ImpossibleInput, Kind, StoreTrouble
 from brewdesk.services.shelf import JarView
+from brewdesk.services.wording.liquids import suggestion_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.dialogbuttons import go_and_leave
-from brewdesk.widgets.fields import announce
+from brewdesk.widgets.fields import FieldRow, announce
+from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard
@@ -62,9 +64,20 @@ class EndDialog(QDialog):
         self.words.setObjectName("end_words")
         self.words.setAccessibleName(self.tr("In your own words"))
         self.words.setPlaceholderText(self.tr("In your own words (optional)"))
+        self.kept = QuantityEdit(desk.quantities, Kind.VOLUME, required=False, lines=1)
+        self.kept.line.setObjectName("end_kept")
+        self.kept_row = FieldRow(self.tr("Left with the culture, as its liquid"), self.kept)
+        self.kept_words = self._label("", "muted")
+        self.kept_words.setObjectName("end_kept_words")
+        for part in (self.kept_row, self.kept_words):
+            part.setVisible(not discard and self._may_keep())
         if discard:
             self._offer_reasons()
             column.addWidget(self.reason)
+        else:
+            self._offer_to_keep()
+            column.addWidget(self.kept_row)
+            column.addWidget(self.kept_words)
         column.addWidget(self.words)
         self.result_words = self._label("", "warn")
         self.result_words.setObjectName("end_result")
@@ -78,6 +91,32 @@ class EndDialog(QDialog):
         )
         self.go.clicked.connect(self._on_go)
         column.addWidget(buttons)
+
+    def _may_keep(self) -> bool:
+        culture = self._jar.culture
+        return culture is not None and culture.vessel_id == self._jar.vessel.id
+
+    def _offer_to_keep(self) -> None:
+        """Say what is in the jar, and how much starter is wanted next."""
+        show = self._desk.quantities.show
+        found = self._desk.liquids.starter_suggestion(self._jar.vessel.id)
+        self.kept.set_placeholder(self.tr("may stay empty"))
+        self._kept_hint = suggestion_words(found.volume_l, found.plan_name, show)
+        self.kept.value_changed.connect(self._on_kept)
+        self._on_kept()
+
+    def _on_kept(self) -> None:
+        """Show the balance beside the entry."""
+        show, kept_l = self._desk.quantities.show, self.kept.value()
+        now_l = self._jar.fill_volume_l
+        if kept_l is None or kept_l > now_l:
+            self.kept_words.setText(self._kept_hint)
+            return
+        self.kept_words.setText(
+            self.tr("{drawn} are drawn off, {kept} stay.").format(
+                drawn=show(now_l - kept_l, Kind.VOLUME), kept=show(kept_l, Kind.VOLUME)
+            )
+        )
 
     def _offer_reasons(self) -> None:
         """Offer reasons with none chosen: mold is no default, for it takes the culture too."""
@@ -146,13 +185,22 @@ class EndDialog(QDialog):
             self.reason.setFocus()
             return
         batches = self._desk.batches
+        if self.kept.text().strip() and not self.kept.point_out():
+            self.kept.line.setFocus()
+            return
         try:
             if self._discard:
                 is_mold = self.reason.currentData() == "mold"
                 batches.discard(batch.id, self._reason_words(), culture_lost=is_mold)
             else:
-                batches.draw_off(batch.id, self.words.text().strip())
+                kept_l = self.kept.value() or 0.0
+                batches.draw_off(batch.id, self.words.text().strip(), kept_l=kept_l)
         except ImpossibleInput as problem:
+            if problem.field == "kept_l":
+                words = impossible_words(problem, self._desk.quantities.show)
+                self.kept_row.set_problem(words)
+                self.kept.line.setFocus()
+                return
             self._tell(impossible_words(problem, self._desk.quantities.show), "error")
             return
         except StoreTrouble as trouble:

@@ -21,13 +21,15 @@ def look_of(jar: JarView) -> JarLook:
     """Everything the painter needs to know about a jar."""
     planned = jar.stage_code == "planned"
     souring = jar.stage_code in ("souring", "tasting", "past_window")
+    rests = jar.culture is not None and jar.stage_code in ("empty", "drawn_off")
+    is_afloat = souring or (rests and jar.liquid_height_cm > 0.0)
     return JarLook(
         profile=jar.profile,
         liquid_height_cm=0.0 if planned else jar.liquid_height_cm,
         planned_height_cm=jar.liquid_height_cm if planned else 0.0,
         ph=_tint_ph(jar),
-        pellicle_cm=(jar.pellicle_mm or 0.0) / 10.0 if souring else 0.0,
-        covered=souring,
+        pellicle_cm=(jar.pellicle_mm or 0.0) / 10.0 if is_afloat else 0.0,
+        covered=is_afloat,
         steaming=jar.stage_code == "brewing",
         wall=WALLS.get(jar.vessel.material, ""),
     )

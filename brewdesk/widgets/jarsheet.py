@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QPoint, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QApplication,
     QFrame,
@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.drops import Carried, CarriedKind, ChoiceKind
 from brewdesk.services.records import BatchStage, Kind
 from brewdesk.services.shelf import JarView
 from brewdesk.services.subjects import Subject, SubjectKind
@@ -28,10 +29,12 @@ from brewdesk.widgets.acidchart import AcidChart
 from brewdesk.widgets.figurerow import ElidedLabel, FigureRow
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.journalview import JournalView
+from brewdesk.widgets.liquidentries import TOP_UP, liquid_entries
 from brewdesk.widgets.planfacts import PlanFacts
 from brewdesk.widgets.readingform import ReadingForm
 from brewdesk.widgets.readingsview import ReadingsView
 from brewdesk.widgets.runsheetpanel import RunSheetPanel
+from brewdesk.widgets.shelfdrag import carried_in
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard
@@ -50,6 +53,9 @@ class JarSheet(QWidget):
     drop_plan_wanted = Signal(int)
     already_in_wanted = Signal(int)
     history_wanted = Signal(object)  # a Subject
+    carry_wanted = Signal(object, str, object)  # what, title, kinds of choices
+    pick_up_wanted = Signal(object)
+    top_up_wanted = Signal(int)  # batch id
     shown = Signal(object)  # the jar, or None
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -216,8 +222,9 @@ class JarSheet(QWidget):
         volume = self._desk.quantities.show(jar.vessel.working_volume_l, Kind.VOLUME)
         parts = [volume, name_of(jar.vessel.material)]
         if jar.batch is not None:
-            fill = self._desk.quantities.show(jar.batch.fill_volume_l, Kind.VOLUME)
-            parts = [jar.batch.name, fill]
+            is_souring = jar.batch.stage is BatchStage.SOURING
+            fill_l = jar.fill_volume_l if is_souring else jar.batch.fill_volume_l
+            parts = [jar.batch.name, self._desk.quantities.show(fill_l, Kind.VOLUME)]
         if jar.culture is not None:
             parts.append(jar.culture.name)
         return " · ".join(parts)
@@ -323,8 +330,12 @@ class JarSheet(QWidget):
         if batch is not None and batch.stage is BatchStage.SOURING:
             self._menu.addSeparator()
             self._menu.addAction(self.tr("Draw it off…"), lambda: self.end_wanted.emit(jar, False))
+            for entry in liquid_entries():
+                action = self._menu.addAction(entry.text)
+                action.triggered.connect(lambda _on=False, key=entry.key: self.start(key))
         if batch is not None and batch.stage in (BatchStage.SOURING, BatchStage.BREWING):
             self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
+        self._add_carry_entries(jar)
         self._menu.addSeparator()
         if batch is not None:
             of_batch = Subject(SubjectKind.BATCH, batch.id)
@@ -343,6 +354,37 @@ class JarSheet(QWidget):
             self._menu.addAction(
                 self.tr("Retire the vessel"), lambda: self.retire_wanted.emit(vessel_id)
             )
+
+    def _add_carry_entries(self, jar: JarView) -> None:
+        for carried in carried_in(jar):
+            self._menu.addSeparator()
+            is_batch = carried.kind is CarriedKind.BATCH
+            pick = self.tr("Carry the batch") if is_batch else self.tr("Carry the culture")
+            action = self._menu.addAction(pick)
+            action.triggered.connect(lambda _on=False, what=carried: self.pick_up_wanted.emit(what))
+            to = self.tr("Carry the batch to…") if is_batch else self.tr("Carry the culture to…")
+            action = self._menu.addAction(to)
+            action.triggered.connect(
+                lambda _on=False, what=carried: self.carry_wanted.emit(what, "", tuple(ChoiceKind))
+            )
+
+    def start(self, key: str) -> None:
+        """Begin one of the acts with the chosen jar's liquid."""
+        jar = self._jar
+        if jar is None or jar.batch is None:
+            return
+        if key == TOP_UP:
+            self.top_up_wanted.emit(jar.batch.id)
+            return
+        for entry in liquid_entries():
+            if entry.key == key:
+                carried = Carried(CarriedKind.BATCH, jar.batch.id)
+                title = entry.title.format(name=jar.batch.name)
+                self.carry_wanted.emit(carried, title, entry.kinds)
+
+    def open_menu(self, at: QPoint) -> None:
+        """Open the jar's menu at a point of the screen."""
+        self._menu.popup(at)
 
     def _on_next(self) -> None:
         jar = self._jar

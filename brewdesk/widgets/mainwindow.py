@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QGuiApplication
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QHideEvent, QShowEvent
 from PySide6.QtWidgets import (
     QApplication,
     QMainWindow,
@@ -15,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.jobs import Pool
 from brewdesk.services.records import ImpossibleInput, StoreTrouble
 from brewdesk.services.reminders import DueItem
 from brewdesk.services.shelf import JarView
@@ -28,6 +30,7 @@ from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.icons import program_icon
+from brewdesk.widgets.liquidentries import liquid_entries
 from brewdesk.widgets.shelfpage import ShelfPage
 from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowdialogs import WindowDialogs
@@ -81,7 +84,7 @@ class MainWindow(QMainWindow):
         self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._minute.setInterval(MINUTE_MS)
         self._minute.timeout.connect(self._on_minute)
-        self._minute.start()
+        self._was_hidden = False
 
     def _connect(self) -> None:
         desk = self._desk
@@ -157,6 +160,8 @@ class MainWindow(QMainWindow):
             ),
             "find": self.find_anything,
             "retire": lambda: self._with_jar(lambda jar: self.retire_vessel(jar.vessel.id)),
+            "carry": self.carry,
+            **{entry.key: partial(self.start_liquid, entry.key) for entry in liquid_entries()},
             "show_shelf": lambda: self.show_page("shelf"),
             "show_plan": lambda: self.show_page("plan"),
             "show_due": lambda: self.show_page("due"),
@@ -225,6 +230,16 @@ class MainWindow(QMainWindow):
         self.show_page("shelf")
         self.shelf.sheet.show_readings()
 
+    def carry(self) -> None:
+        """Pick up what is in the chosen jar."""
+        self.show_page("shelf")
+        self.shelf.carry()
+
+    def start_liquid(self, key: str) -> None:
+        """Begin an act with the chosen jar's liquid."""
+        self.show_page("shelf")
+        self.shelf.sheet.start(key)
+
     def back_up(self) -> None:
         """Copy the store to the backup folder, off the window's thread."""
         self._desk.jobs.run(
@@ -232,6 +247,7 @@ class MainWindow(QMainWindow):
             lambda path: self.notice.say(self.tr("Backed up to {path}").format(path=path), "good"),
             self._on_backup_failed,
             key="backup",
+            pool=Pool.STORE,
         )
 
     def open_batch(self, batch_id: int) -> None:
@@ -309,8 +325,6 @@ class MainWindow(QMainWindow):
         self._refresh_history()
         if change.concerns(Topic.REMINDERS | Topic.BATCHES):
             self._refresh_due_count()
-        if change.concerns(Topic.READINGS | Topic.SETTINGS):
-            self.shelf.sheet.refresh_curve()
 
     def _refresh_history(self) -> None:
         history = self._desk.history
@@ -329,12 +343,10 @@ class MainWindow(QMainWindow):
         self.act_bar.refresh()
 
     def _refresh_due_count(self) -> None:
-        due = sum(item.is_due for item in self._desk.reminders.listed())
-        self.rail.set_count("due", due)
+        self.rail.set_count("due", self._desk.reminders.due_count())
 
     def _on_minute(self) -> None:
-        if self.isVisible():
-            self.shelf.refresh_words()
+        self.shelf.refresh_words()
 
     def _on_theme(self) -> None:
         self.rail.restyle()
@@ -385,6 +397,19 @@ class MainWindow(QMainWindow):
             self.tell_trouble(error)
         else:
             self.tell_fault(str(error))
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Keep the words true while they can be seen."""
+        super().showEvent(event)
+        if self._was_hidden:
+            self.shelf.refresh_words()
+        self._minute.start()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Rest while nobody looks, and for good once the program has been left."""
+        super().hideEvent(event)
+        self._was_hidden = True
+        self._minute.stop()
 
     def changeEvent(self, event: QEvent) -> None:
         """Look at the due list when the maker comes back to the window."""

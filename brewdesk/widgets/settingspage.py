@@ -192,8 +192,13 @@ class SettingsPage(QWidget):
                 "dark": self.tr("Dark"),
             },
             "text_scale": scale_words(),
+            "rest_feed_days": self._every((14, 21, 28, 42, 56)),
+            "rest_top_up_days": self._every((7, 14, 21, 28)),
             "": {"zone": self.tr("As the computer")},
         }
+
+    def _every(self, days: tuple[int, ...]) -> dict[object, str]:
+        return {float(count): self.tr("Every {count} days").format(count=count) for count in days}
 
     def _on_changed(self, change: Change) -> None:
         if change.concerns(Topic.SETTINGS):
@@ -204,5 +209,7 @@ class SettingsPage(QWidget):
     def _show_learnt(self) -> None:
         """Say what tastings have taught; while learning is off there is nothing to say."""
         is_on = self._desk.settings.get(LEARN_TASTE)
-        self.learnt.setText(learnt_words(self._desk.palate.learnt()) if is_on else "")
+        self.learnt.setText(
+            learnt_words(self._desk.palate.learnt(), self._desk.quantities.unit) if is_on else ""
+        )
         self.learnt.setVisible(is_on)

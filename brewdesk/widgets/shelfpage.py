@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from collections.abc import Callable
+
+from PySide6.QtCore import QPoint, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
-from brewdesk.models.shelf import ShelfModel
+from brewdesk.models.shelf import JAR_ROLE, ShelfModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import Kind
@@ -24,11 +27,13 @@ from brewdesk.widgets.emptyshelf import EmptyShelf
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.jarsheet import JarSheet
 from brewdesk.widgets.placebutton import PlaceButton
+from brewdesk.widgets.shelfcarrier import ShelfCarrier
 from brewdesk.widgets.shelfview import ShelfView
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE, tokens
 
 SHEET_SHARE = 0.47
+_FEW_JARS = 24  # are shown anew in less than a frame
 
 SHELF_TOPICS = (
     Topic.VESSELS
@@ -70,7 +75,13 @@ class ShelfPage(QWidget):
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(self._make_bar())
+        self.carrier = ShelfCarrier(desk, self.view, left, self)
+        # Trays stand where the page's head is: nothing moves while something is carried.
+        self._head = QStackedWidget()
+        self._head.addWidget(self._make_bar())
+        self._head.addWidget(self.carrier.trays)
+        self._head.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        column.addWidget(self._head)
         column.addWidget(self._stack, 1)
         self.splitter = QSplitter(Qt.Orientation.Horizontal)
         self.splitter.setObjectName("shelf_splitter")
@@ -89,12 +100,19 @@ class ShelfPage(QWidget):
         self.sheet.hide()
         self.view.jar_chosen.connect(self._on_chosen)
         self.view.jar_opened.connect(self._on_opened)
+        self.view.menu_wanted.connect(self._on_menu_wanted)
+        self.carrier.carrying.connect(self._on_carrying)
+        self.carrier.end_wanted.connect(self._on_end_wanted)
+        self.sheet.carry_wanted.connect(self.carrier.ask)
+        self.sheet.pick_up_wanted.connect(self.carrier.pick_up)
+        self.sheet.top_up_wanted.connect(self.carrier.top_up)
         desk.changes.changed.connect(self._on_changed)
         self._later = QTimer(self)
         self._later.setObjectName("shelf_refresh")
         self._later.setSingleShot(True)
         self._later.setInterval(0)
-        self._later.timeout.connect(self.refresh)
+        self._later.timeout.connect(self._take_turn)
+        self._turns: list[Callable[[], None]] = []
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -145,13 +163,38 @@ class ShelfPage(QWidget):
             return
         self._stale = True
         if self.isVisible():
-            self._later.start()
+            self._refresh_later()
 
     def refresh(self) -> None:
         """Read the shelf again and show it."""
         self._later.stop()
+        self._turns.clear()
         self._stale = False
-        jars = self._desk.shelf.jars()
+        self._show_jars(self._desk.shelf.jars())
+        self._show_current()
+
+    def _refresh_later(self) -> None:
+        """Do as `refresh` in turns: with many jars all of it at once would be seen."""
+        self._turns.clear()
+        self._later.start()
+
+    def _take_turn(self) -> None:
+        if self._turns:
+            self._turns.pop(0)()
+        elif self.model.rowCount() <= _FEW_JARS:
+            self.refresh()
+        else:
+            self._stale = False
+            jars = self._desk.shelf.jars()
+            self._turns = [
+                lambda: self.model.set_jars(jars),
+                lambda: self._show_jars(jars),
+                self._show_current,
+            ]
+        if self._turns:
+            self._later.start()
+
+    def _show_jars(self, jars: tuple[JarView, ...]) -> None:
         self.model.set_jars(jars)
         self._stack.setCurrentWidget(self.view if jars else self.empty)
         self.add_button.setIcon(icon("add"))
@@ -164,14 +207,12 @@ class ShelfPage(QWidget):
             self.view.choose(self._first_of_interest(jars))
         elif not jars:
             self.sheet.show_jar(None)
-        else:
-            self._show_current(jars)
 
     def refresh_words(self) -> None:
         """Say the lines again, since time went on."""
         self._stale = True
         if self.isVisible():
-            self._later.start()
+            self._refresh_later()
 
     def _place_words(self) -> str:
         show = self._desk.quantities.show
@@ -188,10 +229,10 @@ class ShelfPage(QWidget):
         ]
         return min(with_next)[1] if with_next else 0
 
-    def _show_current(self, jars: tuple[JarView, ...]) -> None:
-        row = self.view.currentIndex().row()
-        if 0 <= row < len(jars):
-            self.sheet.show_jar(jars[row])
+    def _show_current(self) -> None:
+        jar = self.view.currentIndex().data(JAR_ROLE)
+        if jar is not None:
+            self.sheet.show_jar(jar)
             self._split()
 
     # --- choosing --------------------------------------------------------------------
@@ -219,6 +260,26 @@ class ShelfPage(QWidget):
     def _on_opened(self, vessel_id: int) -> None:
         self._on_chosen(vessel_id)
         self.sheet.next_button.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    # --- carrying --------------------------------------------------------------------
+
+    def carry(self) -> None:
+        """Pick up what is in the chosen jar, to put it down by keys or a click."""
+        jar = self.chosen()
+        if jar is not None:
+            self.carrier.pick_up_from(jar)
+
+    def _on_carrying(self, is_carrying: bool) -> None:
+        self._head.setCurrentIndex(1 if is_carrying else 0)
+
+    def _on_end_wanted(self, batch_id: int) -> None:
+        for jar in self._desk.shelf.jars():
+            if jar.batch is not None and jar.batch.id == batch_id:
+                self.sheet.end_wanted.emit(jar, False)
+
+    def _on_menu_wanted(self, vessel_id: int, at: QPoint) -> None:
+        self.choose_vessel(vessel_id)
+        self.sheet.open_menu(at)
 
     def sizeHint(self) -> QSize:
         """Room for two boards and a sheet."""

@@ -9,8 +9,11 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import (
+    QAbstractItemModel,
+    QEvent,
     QModelIndex,
     QPersistentModelIndex,
+    QPoint,
     QPointF,
     QRect,
     QRectF,
@@ -20,9 +23,16 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import (
     QColor,
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
     QFont,
     QFontMetrics,
+    QHelpEvent,
+    QKeyEvent,
     QLinearGradient,
+    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
@@ -35,14 +45,19 @@ from PySide6.QtWidgets import (
     QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
+    QToolTip,
     QWidget,
 )
 
 from brewdesk.models.shelf import JAR_ROLE, WORDS_ROLE
+from brewdesk.services.drops import Carried, CarriedKind, Target
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.shelf import JarWords
+from brewdesk.widgets.carriage import Carriage
+from brewdesk.widgets.dropmarks import Mark, mark_of, paint_mark
 from brewdesk.widgets.jarlook import look_of
 from brewdesk.widgets.jarpainter import paint_jar, total_height_cm, widest_cm
+from brewdesk.widgets.shelfdrag import answer_drag, grabbed, is_far_enough, run_drag, take_drop
 from brewdesk.widgets.theme import SPACE, tokens
 
 LEAST_JAR_PX = 132.0
@@ -51,6 +66,8 @@ CELL_LEAST_PX = 176
 BOARD_PX = 12
 HEADROOM_PX = 18
 LINES = 3
+GRAB_PX = 12.0  # above and below a surface: as high as a fingertip is wide, about
+EDGE_PX = 28
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -79,6 +96,9 @@ class JarDelegate(QStyledItemDelegate):
         foot = QPointF(box.center().x(), box.top() + self._view.jar_area())
         paint_jar(painter, foot, self._view.scale_px_per_cm, look, tokens())
         self._paint_words(painter, box, words)
+        mark = self._view.mark_of(jar)
+        if mark is not None:
+            paint_mark(painter, option.rect.adjusted(2, 2, -2, -2), mark)
 
     def _paint_choice(self, painter: QPainter, box: QRectF, *, chosen: bool, focused: bool) -> None:
         if not chosen and not focused:
@@ -144,6 +164,8 @@ class ShelfView(QListView):
 
     jar_opened = Signal(int)
     jar_chosen = Signal(int)
+    pick_up_wanted = Signal(int)  # by keys: what is in this vessel
+    menu_wanted = Signal(int, QPoint)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -164,6 +186,28 @@ class ShelfView(QListView):
         self.setItemDelegate(JarDelegate(self))
         self.activated.connect(self._on_activated)
         self._fonts: tuple[QFont, QFont] | None = None
+        self._words_px: tuple[int, int] | None = None  # room for the words: width, height
+        self._tallest: float | None = None  # asked for by every cell, found once
+        self._carriage: Carriage | None = None
+        self._pressed_at: QPoint | None = None
+        self.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.customContextMenuRequested.connect(self._on_menu_asked)
+
+    def setModel(self, model: QAbstractItemModel | None) -> None:
+        """Show another model."""
+        if model is not None:  # before the view's own slots: they ask for sizes at once
+            for signal in (
+                model.dataChanged,
+                model.rowsInserted,
+                model.rowsRemoved,
+                model.modelReset,
+            ):
+                signal.connect(self._forget_tallest)
+        self._forget_tallest()
+        super().setModel(model)
+
+    def _forget_tallest(self, *_what: object) -> None:
+        self._tallest = None
 
     # --- geometry shared with the delegate -------------------------------------------
 
@@ -179,8 +223,14 @@ class ShelfView(QListView):
 
     def text_height(self) -> int:
         """Height of the words below a board."""
-        name, small = (QFontMetrics(font) for font in self.fonts())
-        return name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+        return self._room_for_words()[1]
+
+    def _room_for_words(self) -> tuple[int, int]:
+        if self._words_px is None:
+            name, small = (QFontMetrics(font) for font in self.fonts())
+            high = name.height() + (LINES - 1) * (small.height() + 4) + 3 * SPACE
+            self._words_px = (small.averageCharWidth() * 25, high)
+        return self._words_px
 
     def jar_area(self) -> float:
         """Height from a row's top to the board."""
@@ -195,8 +245,11 @@ class ShelfView(QListView):
         return self._cell_width_at(jar, self.scale_px_per_cm)
 
     def _cell_width_at(self, jar: JarView, scale: float) -> int:
-        text = QFontMetrics(self.fonts()[1]).averageCharWidth() * 25
-        return max(CELL_LEAST_PX, text, math.ceil(widest_cm(look_of(jar)) * scale * 1.12) + 32)
+        return self._cell_width_of(widest_cm(look_of(jar)), self._room_for_words()[0], scale)
+
+    @staticmethod
+    def _cell_width_of(jar_cm: float, words_px: int, scale: float) -> int:
+        return max(CELL_LEAST_PX, words_px, math.ceil(jar_cm * scale * 1.12) + 32)
 
     def _jars(self) -> list[JarView]:
         model = self.model()
@@ -205,7 +258,10 @@ class ShelfView(QListView):
         return [model.index(row, 0).data(JAR_ROLE) for row in range(model.rowCount())]
 
     def _tallest_cm(self) -> float:
-        return max((total_height_cm(look_of(jar)) for jar in self._jars()), default=20.0)
+        if self._tallest is None:
+            heights = (total_height_cm(look_of(jar)) for jar in self._jars())
+            self._tallest = max(heights, default=20.0)
+        return self._tallest
 
     def fit_scale(self) -> None:
         """Choose the scale so that all boards fit the window, within readable limits."""
@@ -231,6 +287,7 @@ class ShelfView(QListView):
         room_w = max(200, self.width() - 2 * self.frameWidth())
         room_h = max(200, self.height() - 2 * self.frameWidth())
         around = HEADROOM_PX + BOARD_PX + SPACE + self.text_height()
+        widths_cm = [widest_cm(look_of(jar)) for jar in jars]
         best: float | None = None
         for rows in range(1, len(jars) + 1):
             height = min(MOST_JAR_PX, room_h / rows - around - 1)
@@ -239,16 +296,17 @@ class ShelfView(QListView):
             # Fewer, wider jars on a board may force a smaller scale than its height allows.
             scale = height / tallest
             least = LEAST_JAR_PX / tallest
-            while scale >= least and self._rows_needed(jars, scale, room_w) > rows:
+            while scale >= least and self._rows_needed(widths_cm, scale, room_w) > rows:
                 scale *= 0.97
             if scale >= least and (best is None or scale > best):
                 best = scale
         return best
 
-    def _rows_needed(self, jars: list[JarView], scale: float, room_w: int) -> int:
+    def _rows_needed(self, widths_cm: list[float], scale: float, room_w: int) -> int:
+        words_px = self._room_for_words()[0]
         rows, used = 1, 0
-        for jar in jars:
-            wide = self._cell_width_at(jar, scale)
+        for jar_cm in widths_cm:
+            wide = self._cell_width_of(jar_cm, words_px, scale)
             if used and used + wide > room_w:
                 rows, used = rows + 1, 0
             used += wide
@@ -256,7 +314,7 @@ class ShelfView(QListView):
 
     def refresh_looks(self) -> None:
         """Lay out again after jars, fonts or colours changed."""
-        self._fonts = None
+        self._fonts = self._words_px = None
         self.fit_scale()
         self.scheduleDelayedItemsLayout()
         self.viewport().update()
@@ -277,6 +335,172 @@ class ShelfView(QListView):
 
     def _on_activated(self, index: QModelIndex) -> None:
         self.jar_opened.emit(index.data(JAR_ROLE).vessel.id)
+
+    # --- carrying ----------------------------------------------------------------------
+
+    def set_carriage(self, carriage: Carriage) -> None:
+        """Let jars be carried from here and to here."""
+        self._carriage = carriage
+        self.setAcceptDrops(True)
+        self.viewport().setAcceptDrops(True)
+        self.setMouseTracking(True)
+        for changed in (carriage.begun, carriage.pointed, carriage.ended):
+            changed.connect(self.viewport().update)
+        carriage.ended.connect(self._forget_press)
+
+    def mark_of(self, jar: JarView) -> Mark | None:
+        """Whether a jar takes what is carried; None while nothing is."""
+        if self._carriage is None or jar.vessel.id == self._carriage.home_id():
+            return None
+        return mark_of(self._carriage, Target(vessel_id=jar.vessel.id))
+
+    def target_at(self, at: QPoint) -> Target | None:
+        """The vessel under a point of the viewport."""
+        index = self.indexAt(at)
+        if not index.isValid():
+            return None
+        return Target(vessel_id=index.data(JAR_ROLE).vessel.id)
+
+    def box_of(self, vessel_id: int) -> QRect | None:
+        """Where a vessel's jar stands in the viewport."""
+        model = self.model()
+        for row in range(model.rowCount() if model is not None else 0):
+            index = model.index(row, 0)
+            if index.data(JAR_ROLE).vessel.id == vessel_id:
+                return self.visualRect(index)
+        return None
+
+    def pellicle_box(self, jar: JarView, cell: QRect) -> QRectF:
+        """Where a hand gets hold of a jar's culture: about the surface of its liquid."""
+        scale = self.scale_px_per_cm
+        surface = cell.top() + self.jar_area() - jar.liquid_height_cm * scale
+        half = widest_cm(look_of(jar)) * scale / 2
+        reach = max(GRAB_PX, (jar.pellicle_mm or 0.0) / 10.0 * scale)
+        return QRectF(cell.center().x() - half, surface - reach, 2 * half, 2 * reach)
+
+    def _grabbed_at(self, at: QPoint) -> Carried | None:
+        index = self.indexAt(at)
+        if not index.isValid():
+            return None
+        jar: JarView = index.data(JAR_ROLE)
+        cell = self.visualRect(index)
+        return grabbed(jar, by_pellicle=self.pellicle_box(jar, cell).contains(QPointF(at)))
+
+    def _is_carrying(self) -> bool:
+        return self._carriage is not None and self._carriage.carried is not None
+
+    def _forget_press(self) -> None:
+        self._pressed_at = None
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Put down what is carried by clicks; else choose, and perhaps begin a drag."""
+        at = event.position().toPoint()
+        if self._carriage is not None and self._is_carrying():
+            target = self.target_at(at)
+            if event.button() is not Qt.MouseButton.LeftButton or target is None:
+                self._carriage.give_up()
+            else:
+                self._carriage.lay_down(target)
+            event.accept()
+            return
+        self._pressed_at = at if event.button() is Qt.MouseButton.LeftButton else None
+        super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Begin a drag once the mouse has gone far enough with its button down."""
+        at = event.position().toPoint()
+        carriage = self._carriage
+        if carriage is not None and self._is_carrying():
+            carriage.point_at(self.target_at(at))
+            event.accept()
+            return
+        pressed = self._pressed_at
+        if carriage is None or pressed is None or not is_far_enough(pressed, at):
+            self._show_what_is_grabbed(at)
+            if pressed is None:
+                super().mouseMoveEvent(event)
+            return
+        self._pressed_at = None
+        carried = self._grabbed_at(pressed)
+        if carried is not None:
+            run_drag(self, carriage, carried)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """End what the press began."""
+        self._pressed_at = None
+        super().mouseReleaseEvent(event)
+
+    def _show_what_is_grabbed(self, at: QPoint) -> None:
+        can = self._carriage is not None and self._grabbed_at(at) is not None
+        shape = Qt.CursorShape.OpenHandCursor if can else Qt.CursorShape.ArrowCursor
+        self.viewport().setCursor(shape)
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Say on the tip what a drag from here would carry."""
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            carried = self._grabbed_at(event.pos()) if self._carriage is not None else None
+            words = {
+                None: "",
+                CarriedKind.BATCH: self.tr("Drag to carry the batch; at its surface, the culture."),
+                CarriedKind.CULTURE: self.tr("Drag to carry the culture."),
+            }[carried.kind if carried is not None else None]
+            QToolTip.showText(event.globalPos(), words, self)
+            return True
+        return super().viewportEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Pick up with the space bar."""
+        index = self.currentIndex()
+        if event.key() == Qt.Key.Key_Space and self._carriage is not None and index.isValid():
+            self.pick_up_wanted.emit(index.data(JAR_ROLE).vessel.id)
+            event.accept()
+            return
+        super().keyPressEvent(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let in what this window picked up, and nothing else."""
+        if self._carriage is not None and self._carriage.is_ours(event.mimeData()):
+            event.accept()
+        else:
+            event.ignore()
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Answer for the jar under the pointer."""
+        if self._carriage is None or not self._carriage.is_ours(event.mimeData()):
+            event.ignore()
+            return
+        at = event.position().toPoint()
+        self._scroll_at_the_edge(at)
+        answer_drag(event, self._carriage, self.target_at(at))
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        """Let go of the pointer."""
+        if self._carriage is not None:
+            self._carriage.point_at(None)
+        event.accept()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Put down what is let go over a jar."""
+        if self._carriage is not None and self._carriage.is_ours(event.mimeData()):
+            take_drop(event, self._carriage, self.target_at(event.position().toPoint()))
+        else:
+            event.ignore()
+
+    def _scroll_at_the_edge(self, at: QPoint) -> None:
+        """Bring boards into view that are out of it while something is dragged."""
+        bar = self.verticalScrollBar()
+        if at.y() < EDGE_PX:
+            bar.setValue(bar.value() - EDGE_PX)
+        elif at.y() > self.viewport().height() - EDGE_PX:
+            bar.setValue(bar.value() + EDGE_PX)
+
+    def _on_menu_asked(self, at: QPoint) -> None:
+        index = self.indexAt(at)
+        if not index.isValid():
+            return
+        self.setCurrentIndex(index)
+        vessel_id = index.data(JAR_ROLE).vessel.id
+        self.menu_wanted.emit(vessel_id, self.viewport().mapToGlobal(at))
 
     # --- painting --------------------------------------------------------------------
 

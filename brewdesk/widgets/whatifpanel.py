@@ -5,11 +5,19 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QLocale, Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QLabel,
+    QPushButton,
+    QSlider,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from brewdesk.services.records import Kind
 from brewdesk.services.whatif import MOST_WARMER_C, AsItIs, WhatIf, imagined_share
-from brewdesk.widgets.fields import Disclosure, plain_label
+from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.wheelpass import pass_wheel_on
@@ -23,20 +31,30 @@ ShowAmount = Callable[[float, Kind], str]
 
 
 class WhatIfPanel(QWidget):
-    """Three sliders under a button that opens them.
+    """Three sliders, and in words what they would do.
 
+    ``open_button`` shows and hides the panel, ``reset_button`` puts everything back; whoever
+    holds the panel finds them a place.
     ``changed`` carries the `WhatIf` asked for; one that is as it is takes the picture away.
     """
 
     changed = Signal(object)
+    toggled = Signal(bool)
 
     def __init__(self, show_amount: ShowAmount, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("what_if")
         self._show_amount = show_amount
         self._real: AsItIs | None = None
-        self.disclosure = Disclosure(self.tr("What if…"))
-        self.disclosure.button.setObjectName("what_if_open")
+        self.open_button = QToolButton()
+        self.open_button.setObjectName("what_if_open")
+        self.open_button.setText(self.tr("What if…"))
+        self.open_button.setAccessibleName(self.tr("What if…"))
+        self.open_button.setToolTip(self.tr("See how it would go otherwise"))
+        self.open_button.setCheckable(True)
+        self.open_button.hide()  # until there is something to imagine from
+        self.open_button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        set_role(self.open_button, "quiet")
         self.warmer = self._slider("what_if_warmer", -MOST_WARMER_C, MOST_WARMER_C, 0)
         self.starter = self._slider("what_if_starter", _LEAST_STARTER, _MOST_STARTER, _SAME)
         self.width_slider = self._slider("what_if_width", _LEAST_WIDTH, _MOST_WIDTH, _SAME)
@@ -46,11 +64,12 @@ class WhatIfPanel(QWidget):
         self.words = plain_label("", "", wraps=True)
         self.words.setObjectName("what_if_words")
         self.words.setAccessibleName(self.tr("What if, in words"))
-        self.words.hide()
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         self._values: dict[QSlider, QLabel] = {}
         self._lay_out()
         self.reset_button.clicked.connect(self.reset)
-        self.disclosure.toggled.connect(self._on_toggled)
+        self.open_button.toggled.connect(self._on_toggled)
+        self._on_toggled(is_open=False)
         self._tell()
 
     def change(self) -> WhatIf:
@@ -61,16 +80,28 @@ class WhatIfPanel(QWidget):
             diameter_factor=self.width_slider.value() / _SAME,
         )
 
+    def is_open(self) -> bool:
+        """Whether the panel is shown."""
+        return self.open_button.isChecked()
+
+    def set_open(self, is_open: bool) -> None:
+        """Show or hide the panel."""
+        self.open_button.setChecked(is_open)
+
     def set_real(self, real: AsItIs | None) -> None:
         """Tell what the batch has now; without it there is nothing to imagine from."""
         self._real = real
-        self.setVisible(real is not None)
+        self.open_button.setVisible(real is not None)
+        if real is None:
+            self.set_open(False)
         self._tell()
 
     def say(self, text: str) -> None:
-        """Show what would be, in words; "" for nothing."""
-        self.words.setText(text)
-        self.words.setVisible(bool(text))
+        """Show what would be, in words; "" for how to find out."""
+        set_role(self.words, "" if text else "muted")
+        self.words.setText(
+            text or self.tr("Move a slider: the dashed line shows how it would go then.")
+        )
 
     def reset(self) -> None:
         """Put everything back as it is."""
@@ -113,23 +144,24 @@ class WhatIfPanel(QWidget):
             grid.addWidget(slider, row, 1)
             grid.addWidget(value, row, 2)
         grid.setColumnStretch(1, 1)
-        body = QVBoxLayout(self.disclosure.body)
-        body.setContentsMargins(2 * SPACE, 0, SPACE, SPACE)
-        body.setSpacing(SPACE // 2)
-        body.addLayout(grid)
-        body.addWidget(self.words)
-        body.addWidget(self.reset_button, 0, Qt.AlignmentFlag.AlignLeft)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.disclosure)
+        column.setSpacing(SPACE // 2)
+        column.addLayout(grid)
+        column.addWidget(self.words)
 
     def _on_moved(self) -> None:
         self._tell()
         self.changed.emit(self.change())
 
     def _on_toggled(self, is_open: bool) -> None:
+        arrow = Qt.ArrowType.DownArrow if is_open else Qt.ArrowType.RightArrow
+        self.open_button.setArrowType(arrow)
+        self.setVisible(is_open)
+        self.reset_button.setVisible(is_open)
         if not is_open:  # what cannot be seen must not stay in the picture
             self.reset()
+        self.toggled.emit(is_open)
 
     def _tell(self) -> None:
         """Write the values beside the sliders, in the maker's units."""

@@ -142,6 +142,15 @@ def evaluate(options: Options, arguments: Sequence[str]) -> int:
     return subprocess.call(command, cwd=ROOT, env=environment.variables())
 
 
+def bench_refresh(options: Options, arguments: Sequence[str]) -> int:
+    """Measure how a full shelf is forecast anew, and the window's frames meanwhile."""
+    needs.require(needs.OFFSCREEN, install=options.install_system)
+    environment = _prepared(options, RUN_LOCK)
+    script = str(ROOT / "packaging" / "bench_refresh.py")
+    variables = {**environment.variables(), "QT_QPA_PLATFORM": "offscreen"}
+    return _call([str(environment.python), script, *arguments], variables)
+
+
 def doctor(options: Options, arguments: Sequence[str]) -> int:
     """Say what is here and what is missing; change nothing."""
     _no_arguments("doctor", arguments)

@@ -7,7 +7,6 @@ against the ceiling. No verdict promises that a bottle will hold: glass ages and
 from __future__ import annotations
 
 import math
-from enum import Enum
 from typing import Final
 
 from culturecore.bottle import BottlePressure, Filling
@@ -16,19 +15,11 @@ from culturecore.conditioning import FizzPlan
 from culturecore.errors import ImpossibleInput, NotAssessed
 from culturecore.outcome import Level, Verdict
 from culturecore.safety import LIMITS, limit
+from culturecore.stages import BottleKind as BottleKind
 
 # wroblewski_1882: the solubility is 4 % off at the top of the range, of absolute pressure
 PRESSURE_DOUBT_SHARE: Final = 0.04
 _ABSOLUTE_BAR: Final = 1.0
-
-
-class BottleKind(Enum):
-    """What is known of a bottle."""
-
-    RATED = "rated"  # its maker gives a pressure
-    FIZZY_GLASS = "fizzy_glass"  # glass made for fizzy drinks, no pressure known
-    FIZZY_PLASTIC = "fizzy_plastic"  # plastic made for fizzy drinks
-    NOT_FOR_PRESSURE = "not_for_pressure"  # everything else: decorative, square, canning jar
 
 
 VERDICT_CODES: Final = frozenset(

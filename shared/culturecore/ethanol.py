@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from enum import Enum
 from typing import Final
 
 from culturecore.co2 import CO2_G_PER_MOL
 from culturecore.errors import ImpossibleInput
+from culturecore.stages import SugarKind as SugarKind
 
 ETHANOL_G_PER_MOL: Final = 46.0684  # IUPAC standard atomic masses, as are the next two
 SUCROSE_G_PER_MOL: Final = 342.2965
@@ -44,13 +44,6 @@ _C = (
     ),
     (-2.788074354782409e-8, 1.345612883493354e-8),
 )  # fmt: skip
-
-
-class SugarKind(Enum):
-    """Which sugar ferments: a gram of each gives a little more or less."""
-
-    SUCROSE = "sucrose"  # white, raw and brown sugar
-    HEXOSE = "hexose"  # glucose, fructose, honey, most of the sugar of fruit
 
 
 _SPLIT: Final[dict[SugarKind, tuple[float, float]]] = {  # molecules of each product, mass

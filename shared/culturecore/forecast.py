@@ -50,6 +50,7 @@ from culturecore.souringcase import (
 )
 from culturecore.stages import Quantity, TeaKind
 from culturecore.suspicion import reason
+from culturecore.tastewindow import SweetnessSays, crossing, taste_window
 
 if TYPE_CHECKING:
     from typing import TypeAlias
@@ -112,8 +113,8 @@ class Forecast:
     suspect_reasons: tuple[str, ...] = ()  # one code a suspect
     ethanol_percent_vv: dict[float, tuple[float, ...]] | None = None
     sugar_g_per_l: dict[float, tuple[float, ...]] | None = None
-    pellicle_mm: Estimate | None = None
     next_reading: NextReading | None = None
+    sweetness: SweetnessSays | None = None  # what it does to the window
 
 
 def forecast(
@@ -166,6 +167,8 @@ def forecast(
     few = slice(None, None, _FEW)
     ethanol = jars.ethanol_percent(days[None, few])
     sugar = jars.sugar(days[None, few], acid[:, few], ethanol)
+    too_sour = jars.day_of_ph(band.too_sour_ph - ph_shift)
+    window = taste_window(opens, too_sour, days[few], sugar, band, horizon_days)
     shown = {Quantity.PH: ph}
     if any(o.quantity is Quantity.TA_G_PER_L for o in observations):
         shown[Quantity.TA_G_PER_L] = ta
@@ -173,9 +176,9 @@ def forecast(
         days=tuple(days.tolist()),
         ph=_curves(ph),
         ta_g_per_l=_curves(ta),
-        window_opens_day=_window(opens, horizon_days),
-        window_closes_day=_window(jars.day_of_ph(band.too_sour_ph - ph_shift), horizon_days),
-        safe_ph_day=_window(safe_days, horizon_days),
+        window_opens_day=window.opening(horizon_days),
+        window_closes_day=window.closing(horizon_days),
+        safe_ph_day=crossing(safe_days, horizon_days),
         probability_safe_by_deadline=float(np.mean(safe_days <= limit("ph_deadline_days"))),
         effective_draws=min(fitted.effective_draws, float(_KEPT_DRAWS)),
         caveats=_caveats(conditions, observations, now_day, judged),
@@ -187,10 +190,11 @@ def forecast(
             shown,
             _NEXT_SD,
             days,
-            np.minimum(opens[:, 0], horizon_days),
+            np.minimum(window.opens, horizon_days),
             now_day=readings.last_day if now_day is None else max(now_day, 0.0),
             rng=rng,
         ),
+        sweetness=window.sweetness,
     )
 
 
@@ -351,17 +355,6 @@ def _stretched(values: Floats, days: Floats) -> dict[float, tuple[float, ...]]:
         q: tuple(np.interp(days, some, curve).tolist())
         for q, curve in zip(QUANTILES, by_day, strict=True)
     }
-
-
-def _window(crossing_days: Floats, horizon_days: float) -> Estimate | None:
-    """Tell the day of crossing, or None when most draws do not cross within the horizon."""
-    import numpy as np
-
-    if float(np.mean(crossing_days > horizon_days)) > 0.5:
-        return None
-    inside = np.minimum(crossing_days, horizon_days)
-    low, middle, high = np.quantile(inside, (0.1, 0.5, 0.9)).tolist()
-    return Estimate(value=middle, low=low, high=high, level=0.8)
 
 
 def _caveats(

@@ -86,10 +86,16 @@ class Observation:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Band:
-    """The pH between which the maker likes the drink: first worth tasting, and too sour."""
+    """The pH between which the maker likes the drink: first worth tasting, and too sour.
+
+    Above ``too_sweet_g_per_l`` of sugar it is surely too sweet for the maker, below
+    ``too_dry_g_per_l`` surely too little so; None where tastings have not shown it.
+    """
 
     first_taste_ph: float = 3.3
     too_sour_ph: float = 2.9
+    too_sweet_g_per_l: float | None = None
+    too_dry_g_per_l: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -132,6 +132,69 @@ class Look(Enum):
     MOLD = "mold"
 
 
+class BottleKind(Enum):
+    """What is known of a bottle."""
+
+    RATED = "rated"  # its maker gives a pressure
+    FIZZY_GLASS = "fizzy_glass"  # glass made for fizzy drinks, no pressure known
+    FIZZY_PLASTIC = "fizzy_plastic"  # plastic made for fizzy drinks
+    NOT_FOR_PRESSURE = "not_for_pressure"  # everything else: decorative, square, canning jar
+
+
+class BottlingState(Enum):
+    """Life of the bottles filled from one batch on one day. 'Chill now' is worked out."""
+
+    CONDITIONING = "conditioning"
+    CHILLED = "chilled"
+    FINISHED = "finished"  # drunk up
+    DISCARDED = "discarded"
+
+
+class SugarKind(Enum):
+    """Which sugar ferments: a gram of each gives a little more or less."""
+
+    SUCROSE = "sucrose"  # white, raw and brown sugar
+    HEXOSE = "hexose"  # glucose, fructose, honey, most of the sugar of fruit
+
+
+class AdditionKind(Enum):
+    """What goes into the bottles beside the drink."""
+
+    SUGAR = "sugar"
+    HONEY = "honey"
+    SYRUP = "syrup"
+    JUICE = "juice"
+    FRUIT = "fruit"
+    GINGER = "ginger"
+    OTHER = "other"
+
+
+class CheckKind(Enum):
+    """How a bottling was looked after."""
+
+    FEEL = "feel"  # of the soft test bottle
+    GAUGE = "gauge"
+    OPENED = "opened"
+    VENTED = "vented"
+    NOTE = "note"
+
+
+class Feel(Enum):
+    """How a plastic test bottle feels when pressed."""
+
+    SOFT = "soft"
+    FIRM = "firm"
+    HARD = "hard"
+
+
+class Opened(Enum):
+    """How a bottle was when it was opened."""
+
+    TOO_FLAT = "too_flat"
+    RIGHT = "right"
+    GUSHER = "gusher"
+
+
 class StepKind(Enum):
     """Steps of the run sheet, in their usual order."""
 
@@ -193,6 +256,11 @@ class ReminderKind(Enum):
     FEED = "feed"
     TOP_UP = "top_up"
     FILM_LOOK = "film_look"
+    CHILL = "chill"
+    PRESSURE_CHECK = "pressure_check"
+    OPEN_TEST = "open_test"
+    BEST_BEFORE = "best_before"
+    CALIBRATE = "calibrate"
 
 
 class ReminderState(Enum):

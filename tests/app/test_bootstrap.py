@@ -8,6 +8,7 @@ import pytest
 from PySide6.QtCore import QTimer
 
 from brewdesk.bootstrap import Program
+from brewdesk.services.jobs import Pool
 from brewdesk.store.records import PlaceDraft
 from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
 
@@ -75,11 +76,31 @@ def test_nothing_ticks_after_leaving(run):
     program.leave()
     left = [
         timer.objectName()
-        for owner in (program, program.desk.timers, program.desk.reminder_clock)
+        for owner in (program, program.desk.timers, program.desk.reminder_clock, program.window)
         for timer in owner.findChildren(QTimer)
         if timer.isActive()
     ]
     assert left == []
+
+
+def test_the_minute_is_counted_only_while_the_window_can_be_seen(run):
+    program = run()
+    minute = program.window.findChild(QTimer, "minute")
+    assert minute.isActive()
+    program.window.hide()
+    assert not minute.isActive()
+    program.window.show()
+    assert minute.isActive()
+
+
+def test_a_backup_that_the_maker_wants_does_not_stand_before_the_figures(run, monkeypatch):
+    program = run()
+    pools = []
+    monkeypatch.setattr(
+        program.jobs, "run", lambda *work, key, pool=Pool.FIGURES: pools.append((key, pool))
+    )
+    program.window.back_up()
+    assert pools == [("backup", Pool.STORE)]
 
 
 def test_a_forecast_is_renewed_when_the_day_has_changed(run, clock):

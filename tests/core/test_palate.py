@@ -203,7 +203,7 @@ def test_the_order_of_the_verdicts_does_not_matter(sips, random):
 
 @pytest.mark.parametrize(
     "fields",
-    [{"ph": math.nan}, {"ph": 15.0}, {"ph_sd": -0.1}, {"ta_g_per_l": 0.0}],
+    [{"ph": math.nan}, {"ph": 15.0}, {"ph_sd": -0.1}, {"ta_g_per_l": 0.0}, {"ta_sd_g_per_l": -1.0}],
 )
 def test_a_sip_that_cannot_be_is_refused(fields):
     values = {"mark": TasteMark.RIGHT, "ph": 3.2, "ph_sd": 0.05} | fields
@@ -214,3 +214,119 @@ def test_a_sip_that_cannot_be_is_refused(fields):
 def test_a_band_on_its_head_is_refused():
     with pytest.raises(ImpossibleInput):
         learn_band([], Band(first_taste_ph=2.9, too_sour_ph=3.3))
+
+
+def sweet_sip(mark, ph, sugar, sugar_sd=5.0, *, is_from_words=False):
+    return TastingVerdict(
+        mark=mark,
+        ph=ph,
+        ph_sd=0.05,
+        sugar_g_per_l=sugar,
+        sugar_sd_g_per_l=sugar_sd,
+        is_from_words=is_from_words,
+    )
+
+
+# All equally sour, so that only sweetness can tell them apart.
+BOTH_SIDES = [
+    sweet_sip(TasteMark.TOO_SWEET, 3.1, 48.0),
+    sweet_sip(TasteMark.RIGHT, 3.1, 35.0),
+    sweet_sip(TasteMark.TOO_SOUR, 3.1, 18.0),
+]
+
+
+def test_sweetness_is_told_only_after_some_verdicts():
+    few = learn_band(BOTH_SIDES, USUAL)
+    assert (few.sweetest_g_per_l, few.driest_g_per_l) == (None, None)
+    more = learn_band(BOTH_SIDES * 3, USUAL)
+    assert 35.0 < more.sweetest_g_per_l.value < 52.0
+    assert 15.0 < more.driest_g_per_l.value < 35.0
+    assert more.driest_g_per_l.value < more.sweetest_g_per_l.value
+
+
+@pytest.mark.parametrize("times", [2, 4, 12])
+def test_what_sourness_explains_is_not_laid_to_sweetness(times):
+    """In one jar sugar falls as it sours: such marks tell of the pH, and of sugar nothing."""
+    one_course = [
+        sweet_sip(TasteMark.TOO_SWEET, 3.7, 48.0),
+        sweet_sip(TasteMark.RIGHT, 3.2, 35.0),
+        sweet_sip(TasteMark.TOO_SOUR, 2.7, 25.0),
+    ]
+    learnt = learn_band(one_course * times, USUAL)
+    assert (learnt.sweetest_g_per_l, learnt.driest_g_per_l) == (None, None)
+
+
+def test_an_end_that_no_sip_has_met_is_not_told():
+    only_sweet = [sip for sip in BOTH_SIDES if sip.mark is not TasteMark.TOO_SOUR] * 6
+    learnt = learn_band(only_sweet, USUAL)
+    assert learnt.sweetest_g_per_l is not None
+    assert learnt.driest_g_per_l is None
+    mirrored = [sip for sip in BOTH_SIDES if sip.mark is not TasteMark.TOO_SWEET] * 6
+    learnt = learn_band(mirrored, USUAL)
+    assert learnt.sweetest_g_per_l is None
+    assert learnt.driest_g_per_l is not None
+
+
+def test_sugar_that_is_hardly_known_tells_no_end():
+    vague = [sweet_sip(sip.mark, sip.ph, sip.sugar_g_per_l, 40.0) for sip in BOTH_SIDES] * 2
+    learnt = learn_band(vague, USUAL)
+    assert (learnt.sweetest_g_per_l, learnt.driest_g_per_l) == (None, None)
+
+
+def test_however_many_agree_the_shared_doubt_of_the_sugar_stays():
+    learnt = learn_band(BOTH_SIDES * 20, USUAL)
+    for end in (learnt.sweetest_g_per_l, learnt.driest_g_per_l):
+        assert end.low < 0.8 * end.value
+        assert end.high > 1.25 * end.value
+
+
+def test_the_bounds_of_sweetness_hold_the_truth_about_four_times_in_five():
+    """The makers go by sweetness alone in three sips of four, and by sourness in the fourth."""
+    rng = np.random.default_rng(20261125)
+    held, told = 0, 0
+    for _ in range(120):
+        middle = math.log(28.3) + palate.SUGAR_MIDDLE_LOG_SD * rng.standard_normal()
+        span = math.log(50.0 / 16.0) * palate.WIDTH_FACTOR ** rng.standard_normal()
+        sweetest, driest = math.exp(middle + span / 2), math.exp(middle - span / 2)
+        shared = math.exp(0.15 * rng.standard_normal())
+        sips = []
+        for sugar in rng.uniform(8.0, 75.0, int(rng.integers(6, 25))):
+            felt = sugar * math.exp(0.2 * rng.standard_normal())
+            mark = TasteMark.RIGHT
+            if felt > sweetest:
+                mark = TasteMark.TOO_SWEET
+            elif felt < driest:
+                mark = TasteMark.TOO_SOUR
+            if rng.uniform() < 0.25:
+                mark = list(TasteMark)[1 + int(rng.integers(3))]
+            reckoned = float(sugar * shared * math.exp(0.12 * rng.standard_normal()))
+            sips.append(sweet_sip(mark, 3.2, reckoned, 0.12 * reckoned))
+        end = learn_band(sips, USUAL).sweetest_g_per_l
+        if end is not None:
+            told += 1
+            held += end.low <= sweetest <= end.high
+    assert told > 60
+    assert 0.68 <= held / told <= 0.95
+
+
+def test_words_move_the_band_but_less_than_marks():
+    by_mark = learn_band([sweet_sip(TasteMark.TOO_SOUR, 3.2, 30.0)] * 5, USUAL)
+    by_words = learn_band([sweet_sip(TasteMark.TOO_SOUR, 3.2, 30.0, is_from_words=True)] * 5, USUAL)
+    usual = learn_band([], USUAL).too_sour_ph.value
+    assert usual < by_words.too_sour_ph.value < by_mark.too_sour_ph.value
+    assert (by_mark.words_count, by_words.words_count) == (0, 5)
+
+
+def test_words_say_the_side_and_not_how_far():
+    said = [sweet_sip(TasteMark.TOO_SWEET, 3.9, 60.0, is_from_words=True)] * 6
+    far = [sweet_sip(TasteMark.TOO_SWEET, 3.9, 60.0)] * 6
+    assert (
+        learn_band(said, USUAL).first_taste_ph.value < learn_band(far, USUAL).first_taste_ph.value
+    )
+
+
+@pytest.mark.parametrize("field", ["sugar_g_per_l", "sugar_sd_g_per_l"])
+def test_a_sugar_that_cannot_be_is_refused(field):
+    values = {"mark": TasteMark.RIGHT, "ph": 3.2, "ph_sd": 0.05, "sugar_g_per_l": 30.0}
+    with pytest.raises(ImpossibleInput):
+        learn_band([TastingVerdict(**values | {field: -1.0})], USUAL)

@@ -96,6 +96,7 @@ class InlineJobs:
         key: str | None = None,
         *,
         pool: Pool = Pool.FIGURES,
+        is_urgent: bool = False,
     ) -> None:
         self.keys.append(key)
 

@@ -121,3 +121,22 @@ def test_a_reading_in_a_few_words(desk):
     batch = souring_batch(desk)
     reading = keep(desk, batch, Quantity.PH, Method.METER, 3.42)
     assert reading_words(reading, desk.quantities) == "pH 3.42"
+
+
+def test_a_note_shows_what_its_words_were_read_as(desk, model):
+    batch = souring_batch(desk)
+    keep(desk, batch, Quantity.NOTE, Method.EYE, text="a bit sweet still")
+    model.set_rows(desk.readings.of_batch(batch.id))
+    assert row_texts(model)[VALUE] == "a bit sweet still (read as: too sweet)"
+
+
+def test_a_note_beside_a_mark_or_without_a_verdict_stays_as_it_is(desk, model):
+    batch = souring_batch(desk)
+    keep(desk, batch, Quantity.NOTE, Method.EYE, text="vinegary")
+    keep(desk, batch, Quantity.TASTE, Method.TONGUE, text=TasteMark.RIGHT.value)
+    desk.clock.advance(hours=1)
+    keep(desk, batch, Quantity.NOTE, Method.EYE, text="moved to the cellar")
+    model.set_rows(desk.readings.of_batch(batch.id))
+    values = [row_texts(model, row)[VALUE] for row in range(3)]
+    assert values[0] == "vinegary"
+    assert values[2] == "moved to the cellar"

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
-import threading
 from collections.abc import Iterator
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
 from PySide6.QtCore import QLocale
 
-from brewdesk.services import forecasts as forecasts_module
+from brewdesk.services import forecastwork
 from brewdesk.services.changes import Topic
 from brewdesk.services.forecasts import Forecasts, TasteBand
+from brewdesk.services.forecastwork import outcome_of
 from brewdesk.services.jobs import Jobs
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.wording.forecasts import summary_words
@@ -194,7 +195,7 @@ def test_impossible_amounts_give_no_forecast_and_a_sentence(pantry, forecasts, m
     def refuse(inputs):
         raise ImpossibleInput("surface_cm2", 0.0)
 
-    monkeypatch.setattr(forecasts_module, "work_out", refuse)
+    monkeypatch.setattr(forecastwork, "work_out", refuse)
     batch = pantry.add_batch(days_ago=4)
     view = forecasts.now(batch.id)
     assert view.forecast is None
@@ -206,7 +207,7 @@ def test_a_fault_in_the_figures_is_not_swallowed(pantry, forecasts, monkeypatch)
     def break_down(inputs):
         raise ZeroDivisionError
 
-    monkeypatch.setattr(forecasts_module, "work_out", break_down)
+    monkeypatch.setattr(forecastwork, "work_out", break_down)
     batch = pantry.add_batch(days_ago=4, stage=BatchStage.CLOSED, ended_at=NOON)
     with pytest.raises(ZeroDivisionError):
         forecasts.request(batch.id)
@@ -227,25 +228,28 @@ def test_the_reminder_to_taste_follows_the_forecast(pantry, jobs):
     assert moved.due_at < first.due_at
 
 
-def test_the_figures_run_off_the_windows_thread(pantry, qtbot, monkeypatch):
-    threads = []
-    real = forecasts_module.work_out
-
-    def work_out(inputs):
-        threads.append(threading.get_ident())
-        return real(inputs)
-
-    monkeypatch.setattr(forecasts_module, "work_out", work_out)
+def test_the_figures_run_in_another_process(pantry, qtbot):
     jobs = Jobs()
     try:
         forecasts = Forecasts(pantry.door, jobs)
         with qtbot.waitSignal(forecasts.ready, timeout=20_000) as ready:
             batch = pantry.add_batch(days_ago=4)
         assert ready.args == [batch.id]
+        (process_id,) = jobs.process_ids()
+        assert process_id != os.getpid()
+        in_this_process = outcome_of(forecasts._inputs(batch.id)).now
+        assert forecasts.now(batch.id).forecast == in_this_process
     finally:
         jobs.shutdown()
-    assert threads
-    assert threading.get_ident() not in threads
+
+
+def test_what_the_figures_need_brings_no_qt_and_no_store(tmp_path):
+    code = (
+        "import sys; import brewdesk.services.forecastwork, brewdesk.services.figureprocess;"
+        "print([name for name in ('PySide6', 'sqlalchemy', 'numpy') if name in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
 
 
 def made_forecast(**fields) -> Forecast:
@@ -326,6 +330,6 @@ def test_nothing_of_numpy_is_loaded_before_the_first_forecast():
 
 def test_a_window_beyond_the_horizon_is_known_to_be_none(pantry, forecasts, monkeypatch):
     never = made_forecast(window_opens_day=None, window_closes_day=None)
-    monkeypatch.setattr(forecasts_module, "work_out", lambda inputs: never)
+    monkeypatch.setattr(forecastwork, "work_out", lambda inputs: never)
     batch = pantry.add_batch(days_ago=4)
     assert forecasts.window_of(batch.id) == TastingWindow()

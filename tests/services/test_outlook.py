@@ -7,7 +7,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from PySide6.QtCore import QLocale
 
-from brewdesk.services import forecasts as forecasts_module
+from brewdesk.services import forecastwork
 from brewdesk.services.culturelore import CultureLore, learn
 from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.jobs import Jobs
@@ -153,11 +153,11 @@ def test_what_would_be_is_told_beside_what_is_forecast():
         zone=UTC,
     )
     assert words == (
-        "What if: worth tasting from about Mon 30 Nov (Sat 28 Nov to Wed 2 Dec) to about "
+        "What if (dashed): from about Mon 30 Nov (Sat 28 Nov to Wed 2 Dec) to about "
         "Fri 4 Dec. About 3 days earlier than forecast. As if it had begun so."
     )
     never = imagined_words(opening(None), None, started_at=NOON, is_from_the_start=False, zone=UTC)
-    assert never == "What if: probably not sour enough for you within 35 days."
+    assert never == "What if (dashed): probably not sour enough for you within 35 days."
 
 
 def test_a_sour_reading_of_today_moves_the_window_and_says_so(pantry, forecasts):
@@ -314,7 +314,7 @@ def test_without_teachers_nothing_is_known_of_the_culture(pantry):
 
 
 def test_many_batches_are_told_of_once_and_worked_out_one_by_one(pantry, qtbot, monkeypatch):
-    monkeypatch.setattr(forecasts_module, "work_out", lambda inputs: opening(8.0))
+    monkeypatch.setattr(forecastwork, "work_out", lambda inputs: opening(8.0))
     count = 12
     batches = [pantry.add_batch(f"Batch {n}", days_ago=3) for n in range(count)]
     told = []

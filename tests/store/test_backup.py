@@ -48,7 +48,12 @@ def test_a_backup_is_described_beside_it(store, shelf):
     assert described["row_counts"] == {
         "act": 0,
         "act_subject": 0,
+        "addition": 0,
         "batch": 1,
+        "bottle_check": 0,
+        "bottle_group": 0,
+        "bottling": 0,
+        "calibration": 0,
         "care": 0,
         "culture": 1,
         "culture_parent": 0,

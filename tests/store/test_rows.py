@@ -14,6 +14,8 @@ from brewdesk.store import schema
 from brewdesk.store.errors import NoSuchRow, RowRefused
 from brewdesk.store.records import (
     Batch,
+    BottleCheckDraft,
+    BottlingDraft,
     CareDraft,
     Culture,
     CultureParent,
@@ -30,7 +32,9 @@ from brewdesk.store.records import (
 )
 from culturecore.stages import (
     BatchStage,
+    BottlingState,
     CareKind,
+    CheckKind,
     Quantity,
     ReminderKind,
     StepState,
@@ -504,6 +508,58 @@ def test_a_reminder_is_about_one_thing(store, shelf):
         culture = unit.cultures.add(culture_draft())
     with pytest.raises(RowRefused), store.write() as unit:
         unit.reminders.add(reminder_draft(shelf.batch.id, culture_id=culture.id))
+
+
+def bottling_draft(batch_id, **changed):
+    draft = BottlingDraft(
+        name="Bottles",
+        batch_id=batch_id,
+        filled_at=NOW,
+        drink_volume_l=2.0,
+        residual_sugar_low_g_per_l=20.0,
+        residual_sugar_high_g_per_l=40.0,
+        target_volumes=2.2,
+        priming_sugar_g=5.0,
+        place_temperature_c=22.0,
+        open_jar_c=23.0,
+        warmest_c=30.0,
+    )
+    return replace(draft, **changed)
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        {"state": BottlingState.CHILLED},
+        {"state": BottlingState.FINISHED},
+        {"ended_at": NOW},
+        {"residual_sugar_low_g_per_l": 41.0},
+        {"drink_volume_l": 0.0},
+        {"priming_sugar_g": -1.0},
+    ],
+)
+def test_a_bottling_that_cannot_be_is_refused(store, shelf, changed):
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.bottlings.add(bottling_draft(shelf.batch.id, **changed))
+
+
+@pytest.mark.parametrize("kind", [CheckKind.FEEL, CheckKind.GAUGE, CheckKind.OPENED])
+def test_a_look_at_bottles_that_says_nothing_is_refused(store, shelf, kind):
+    with store.write() as unit:
+        bottles = unit.bottlings.add(bottling_draft(shelf.batch.id))
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.bottle_checks.add(BottleCheckDraft(bottling_id=bottles.id, at=NOW, kind=kind))
+
+
+def test_bottles_take_their_reminders_along(store, shelf):
+    with store.write() as unit:
+        bottles = unit.bottlings.add(bottling_draft(shelf.batch.id))
+        unit.reminders.add(reminder_draft(None, bottling_id=bottles.id, kind=ReminderKind.CHILL))
+    with pytest.raises(RowRefused), store.write() as unit:
+        unit.reminders.add(reminder_draft(None, bottling_id=bottles.id, kind=ReminderKind.CHILL))
+    with store.write() as unit:
+        unit.bottlings.remove(bottles.id)
+        assert unit.reminders.where() == ()
 
 
 def test_packed_samples_come_back_in_order(store):

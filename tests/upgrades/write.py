@@ -14,6 +14,11 @@ from datetime import timedelta
 from pathlib import Path
 
 from brewdesk.store.records import (
+    AdditionDraft,
+    BottleCheckDraft,
+    BottleGroupDraft,
+    BottlingDraft,
+    CalibrationDraft,
     CareDraft,
     CultureParentDraft,
     PhotoDraft,
@@ -26,9 +31,13 @@ from brewdesk.store.records import (
 from brewdesk.store.schema import SCHEMA_NUMBER
 from brewdesk.store.store import Store
 from culturecore.stages import (
+    AdditionKind,
     BatchStage,
+    BottleKind,
     CareKind,
+    CheckKind,
     CultureOrigin,
+    Feel,
     Look,
     Material,
     Method,
@@ -129,6 +138,48 @@ def fill(store: Store) -> None:
             )
         )
         unit.temperature_samples.keep("cd" * 32, [b"packed", b"samples"])
+        bottles = unit.bottlings.add(
+            BottlingDraft(
+                name="Invented bottles",
+                batch_id=batch.id,
+                filled_at=NOW,
+                drink_volume_l=2.0,
+                residual_sugar_low_g_per_l=20.0,
+                residual_sugar_high_g_per_l=40.0,
+                target_volumes=2.2,
+                priming_sugar_g=5.0,
+                place_temperature_c=22.0,
+                open_jar_c=23.0,
+                warmest_c=30.0,
+            )
+        )
+        unit.bottle_groups.add(
+            BottleGroupDraft(
+                bottling_id=bottles.id,
+                position=0,
+                bottle_count=4,
+                kind=BottleKind.RATED,
+                brim_volume_l=0.5,
+                headspace_share=0.06,
+                rated_bar=10.0,
+            )
+        )
+        unit.additions.add(
+            AdditionDraft(
+                bottling_id=bottles.id,
+                position=0,
+                kind=AdditionKind.FRUIT,
+                name="invented berries",
+                mass_g=120.0,
+                sugar_share_low=0.04,
+                sugar_share_high=0.08,
+            )
+        )
+        unit.bottle_checks.add(
+            BottleCheckDraft(bottling_id=bottles.id, at=NOW, kind=CheckKind.FEEL, feel=Feel.FIRM)
+        )
+        unit.calibrations.add(CalibrationDraft(at=NOW, meter="invented meter", slope_percent=97.0))
+        unit.reminders.add(reminder_draft(None, bottling_id=bottles.id, kind=ReminderKind.CHILL))
         unit.reminders.add(reminder_draft(None, culture_id=daughter.id, kind=ReminderKind.FEED))
         unit.settings.put("theme", "dark")
         unit.acts.add(kind="start_souring", facts={"name": batch.name}, at=NOW, deltas=unit.deltas)

@@ -5,16 +5,27 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, Qt
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel, QPushButton, QSlider, QToolButton
+from PySide6.QtWidgets import (
+    QApplication,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QSlider,
+    QToolButton,
+    QWidget,
+)
 
 from brewdesk.services.records import Kind, Method, Quantity, ReadingDraft
 from brewdesk.services.settings import unit_key
 from brewdesk.services.whatif import WhatIf
+from brewdesk.widgets.acidchart import AcidChart
 from brewdesk.widgets.chartlegend import Look
 from brewdesk.widgets.jarsheet import JarSheet
 from tests.helpers.pantry_desk import open_desk, souring_batch
+from tests.helpers.worn_theme import worn_theme
 
 
 @pytest.fixture
@@ -91,7 +102,7 @@ def test_each_slider_redraws_at_once_beside_the_forecast(sheet, name):
     assert Look.IMAGINED in looks(sheet)
     words = find(sheet, QLabel, "what_if_words")
     assert words.isVisible()
-    assert words.text().startswith("What if:")
+    assert words.text().startswith("What if (dashed): from about")
     assert sheet.chart.summary.text().startswith("Worth tasting from")
 
 
@@ -117,7 +128,7 @@ def test_reset_brings_everything_back(sheet):
     reset.click()
     assert sheet.chart.what_if.change() == WhatIf()
     assert sheet.chart.spec().imagined is None
-    assert not find(sheet, QLabel, "what_if_words").isVisible()
+    assert find(sheet, QLabel, "what_if_words").text().startswith("Move a slider")
 
 
 def test_closing_the_panel_takes_the_imagined_curve_away(sheet):
@@ -171,7 +182,7 @@ def test_the_wheel_over_a_slider_scrolls_past_it(sheet):
     assert slider.value() == 0
 
 
-def test_the_notes_stand_under_the_answer(desk, sheet, batch):
+def test_the_notes_stand_under_the_picture(desk, sheet, batch):
     desk.clock.advance(days=1)
     add_ph(desk, batch, 3.3)
     (jar,) = desk.shelf.jars()
@@ -180,3 +191,86 @@ def test_the_notes_stand_under_the_answer(desk, sheet, batch):
     assert notes.isVisible()
     assert notes.textFormat() == Qt.TextFormat.PlainText
     assert "Since yesterday" in notes.text()
+
+
+# The room of the curve tab in windows of 1280x800 and 1920x1080, and how large the type is.
+ROOMS = [
+    ((524, 505), 1.0, "light"),
+    ((524, 505), 1.0, "dark"),
+    ((514, 466), 1.25, "light"),
+    ((830, 770), 1.25, "dark"),
+]
+
+
+def is_in_sight(chart, part):
+    """Whether all of a part of the chart is shown, scrolled as it is."""
+    room = chart.findChild(QScrollArea).viewport()
+    holder = room if room.isAncestorOf(part) else chart
+    place = QRect(part.mapTo(holder, QPoint()), part.size())
+    return part.isVisible() and holder.rect().contains(place)
+
+
+@pytest.mark.parametrize(("size", "text_scale", "scheme"), ROOMS)
+def test_answer_picture_and_sliders_are_all_in_sight(
+    desk, batch, qapp, qtbot, size, text_scale, scheme
+):
+    with worn_theme(qapp, scheme, text_scale):
+        chart = AcidChart(show_amount=desk.quantities.show)
+        qtbot.addWidget(chart)
+        chart.resize(*size)
+        with qtbot.waitExposed(chart):
+            chart.show()
+        desk.forecasts.imagined.connect(chart.set_imagined)
+        chart.what_if_wanted.connect(desk.forecasts.what_if)
+        chart.set_view(desk.forecasts.now(batch.id))
+        chart.what_if.set_open(True)
+        chart.what_if.warmer.setValue(4)
+        qtbot.waitUntil(lambda: chart.imagined() is not None)
+        qapp.processEvents()
+        for part in (
+            chart.summary,
+            chart.findChild(QWidget, "chart_plot"),
+            chart.what_if.warmer,
+            chart.what_if.starter,
+            chart.what_if.width_slider,
+            chart.what_if.words,
+        ):
+            assert is_in_sight(chart, part), part.objectName()
+        plot = chart.findChild(QWidget, "chart_plot")
+        assert plot.height() >= 6 * QFontMetrics(qapp.font()).lineSpacing()
+
+
+def test_the_answer_stays_in_sight_however_far_the_rest_is_scrolled(sheet):
+    sheet.resize(500, 400)
+    bar = sheet.chart.findChild(QScrollArea).verticalScrollBar()
+    QApplication.processEvents()
+    assert bar.maximum() > 0
+    bar.setValue(bar.maximum())
+    assert is_in_sight(sheet.chart, sheet.chart.summary)
+    assert not is_in_sight(sheet.chart, sheet.chart.scale_bar)
+
+
+def test_where_there_is_little_room_the_picture_sheds_its_labels_and_keeps_its_lines(sheet):
+    others_px = sheet.height() - sheet.chart.height()
+    line_px = QFontMetrics(QApplication.font()).lineSpacing()
+    sheet.resize(500, others_px + 20 * line_px)
+    QApplication.processEvents()
+    open_panel(sheet)
+    spec = sheet.chart.spec()
+    assert [line.label for line in spec.lines] == ["", ""]
+    assert (spec.band_label, sheet.chart.legend.isVisible()) == ("", False)
+    sheet.resize(500, others_px + 30 * line_px)
+    QApplication.processEvents()
+    roomy = sheet.chart.spec()
+    assert all(line.label for line in roomy.lines)
+    assert [line.value for line in roomy.lines] == [line.value for line in spec.lines]
+    assert sheet.chart.legend.isVisible()
+
+
+def test_beside_the_sliders_the_legend_tells_the_two_courses_apart_and_no_more(sheet):
+    open_panel(sheet)
+    find(sheet, QSlider, "what_if_warmer").setValue(4)
+    assert looks(sheet) == {Look.MEDIAN, Look.IMAGINED, Look.OUTER}
+    assert not sheet.chart.notes.isVisible()
+    open_panel(sheet)
+    assert Look.LIMIT in looks(sheet)

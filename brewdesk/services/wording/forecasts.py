@@ -8,10 +8,13 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.wording.moments import date_words, time_words
+from brewdesk.services.wording.shownunits import UnitOf, metric_unit, reading_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Reading
 from culturecore.outcome import Caveat, Estimate
 from culturecore.stages import Quantity
+from culturecore.tastewindow import SweetnessSays
+from culturecore.units import Kind
 
 if TYPE_CHECKING:
     from culturecore.forecast import Forecast
@@ -25,18 +28,15 @@ def _t(text: str) -> str:
     return QCoreApplication.translate("Forecasts", text)
 
 
-def point_words(reading: Reading, zone: tzinfo) -> str:
+def point_words(reading: Reading, zone: tzinfo, unit_of: UnitOf = metric_unit) -> str:
     """Say one measured point: "pH 3.42 ± 0.05 (meter), Thu 3 Dec at 09:10"."""
-    is_ph = reading.quantity is Quantity.PH
-    digits = 2 if is_ph else 1
-    value = _number(reading.value if reading.value is not None else 0.0, digits)
-    if reading.sd is not None:
-        value = _t("{value} ± {sd}").format(value=value, sd=_number(reading.sd, digits))
-    amount = (
-        _t("pH {value}").format(value=value)
-        if is_ph
-        else _t("{value} g/L acidity").format(value=value)
-    )
+    value = reading.value if reading.value is not None else 0.0
+    if reading.quantity is Quantity.PH:
+        amount = _t("pH {value}").format(value=_ph_words(value, reading.sd))
+    else:
+        amount = _t("{amount} acidity").format(
+            amount=reading_words(value, reading.sd, Kind.ACIDITY, unit_of)
+        )
     return _t("{amount} ({method}), {day} at {time}").format(
         amount=amount,
         method=name_of(reading.method).lower(),
@@ -45,22 +45,33 @@ def point_words(reading: Reading, zone: tzinfo) -> str:
     )
 
 
-def suspect_words(reading: Reading, reason: str, zone: tzinfo) -> str:
+def _ph_words(value: float, sd: float | None) -> str:
+    if sd is None:
+        return _number(value, 2)
+    return _t("{value} ± {sd}").format(value=_number(value, 2), sd=_number(sd, 2))
+
+
+def suspect_words(
+    reading: Reading, reason: str, zone: tzinfo, unit_of: UnitOf = metric_unit
+) -> str:
     """Name a reading that does not fit the others, and why; ``reason`` is the forecast's code."""
     day = date_words(reading.at, zone)
     if reading.quantity is Quantity.TASTE:
         return _t("The tasting of {day} does not fit the other readings.").format(day=day)
     value = reading.value if reading.value is not None else 0.0
-    what, digits = {
-        Quantity.PH: (_t("pH {value}"), 2),
-        Quantity.TA_G_PER_L: (_t("{value} g/L acidity"), 1),
-        Quantity.BRIX: (_t("{value} °Bx"), 1),
-        Quantity.SPECIFIC_GRAVITY: (_t("Gravity {value}"), 3),
+    what, number = {
+        Quantity.PH: (_t("pH {value}"), _number(value, 2)),
+        Quantity.TA_G_PER_L: (
+            _t("{value} acidity"),
+            reading_words(value, None, Kind.ACIDITY, unit_of),
+        ),
+        Quantity.BRIX: (_t("{value} °Bx"), _number(value, 1)),
+        Quantity.SPECIFIC_GRAVITY: (_t("Gravity {value}"), _number(value, 3)),
     }[reading.quantity]
     is_of_acid = reading.quantity in (Quantity.PH, Quantity.TA_G_PER_L)
     why = _reason_words(reason, is_of_acid=is_of_acid)
     return _t("{what} of {day} {why}: look for a slip, or measure again.").format(
-        what=what.format(value=_number(value, digits)), day=day, why=why
+        what=what.format(value=number), day=day, why=why
     )
 
 
@@ -109,7 +120,8 @@ def summary_words(
     horizon = forecast.days[-1]
     sentences = [_opening(forecast.window_opens_day, started_at, now_day, horizon, zone)]
     if forecast.window_opens_day is not None:
-        sentences.append(_closing(forecast.window_closes_day, started_at, now_day, horizon, zone))
+        sentences.append(_closing(forecast, started_at, now_day, zone))
+        sentences.append(_sweetness(forecast, now_day))
     if not is_known_safe and now_day <= deadline_day:
         sentences.append(_safety(forecast.probability_safe_by_deadline, deadline_day, safe_ph))
     if len(suspects) > _MOST_NAMED:
@@ -142,21 +154,40 @@ def _opening(
     ).format(day=middle, low=low, high=high)
 
 
-def _closing(
-    closes: Estimate | None, started_at: datetime, now_day: float, horizon: float, zone: tzinfo
-) -> str:
+def _closing(forecast: Forecast, started_at: datetime, now_day: float, zone: tzinfo) -> str:
+    closes = forecast.window_closes_day
     if closes is None:
         return ""
     middle, low, high = _dates(closes, started_at, zone)
+    # What ends the window first is what the maker will taste.
+    how = _t("hardly sweet enough") if _is_dry_first(forecast) else _t("too sour")
     if closes.value <= now_day:
-        return _t("It has probably been too sour for you since {day}.").format(day=middle)
-    if closes.high >= horizon:
+        return _t("It has probably been {how} for you since {day}.").format(how=how, day=middle)
+    if closes.high >= forecast.days[-1]:
+        return _t("It will probably be {how} for you after {day}, perhaps from {low} on.").format(
+            how=how, day=middle, low=low
+        )
+    return _t("It will probably be {how} for you after {day} (between {low} and {high}).").format(
+        how=how, day=middle, low=low, high=high
+    )
+
+
+def _is_dry_first(forecast: Forecast) -> bool:
+    return forecast.sweetness in (SweetnessSays.CLOSES_EARLIER, SweetnessSays.NARROWS_BOTH)
+
+
+def _sweetness(forecast: Forecast, now_day: float) -> str:
+    """Say what the maker's band of sweetness does to the window; "" for nothing."""
+    opens = forecast.window_opens_day
+    if forecast.sweetness is SweetnessSays.NEVER_TOGETHER:
         return _t(
-            "It will probably be too sour for you after {day}, perhaps from {low} on."
-        ).format(day=middle, low=low)
-    return _t(
-        "It will probably be too sour for you after {day} (between {low} and {high})."
-    ).format(day=middle, low=low, high=high)
+            "Going by your tastings its sourness and its sweetness may never be right for you at "
+            "once, so these days go by sourness alone."
+        )
+    is_later = forecast.sweetness in (SweetnessSays.OPENS_LATER, SweetnessSays.NARROWS_BOTH)
+    if is_later and opens is not None and opens.value > now_day:
+        return _t("It will be sour enough before that, but probably still too sweet for you.")
+    return ""
 
 
 def _safety(probability: float, deadline_day: float, safe_ph: float) -> str:

@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.wording.moments import date_words
+from brewdesk.services.wording.shownunits import UnitOf, estimate_words, metric_unit
 from culturecore.outcome import Estimate
 from culturecore.stages import Quantity
+from culturecore.units import Kind
 
 if TYPE_CHECKING:
     from culturecore.forecast import Forecast, NextReading
@@ -76,8 +78,13 @@ def next_reading_words(
     )
 
 
-def drink_words(alcohol: Estimate | None, sugar: Estimate | None) -> str:
-    """Say what is probably in the drink now; "" if nothing is known of it."""
+def drink_words(
+    alcohol: Estimate | None, sugar: Estimate | None, unit_of: UnitOf = metric_unit
+) -> str:
+    """Say what is probably in the drink now; "" if nothing is known of it.
+
+    ``unit_of`` gives the unit in which the maker reads sugar.
+    """
     parts = []
     if alcohol is not None:
         # A low bound of 0.0 would read like a promise that there is none.
@@ -94,13 +101,7 @@ def drink_words(alcohol: Estimate | None, sugar: Estimate | None) -> str:
             )
         )
     if sugar is not None:
-        parts.append(
-            _t("sugar {mid} g/L ({low} to {high})").format(
-                mid=_number(sugar.value, 0),
-                low=_number(sugar.low, 0),
-                high=_number(sugar.high, 0),
-            )
-        )
+        parts.append(_t("sugar {amount}").format(amount=estimate_words(sugar, Kind.SUGAR, unit_of)))
     if not parts:
         return ""
     return _t("Estimate for now: {parts}; only a laboratory can certify.").format(
@@ -120,19 +121,17 @@ def imagined_words(
     horizon = f"{forecast.days[-1]:.0f}"
     opens, closes = forecast.window_opens_day, forecast.window_closes_day
     if opens is None:
-        text = _t("What if: probably not sour enough for you within {days} days.").format(
+        text = _t("What if (dashed): probably not sour enough for you within {days} days.").format(
             days=horizon
         )
     elif closes is None:
-        text = _t("What if: worth tasting from about {day} ({low} to {high}).").format(
+        text = _t("What if (dashed): from about {day} ({low} to {high}).").format(
             day=_day(opens.value, started_at, zone),
             low=_day(opens.low, started_at, zone),
             high=_day(opens.high, started_at, zone),
         )
     else:
-        text = _t(
-            "What if: worth tasting from about {day} ({low} to {high}) to about {end}."
-        ).format(
+        text = _t("What if (dashed): from about {day} ({low} to {high}) to about {end}.").format(
             day=_day(opens.value, started_at, zone),
             low=_day(opens.low, started_at, zone),
             high=_day(opens.high, started_at, zone),

@@ -1,4 +1,4 @@
-"""Cultures at rest, liquid from jar to jar, photos, temperatures of places, growing a culture.
+"""Cultures at rest, liquid from jar to jar, bottlings, photos, temperatures of places.
 
 Four tables are built anew, since SQLite can change neither a check nor a reference. Written
 out in full, so that it stays as it was when ``schema.py`` moves on.
@@ -40,7 +40,7 @@ NEW_COLUMNS: dict[str, dict[str, object]] = {
         "suspect_reason": "",
     },
     "reading": {},
-    "reminder": {"culture_id": None},
+    "reminder": {"culture_id": None, "bottling_id": None, "revision": 0},
 }
 
 # Which column of which table names which subject of an act.
@@ -72,6 +72,11 @@ def upgrade() -> None:
     _create_vessel_move()
     _create_transfer()
     _create_care()
+    _create_bottling()
+    _create_bottle_group()
+    _create_addition()
+    _create_bottle_check()
+    _create_calibration()
     _create_photo()
     _create_place_temperature()
     _create_temperature_log()
@@ -98,7 +103,7 @@ def _rebuild(name: str, create: Callable[[], None], indexes: tuple[str, ...]) ->
         sa.table(name, *map(sa.column, (*columns, *added))),
     )
     values: list[sa.ColumnElement[Any]] = [source.c[column] for column in columns]
-    values += [sa.literal(value, sa.Text()) for value in added.values()]
+    values += [sa.literal(value) for value in added.values()]
     connection.execute(target.insert().from_select([*columns, *added], sa.select(*values)))
     # Ids are never used again, also those of rows that are gone.
     last = connection.exec_driver_sql(
@@ -389,6 +394,7 @@ def _create_reminder() -> None:
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("batch_id", sa.Integer()),
         sa.Column("culture_id", sa.Integer()),
+        sa.Column("bottling_id", sa.Integer()),
         sa.Column("kind", sa.Text(), nullable=False),
         sa.Column("occurrence", sa.Text(), nullable=False),
         sa.Column("due_at", sa.Text(), nullable=False),
@@ -398,18 +404,24 @@ def _create_reminder() -> None:
         sa.Column("snoozed_until", sa.Text()),
         sa.Column("done_at", sa.Text()),
         sa.Column("text", sa.Text(), nullable=False),
+        sa.Column("revision", sa.Integer(), nullable=False),
         sa.CheckConstraint(
             "done_at LIKE '____-__-__T__:__:__.______Z'", name="ck_reminder_done_at"
         ),
         sa.CheckConstraint("due_at LIKE '____-__-__T__:__:__.______Z'", name="ck_reminder_due_at"),
         sa.CheckConstraint(
-            "kind IN ('taste', 'ph_check', 'mold_look', 'own', 'feed', 'top_up', 'film_look')",
+            "kind IN ('taste', 'ph_check', 'mold_look', 'own', 'feed', "
+            "'top_up', 'film_look', 'chill', 'pressure_check', 'open_test', "
+            "'best_before', 'calibrate')",
             name="ck_reminder_kind",
         ),
         sa.CheckConstraint("length(occurrence) BETWEEN 0 AND 200", name="ck_reminder_occurrence"),
         sa.CheckConstraint(
-            "batch_id IS NULL OR culture_id IS NULL", name="ck_reminder_one_subject"
+            "batch_id IS NULL AND culture_id IS NULL OR batch_id IS NULL AND "
+            "bottling_id IS NULL OR culture_id IS NULL AND bottling_id IS NULL",
+            name="ck_reminder_one_subject",
         ),
+        sa.CheckConstraint("revision BETWEEN 0 AND 1000000000", name="ck_reminder_revision"),
         sa.CheckConstraint(
             "shown_at LIKE '____-__-__T__:__:__.______Z'", name="ck_reminder_shown_at"
         ),
@@ -429,12 +441,21 @@ def _create_reminder() -> None:
             ["batch_id"], ["batch.id"], name="fk_reminder_batch_id", ondelete="CASCADE"
         ),
         sa.ForeignKeyConstraint(
+            ["bottling_id"], ["bottling.id"], name="fk_reminder_bottling_id", ondelete="CASCADE"
+        ),
+        sa.ForeignKeyConstraint(
             ["culture_id"], ["culture.id"], name="fk_reminder_culture_id", ondelete="CASCADE"
         ),
         sqlite_strict=True,
         sqlite_autoincrement=True,
     )
     op.create_index("ix_reminder_due_at", "reminder", ["due_at"])
+    op.create_index(
+        "uq_reminder_occurrence_bottling",
+        "reminder",
+        ["bottling_id", "kind", "occurrence"],
+        unique=True,
+    )
     op.create_index(
         "uq_reminder_occurrence_culture",
         "reminder",
@@ -446,8 +467,8 @@ def _create_reminder() -> None:
         "reminder",
         ["kind", "occurrence"],
         unique=True,
-        sqlite_where=sa.text("batch_id IS NULL AND culture_id IS NULL"),
-        postgresql_where=sa.text("batch_id IS NULL AND culture_id IS NULL"),
+        sqlite_where=sa.text("batch_id IS NULL AND culture_id IS NULL AND bottling_id IS NULL"),
+        postgresql_where=sa.text("batch_id IS NULL AND culture_id IS NULL AND bottling_id IS NULL"),
     )
 
 
@@ -569,6 +590,252 @@ def _create_care() -> None:
     op.create_index("ix_care_culture_id_at", "care", ["culture_id", "at"])
 
 
+def _create_bottling() -> None:
+    op.create_table(
+        "bottling",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("name", sa.Text(), nullable=False),
+        sa.Column("batch_id", sa.Integer(), nullable=False),
+        sa.Column("transfer_id", sa.Integer()),
+        sa.Column("state", sa.Text(), nullable=False),
+        sa.Column("filled_at", sa.Text(), nullable=False),
+        sa.Column("chilled_at", sa.Text()),
+        sa.Column("ended_at", sa.Text()),
+        sa.Column("end_reason", sa.Text(), nullable=False),
+        sa.Column("drink_volume_l", NUMBER, nullable=False),
+        sa.Column("residual_sugar_low_g_per_l", NUMBER, nullable=False),
+        sa.Column("residual_sugar_high_g_per_l", NUMBER, nullable=False),
+        sa.Column("target_volumes", NUMBER, nullable=False),
+        sa.Column("priming_kind", sa.Text(), nullable=False),
+        sa.Column("priming_sugar_g", NUMBER, nullable=False),
+        sa.Column("open_jar_c", NUMBER, nullable=False),
+        sa.Column("place_id", sa.Integer()),
+        sa.Column("place_temperature_c", NUMBER, nullable=False),
+        sa.Column("warmest_c", NUMBER, nullable=False),
+        sa.Column("cold_temperature_c", NUMBER),
+        sa.Column("ph", NUMBER),
+        sa.Column("ph_sd", NUMBER),
+        sa.Column("best_before", sa.Text()),
+        sa.Column("override_reason", sa.Text(), nullable=False),
+        sa.Column("note", sa.Text(), nullable=False),
+        sa.CheckConstraint(
+            "best_before LIKE '____-__-__T__:__:__.______Z'", name="ck_bottling_best_before"
+        ),
+        sa.CheckConstraint(
+            "state <> 'chilled' OR chilled_at IS NOT NULL", name="ck_bottling_chilled"
+        ),
+        sa.CheckConstraint(
+            "chilled_at LIKE '____-__-__T__:__:__.______Z'", name="ck_bottling_chilled_at"
+        ),
+        sa.CheckConstraint(
+            "cold_temperature_c BETWEEN -20 AND 60", name="ck_bottling_cold_temperature_c"
+        ),
+        sa.CheckConstraint(
+            "drink_volume_l > 0 AND drink_volume_l <= 10000", name="ck_bottling_drink_volume_l"
+        ),
+        sa.CheckConstraint("length(end_reason) BETWEEN 0 AND 20000", name="ck_bottling_end_reason"),
+        sa.CheckConstraint(
+            "(state IN ('conditioning', 'chilled')) = (ended_at IS NULL)", name="ck_bottling_ended"
+        ),
+        sa.CheckConstraint(
+            "ended_at LIKE '____-__-__T__:__:__.______Z'", name="ck_bottling_ended_at"
+        ),
+        sa.CheckConstraint(
+            "filled_at LIKE '____-__-__T__:__:__.______Z'", name="ck_bottling_filled_at"
+        ),
+        sa.CheckConstraint("length(name) BETWEEN 1 AND 200", name="ck_bottling_name"),
+        sa.CheckConstraint("length(note) BETWEEN 0 AND 20000", name="ck_bottling_note"),
+        sa.CheckConstraint("open_jar_c BETWEEN -20 AND 60", name="ck_bottling_open_jar_c"),
+        sa.CheckConstraint(
+            "length(override_reason) BETWEEN 0 AND 20000", name="ck_bottling_override_reason"
+        ),
+        sa.CheckConstraint("ph BETWEEN 0 AND 14", name="ck_bottling_ph"),
+        sa.CheckConstraint("ph_sd BETWEEN 0 AND 14", name="ck_bottling_ph_sd"),
+        sa.CheckConstraint(
+            "place_temperature_c BETWEEN -20 AND 60", name="ck_bottling_place_temperature_c"
+        ),
+        sa.CheckConstraint(
+            "priming_kind IN ('sucrose', 'hexose')", name="ck_bottling_priming_kind"
+        ),
+        sa.CheckConstraint(
+            "priming_sugar_g BETWEEN 0 AND 1e+07", name="ck_bottling_priming_sugar_g"
+        ),
+        sa.CheckConstraint(
+            "residual_sugar_low_g_per_l <= residual_sugar_high_g_per_l",
+            name="ck_bottling_residual_sugar",
+        ),
+        sa.CheckConstraint(
+            "residual_sugar_high_g_per_l BETWEEN 0 AND 1000",
+            name="ck_bottling_residual_sugar_high_g_per_l",
+        ),
+        sa.CheckConstraint(
+            "residual_sugar_low_g_per_l BETWEEN 0 AND 1000",
+            name="ck_bottling_residual_sugar_low_g_per_l",
+        ),
+        sa.CheckConstraint(
+            "state IN ('conditioning', 'chilled', 'finished', 'discarded')",
+            name="ck_bottling_state",
+        ),
+        sa.CheckConstraint("target_volumes BETWEEN 0 AND 20", name="ck_bottling_target_volumes"),
+        sa.CheckConstraint("warmest_c BETWEEN -20 AND 60", name="ck_bottling_warmest_c"),
+        sa.PrimaryKeyConstraint("id", name="pk_bottling"),
+        sa.ForeignKeyConstraint(["batch_id"], ["batch.id"], name="fk_bottling_batch_id"),
+        sa.ForeignKeyConstraint(["place_id"], ["place.id"], name="fk_bottling_place_id"),
+        sa.ForeignKeyConstraint(["transfer_id"], ["transfer.id"], name="fk_bottling_transfer_id"),
+        sqlite_strict=True,
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_bottling_batch_id", "bottling", ["batch_id"])
+    op.create_index("ix_bottling_state", "bottling", ["state"])
+
+
+def _create_bottle_group() -> None:
+    op.create_table(
+        "bottle_group",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("bottling_id", sa.Integer(), nullable=False),
+        sa.Column("position", sa.Integer(), nullable=False),
+        sa.Column("bottle_count", sa.Integer(), nullable=False),
+        sa.Column("kind", sa.Text(), nullable=False),
+        sa.Column("brim_volume_l", NUMBER, nullable=False),
+        sa.Column("headspace_share", NUMBER, nullable=False),
+        sa.Column("rated_bar", NUMBER),
+        sa.Column("is_test", sa.Integer(), nullable=False),
+        sa.Column("name", sa.Text(), nullable=False),
+        sa.CheckConstraint(
+            "bottle_count BETWEEN 1 AND 100000", name="ck_bottle_group_bottle_count"
+        ),
+        sa.CheckConstraint(
+            "brim_volume_l > 0 AND brim_volume_l <= 1000", name="ck_bottle_group_brim_volume_l"
+        ),
+        sa.CheckConstraint(
+            "headspace_share BETWEEN 0 AND 1", name="ck_bottle_group_headspace_share"
+        ),
+        sa.CheckConstraint("is_test IN (0, 1)", name="ck_bottle_group_is_test"),
+        sa.CheckConstraint(
+            "kind IN ('rated', 'fizzy_glass', 'fizzy_plastic', 'not_for_pressure')",
+            name="ck_bottle_group_kind",
+        ),
+        sa.CheckConstraint("length(name) BETWEEN 0 AND 200", name="ck_bottle_group_name"),
+        sa.CheckConstraint("position BETWEEN 0 AND 1000", name="ck_bottle_group_position"),
+        sa.CheckConstraint("rated_bar BETWEEN 0 AND 100", name="ck_bottle_group_rated_bar"),
+        sa.PrimaryKeyConstraint("id", name="pk_bottle_group"),
+        sa.ForeignKeyConstraint(
+            ["bottling_id"], ["bottling.id"], name="fk_bottle_group_bottling_id"
+        ),
+        sqlite_strict=True,
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_bottle_group_bottling_id", "bottle_group", ["bottling_id"])
+
+
+def _create_addition() -> None:
+    op.create_table(
+        "addition",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("bottling_id", sa.Integer(), nullable=False),
+        sa.Column("position", sa.Integer(), nullable=False),
+        sa.Column("kind", sa.Text(), nullable=False),
+        sa.Column("name", sa.Text(), nullable=False),
+        sa.Column("mass_g", NUMBER, nullable=False),
+        sa.Column("sugar_share_low", NUMBER, nullable=False),
+        sa.Column("sugar_share_high", NUMBER, nullable=False),
+        sa.Column("source", sa.Text(), nullable=False),
+        sa.CheckConstraint(
+            "kind IN ('sugar', 'honey', 'syrup', 'juice', 'fruit', 'ginger', 'other')",
+            name="ck_addition_kind",
+        ),
+        sa.CheckConstraint("mass_g BETWEEN 0 AND 1e+07", name="ck_addition_mass_g"),
+        sa.CheckConstraint("length(name) BETWEEN 1 AND 200", name="ck_addition_name"),
+        sa.CheckConstraint("position BETWEEN 0 AND 1000", name="ck_addition_position"),
+        sa.CheckConstraint("length(source) BETWEEN 0 AND 2000", name="ck_addition_source"),
+        sa.CheckConstraint("sugar_share_low <= sugar_share_high", name="ck_addition_sugar_share"),
+        sa.CheckConstraint("sugar_share_high BETWEEN 0 AND 1", name="ck_addition_sugar_share_high"),
+        sa.CheckConstraint("sugar_share_low BETWEEN 0 AND 1", name="ck_addition_sugar_share_low"),
+        sa.PrimaryKeyConstraint("id", name="pk_addition"),
+        sa.ForeignKeyConstraint(["bottling_id"], ["bottling.id"], name="fk_addition_bottling_id"),
+        sqlite_strict=True,
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_addition_bottling_id", "addition", ["bottling_id"])
+
+
+def _create_bottle_check() -> None:
+    op.create_table(
+        "bottle_check",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("bottling_id", sa.Integer(), nullable=False),
+        sa.Column("at", sa.Text(), nullable=False),
+        sa.Column("kind", sa.Text(), nullable=False),
+        sa.Column("feel", sa.Text()),
+        sa.Column("gauge_bar", NUMBER),
+        sa.Column("sd_bar", NUMBER),
+        sa.Column("opened", sa.Text()),
+        sa.Column("bottle_count", sa.Integer(), nullable=False),
+        sa.Column("temperature_c", NUMBER),
+        sa.Column("text", sa.Text(), nullable=False),
+        sa.CheckConstraint("at LIKE '____-__-__T__:__:__.______Z'", name="ck_bottle_check_at"),
+        sa.CheckConstraint(
+            "bottle_count BETWEEN 0 AND 100000", name="ck_bottle_check_bottle_count"
+        ),
+        sa.CheckConstraint("feel IN ('soft', 'firm', 'hard')", name="ck_bottle_check_feel"),
+        sa.CheckConstraint("gauge_bar BETWEEN -1 AND 100", name="ck_bottle_check_gauge_bar"),
+        sa.CheckConstraint("kind <> 'feel' OR feel IS NOT NULL", name="ck_bottle_check_has_feel"),
+        sa.CheckConstraint(
+            "kind <> 'gauge' OR gauge_bar IS NOT NULL", name="ck_bottle_check_has_gauge"
+        ),
+        sa.CheckConstraint(
+            "kind <> 'opened' OR opened IS NOT NULL", name="ck_bottle_check_has_opened"
+        ),
+        sa.CheckConstraint(
+            "kind IN ('feel', 'gauge', 'opened', 'vented', 'note')", name="ck_bottle_check_kind"
+        ),
+        sa.CheckConstraint(
+            "opened IN ('too_flat', 'right', 'gusher')", name="ck_bottle_check_opened"
+        ),
+        sa.CheckConstraint("sd_bar BETWEEN 0 AND 100", name="ck_bottle_check_sd_bar"),
+        sa.CheckConstraint(
+            "temperature_c BETWEEN -20 AND 60", name="ck_bottle_check_temperature_c"
+        ),
+        sa.CheckConstraint("length(text) BETWEEN 0 AND 20000", name="ck_bottle_check_text"),
+        sa.PrimaryKeyConstraint("id", name="pk_bottle_check"),
+        sa.ForeignKeyConstraint(
+            ["bottling_id"], ["bottling.id"], name="fk_bottle_check_bottling_id"
+        ),
+        sqlite_strict=True,
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_bottle_check_bottling_id_at", "bottle_check", ["bottling_id", "at"])
+
+
+def _create_calibration() -> None:
+    op.create_table(
+        "calibration",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("at", sa.Text(), nullable=False),
+        sa.Column("meter", sa.Text(), nullable=False),
+        sa.Column("slope_percent", NUMBER),
+        sa.Column("offset_mv", NUMBER),
+        sa.Column("temperature_c", NUMBER),
+        sa.Column("buffers", sa.Text(), nullable=False),
+        sa.Column("verdict", sa.Text(), nullable=False),
+        sa.Column("text", sa.Text(), nullable=False),
+        sa.CheckConstraint("at LIKE '____-__-__T__:__:__.______Z'", name="ck_calibration_at"),
+        sa.CheckConstraint("length(buffers) BETWEEN 0 AND 2000", name="ck_calibration_buffers"),
+        sa.CheckConstraint("length(meter) BETWEEN 1 AND 200", name="ck_calibration_meter"),
+        sa.CheckConstraint("offset_mv BETWEEN -10000 AND 10000", name="ck_calibration_offset_mv"),
+        sa.CheckConstraint("slope_percent BETWEEN 0 AND 1000", name="ck_calibration_slope_percent"),
+        sa.CheckConstraint(
+            "temperature_c BETWEEN -20 AND 150", name="ck_calibration_temperature_c"
+        ),
+        sa.CheckConstraint("length(text) BETWEEN 0 AND 20000", name="ck_calibration_text"),
+        sa.CheckConstraint("length(verdict) BETWEEN 0 AND 200", name="ck_calibration_verdict"),
+        sa.PrimaryKeyConstraint("id", name="pk_calibration"),
+        sqlite_strict=True,
+        sqlite_autoincrement=True,
+    )
+
+
 def _create_photo() -> None:
     op.create_table(
         "photo",
@@ -662,7 +929,8 @@ def _create_act_subject() -> None:
         sa.Column("subject_id", sa.Integer(), nullable=False),
         sa.Column("act_id", sa.Integer(), nullable=False),
         sa.CheckConstraint(
-            "subject IN ('place', 'vessel', 'culture', 'batch')", name="ck_act_subject_subject"
+            "subject IN ('place', 'vessel', 'culture', 'batch', 'bottling')",
+            name="ck_act_subject_subject",
         ),
         sa.PrimaryKeyConstraint("subject", "subject_id", "act_id", name="pk_act_subject"),
         sa.ForeignKeyConstraint(["act_id"], ["act.id"], name="fk_act_subject_act_id"),

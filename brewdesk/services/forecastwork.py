@@ -1,0 +1,94 @@
+"""The figures of one batch's forecast, from everything that they depend on.
+
+Plain values and pure functions without Qt, store and clock, so that all of it may run in
+any thread, and in a process that has never seen a window.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from brewdesk.services.jarcourse import JarCourse, conditions_of, observations_of, observed
+from brewdesk.services.tasteband import TasteBand
+from brewdesk.services.teaching import Teachers, learn
+from brewdesk.services.whatif import WhatIf, imagine
+from brewdesk.store.records import Batch
+from culturecore.errors import ImpossibleInput
+
+if TYPE_CHECKING:
+    from culturecore.forecast import Forecast
+
+
+@dataclass(frozen=True, slots=True)
+class ForecastInputs:
+    """Everything a forecast depends on; equal inputs have equal forecasts."""
+
+    course: JarCourse
+    band: TasteBand
+    age_days: int
+    teachers: Teachers
+    fresh: frozenset[int]  # ids of readings of the last day
+
+    @property
+    def batch(self) -> Batch:
+        """The batch that is forecast."""
+        return self.course.batch
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """A forecast, and the one of a day ago if there is something new since.
+
+    ``now`` is None if the amounts or readings are such as no jar can have.
+    """
+
+    now: Forecast | None
+    day_ago: Forecast | None = None
+
+
+def work_out(inputs: ForecastInputs) -> Forecast:
+    """Forecast one batch. Slow: run it as a job.
+
+    Raises
+    ------
+    ImpossibleInput
+        If its amounts or readings are such as no jar can have.
+    """
+    # Loaded here, since it brings numpy: nothing of it is needed to paint the first window.
+    from culturecore.forecast import forecast
+
+    return forecast(
+        conditions_of(inputs.course, learn(inputs.teachers)),
+        observations_of(inputs.course, observed(inputs.course)),
+        now_day=float(inputs.age_days),
+        band=inputs.band.as_core(),
+    )
+
+
+def outcome_of(inputs: ForecastInputs) -> Outcome:
+    """Forecast one batch as it is and, if that may have moved, as it was a day ago."""
+    try:
+        now = work_out(inputs)
+    except ImpossibleInput:
+        return Outcome(None)
+    course = inputs.course
+    earlier = tuple(reading for reading in course.readings if reading.id not in inputs.fresh)
+    # On the first day there was no forecast yet that could have moved.
+    if not inputs.fresh or inputs.age_days < 1:
+        return Outcome(now)
+    try:
+        day_ago = work_out(
+            replace(inputs, course=replace(course, readings=earlier), fresh=frozenset())
+        )
+    except ImpossibleInput:
+        return Outcome(None)
+    return Outcome(now, day_ago)
+
+
+def imagined_of(inputs: ForecastInputs, now_day: float, change: WhatIf) -> Forecast | None:
+    """Forecast one batch as it would be otherwise; None for amounts that no jar can have."""
+    try:
+        return imagine(inputs.course, inputs.teachers, inputs.band.as_core(), now_day, change)
+    except ImpossibleInput:
+        return None
