@@ -270,3 +270,21 @@ def test_a_request_is_answered_by_signal(kit, timeline, qtbot):
     with qtbot.waitSignal(timeline.failed) as caught:
         timeline.request(Subject(SubjectKind.BATCH, 999))
     assert isinstance(caught.args[0], NoSuchRow)
+
+
+def test_pouring_over_by_the_makers_own_act_ends_one_stay_and_begins_another(kit, timeline):
+    old, new = kit.vessel("Old jar"), kit.vessel("New jar")
+    row = kit.souring(old)
+    kit.clock.advance(days=1)
+    read(kit, row, 4.0)
+    kit.clock.advance(days=1)
+    kit.liquids.move_batch(row.id, new.id)
+    kit.clock.advance(days=1)
+    read(kit, row, 3.5)
+    in_old, in_new = texts(timeline.of(vessel(old))), texts(timeline.of(vessel(new)))
+    poured = "Black tea 1 poured over into New jar"
+    assert in_old.count(poured) == in_new.count(poured) == 1
+    assert any("4.00 on" in text for text in in_old)
+    assert not any("3.50 on" in text for text in in_old)
+    assert any("3.50 on" in text for text in in_new)
+    assert not any("4.00 on" in text for text in in_new)
