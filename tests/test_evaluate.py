@@ -11,14 +11,16 @@ from pathlib import Path
 import numpy as np
 import pytest
 from evaluation.baselines import fixed, sigmoid, straight_line
+from evaluation.pooled import taught
 from evaluation.report import report
 from evaluation.scores import Score, crossing_of
 from evaluation.series import all_series, number
 from evaluation.told import DAYS, Told
 
+from culturecore import priors
 from culturecore.forecast import Observation
 from culturecore.stages import Quantity, TeaKind
-from tests.core.other_mechanics import invented_batch
+from tests.core.other_mechanics import invented_batch, invented_culture
 
 ROOT = Path(__file__).parents[1]
 CUTS = ["after_day_0", "after_day_3", "after_day_5", "after_day_7"]
@@ -60,6 +62,37 @@ def test_the_report_has_every_cut_and_every_way(tmp_path):
             assert 0.0 <= score["coverage_50_ph"] <= score["coverage_80_ph"] <= 1.0
             assert score["median_width_50_ph"] < score["median_width_80_ph"]
     assert found["milliseconds_per_forecast"]["forecasts"] == 16
+
+
+def test_earlier_series_of_a_culture_teach_later_ones_in_a_block_of_their_own(tmp_path):
+    rng = np.random.default_rng(6)
+    culture = invented_culture(rng)
+    lines = ["source_key,series_key,culture,temperature_C,starter_percent,day,quantity,value,sd"]
+    for at, name in enumerate(("tall", "tall", "", "flat", "tall")):
+        batch = invented_batch(rng, culture, meter_sd_ph=0.05)
+        lines += [
+            f"home,jar{at},{name},{batch.temperature_c},{100 * batch.starter_share},{day},pH,"
+            f"{value},0.05"
+            for day, value in batch.readings
+        ]
+    (tmp_path / "cultures.csv").write_text("\n".join(lines), encoding="utf-8")
+    found = report(tmp_path)
+    pooled = found["pooled"]
+    assert pooled["series_with_a_teacher"] == 2
+    assert list(pooled["cuts"]) == CUTS
+    first = pooled["cuts"]["after_day_0"]
+    assert first["taught"]["later_ph_readings"] == first["untaught"]["later_ph_readings"] == 30
+    assert first["taught"] != first["untaught"]
+    # The main figures do not know of it.
+    assert found["cuts"]["after_day_0"]["series"] == 5
+    taught_pairs = taught(list(all_series(tmp_path)))
+    assert [(plain.key, pupil.conditions.known.batches) for plain, pupil in taught_pairs] == [
+        ("jar1", 1),
+        ("jar4", 2),
+    ]
+    assert all(plain.conditions.known is None for plain, _ in taught_pairs)
+    sds = [pupil.conditions.known.log_rate_sd for _, pupil in taught_pairs]
+    assert sds[1] < sds[0] < math.log(priors.RATE_MEQ_PER_L_DAY.spread)
 
 
 def test_the_script_prints_only_json(tmp_path):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, tzinfo
 from typing import TYPE_CHECKING
 
@@ -11,6 +11,7 @@ from brewdesk.services.jarcourse import CURVES, DAY, JarCourse, day_of, observed
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.whatif import AsItIs, as_it_is
 from brewdesk.services.wording.forecasts import (
+    growing_words,
     no_forecast_words,
     point_words,
     summary_words,
@@ -22,7 +23,7 @@ from brewdesk.services.wording.shownunits import UnitOf, metric_unit
 from brewdesk.store.records import Reading
 from culturecore import safety
 from culturecore.outcome import Estimate
-from culturecore.stages import BatchStage, Method
+from culturecore.stages import BatchPurpose, BatchStage, Method
 
 if TYPE_CHECKING:
     from culturecore.forecast import Forecast
@@ -103,6 +104,9 @@ def curve_view(
     """Show a batch as it is at ``moment``, with its newest forecast if one is known."""
     batch, course = inputs.batch, inputs.course
     forecast = known.forecast if known is not None else None
+    is_grown = batch.purpose is BatchPurpose.CULTURE  # to keep, not to drink: no window
+    if forecast is not None and is_grown:
+        forecast = replace(forecast, window_opens_day=None, window_closes_day=None)
     suspects = _suspects(known)
     points, ta_points = (
         tuple(
@@ -114,7 +118,9 @@ def curve_view(
     )
     now_day = day_of(course, moment)
     safe_ph, deadline_day = safety.limit("ph_finished_max"), safety.limit("ph_deadline_days")
-    if forecast is not None and known is not None:
+    if is_grown:
+        text = growing_words()
+    elif forecast is not None and known is not None:
         text = summary_words(
             forecast,
             started_at=course.start,
@@ -148,7 +154,7 @@ def curve_view(
         closes_on=_date_of(forecast.window_closes_day if forecast else None, course.start, zone),
         text_summary=text,
         as_it_is=as_it_is(course),
-        notes=_notes(known, now_day, zone, unit_of) if known is not None else (),
+        notes=_notes(known, now_day, zone, unit_of) if known is not None and not is_grown else (),
     )
 
 

@@ -261,9 +261,9 @@ class MainWindow(QMainWindow):
         self.shelf.choose_vessel(vessel_id)
 
     def open_culture(self, culture_id: int) -> None:
-        """Show a culture among the others."""
+        """Show the sheet of a culture."""
         self.show_page("cultures")
-        cast("CulturesPage", self.page("cultures")).choose(culture_id)
+        cast("CulturesPage", self.page("cultures")).show_culture(culture_id)
 
     def show_history(self, subject: Subject) -> None:
         """Show the whole life of a batch, a culture, a vessel or a place."""

@@ -7,6 +7,7 @@ from pathlib import Path
 import numpy as np
 
 from culturecore.stages import Quantity
+from evaluation.pooled import pooled
 from evaluation.scores import CROSSING_PH, Score, scored
 from evaluation.series import all_series
 
@@ -28,6 +29,7 @@ def report(folder: Path) -> dict[str, object]:
         "crossing_ph": CROSSING_PH,
         "cuts": _cuts(scores),
         "by_source": by_source if len(by_source) > 1 else {},
+        "pooled": pooled(found),
         "milliseconds_per_forecast": {
             "forecasts": len(times),
             "median": round(float(np.median(times)), 1) if times else None,
@@ -36,6 +38,7 @@ def report(folder: Path) -> dict[str, object]:
         "notes": [
             "Bands of pH are widened by each later reading's own standard error.",
             "Days are scored where the course crosses after the cut and within its readings.",
+            "pooled: series whose culture an earlier one of the same source had; not in cuts.",
             "confident_and_wrong lists readings 3 half widths of the 80 % band away or more.",
         ],
     }

@@ -1,8 +1,9 @@
 """Series of readings from tidy CSV files: one row a reading, the conditions in columns.
 
 Columns: source_key, series_key, day, quantity, value, sd, and conditions (tea,
-sucrose_g_per_L, starter_percent, temperature_C, volume_mL, vessel_diameter_cm). Any column
-but day, quantity and value may be missing or hold free text; a file may hold many series.
+sucrose_g_per_L, starter_percent, temperature_C, volume_mL, vessel_diameter_cm, culture).
+Any column but day, quantity and value may be missing or hold free text; a file may hold many
+series.
 """
 
 from __future__ import annotations
@@ -58,6 +59,7 @@ class Series:
     conditions: Conditions
     temperatures: tuple[tuple[float, float], ...]
     readings: tuple[Observation, ...]
+    culture: str = ""  # its name, where the source has one
 
     def of(self, quantity: Quantity) -> list[Observation]:
         """Return the readings of one quantity."""
@@ -113,6 +115,7 @@ def _series(source: str, key: str, rows: list[dict[str, str]]) -> Series:
         conditions=_conditions(rows[0], temperatures),
         temperatures=tuple(sorted(temperatures)),
         readings=tuple(sorted(readings, key=lambda reading: reading.day)),
+        culture=(rows[0].get("culture") or rows[0].get("culture_key") or "").strip(),
     )
 
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from culturecore import pace, priors, souring
+from culturecore.equivalenttime import warmer_by_piece
 from culturecore.forecastquestion import check_question
 from culturecore.modes import find_mode
 from culturecore.nextreading import next_reading
@@ -24,6 +25,7 @@ from culturecore.possiblejars import (
     LAG,
     LATENTS,
     SURFACE_REACH,
+    WARMTH,
     PossibleJars,
     possible_jars,
 )
@@ -79,7 +81,7 @@ _NEXT_SD = {Quantity.PH: 0.08, Quantity.TA_G_PER_L: 0.25}
 
 _SUSPECT_AT = 3.5  # standardised distance from the jar's own curve
 _SUSPECT_SHARE = 0.5  # when more readings than this look wrong, it is the jar that is strange
-_FAR_FROM_PRIOR = 16.8  # 99 % point of chi-square with six degrees of freedom
+_FAR_FROM_PRIOR = 18.5  # 99 % point of chi-square with seven degrees of freedom
 _POOR_FIT = 2.0  # typical standardised distance that marks a course of no known shape
 _LEAST_TEMPERING = 0.5  # of the readings' weight: below this no known jar explains them
 _NORMAL_MEDIAN = 0.6745  # median of the absolute value of a standard normal
@@ -153,7 +155,7 @@ def forecast(
     if judged.is_unlike_known:
         fitted = _weighted(conditions, readings.widened(widening), rng, around=fitted)
     chosen = fitted.latents[equal_draws(fitted.weights, _KEPT_DRAWS)]
-    jars = possible_jars(conditions, _filled(chosen, _active(readings), rng))
+    jars = possible_jars(conditions, _filled(chosen, _active(conditions, readings), rng))
     days = np.arange(0.0, horizon_days + 0.5 * DAY_STEP, DAY_STEP)
     acid = jars.acid(days[None, :])
     ph_shift = rng.standard_normal((len(chosen), 1)) * priors.PH_WOBBLE.spread * widening
@@ -216,14 +218,16 @@ def latent_moments(
     return tuple(means.tolist()), tuple(variances.tolist())
 
 
-def _active(readings: Readings) -> list[int]:
+def _active(conditions: Conditions, readings: Readings) -> list[int]:
     """Latents that these readings can tell something about; the others stay as believed."""
     active = list(range(BASE))
     if readings.indexes or len(readings.taste_days):
         begun = pace.pieces_begun(readings.last_day)
         active += range(FIRST_PACE, FIRST_PACE + begun)
     if readings.tells_sugar:
-        active += range(FIRST_SUGAR, LATENTS)
+        active += range(FIRST_SUGAR, WARMTH)
+    if any(warmer_by_piece(conditions, pace.PIECE_STARTS)):
+        active.append(WARMTH)
     return active
 
 
@@ -251,7 +255,7 @@ def _weighted(
     """Weigh draws of the prior by the readings."""
     import numpy as np
 
-    active = _active(readings)
+    active = _active(conditions, readings)
     rows = max(_BLOCK // max(len(readings.values), 1), 1)
 
     def jars_of(latents: Floats) -> PossibleJars:
@@ -296,7 +300,7 @@ def _judged(conditions: Conditions, readings: Readings, fitted: WeightedDraws) -
     if not readings.indexes:
         return _Judged(is_unlike_known=False, widening=1.0, suspects=())
     latents = fitted.latents[equal_draws(fitted.weights, _JUDGING_DRAWS)]
-    latents = _filled(latents, _active(readings), None)
+    latents = _filled(latents, _active(conditions, readings), None)
     expected = readings.expected(possible_jars(conditions, latents))
     middle = np.median(expected, axis=0)
     off = np.abs(readings.values - middle)

@@ -9,8 +9,9 @@ nothing is known is forecast exactly as the literature has it.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from culturecore import priors
@@ -34,6 +35,7 @@ if TYPE_CHECKING:
 _OF_PANTRIES = {RATE: 0.25, EXCESS: 0.50, CURVATURE: 0.30}
 _OF_CULTURES = {RATE: 0.60, EXCESS: 0.25, CURVATURE: 0.40}
 _OF_BATCHES = {RATE: 0.15, EXCESS: 0.25, CURVATURE: 0.30}
+_LESSONS_KEPT = 512
 _TEACHES_NOTHING = 0.98  # of the prior's variance: a batch that left it where it was
 
 
@@ -57,8 +59,8 @@ def learn_culture(finished: Cases, pantry: Cases = ()) -> KnownCulture:
     and a normal hierarchy of batch, culture and pantry puts them together. The shares of
     the spread between its levels are an assumption.
     """
-    own = [_lesson(*case) for case in finished]
-    others = [_lesson(*case) for case in pantry]
+    own = [_lesson(conditions, tuple(seen)) for conditions, seen in finished]
+    others = [_lesson(conditions, tuple(seen)) for conditions, seen in pantry]
     spreads = {
         RATE: math.log(priors.RATE_MEQ_PER_L_DAY.spread),
         EXCESS: math.log(priors.STRONG_ION_EXCESS_MEQ_PER_L.spread),
@@ -84,7 +86,9 @@ def learn_culture(finished: Cases, pantry: Cases = ()) -> KnownCulture:
     )
 
 
-def _lesson(conditions: Conditions, observations: Sequence[Observation]) -> dict[int, _Told]:
+# A finished batch teaches every later one of its culture, each time the same.
+@lru_cache(maxsize=_LESSONS_KEPT)
+def _lesson(conditions: Conditions, observations: tuple[Observation, ...]) -> Mapping[int, _Told]:
     """What a batch tells of each column, by the literature's priors alone."""
     from dataclasses import replace
 

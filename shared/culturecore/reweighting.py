@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
 _MAX_ROUNDS = 6
 _BISECTIONS = 12
+_TOP_UP = 3  # a round that only adds to what is there needs so many times fewer draws
 _STEP_EFFECTIVE = 80.0  # draws that must count before a new proposal is fitted to them
 _TAIL_FREEDOM = 12.0  # Student-t proposals: tails wider than the normal latents'
 _PROPOSAL_WIDTH = 1.1  # a little wider than the draws it was fitted to
@@ -62,8 +63,9 @@ def reweigh(
 
     Parameters: ``log_likelihood`` takes latents (draws by dimensions) and gives one finite
     number a draw. Further rounds of ``further_draws`` follow until the whole likelihood is
-    used and ``enough_effective`` draws count, at most six times. ``around`` are the draws of a
-    like question to start from, ``mode`` a likely point.
+    used and ``enough_effective`` draws count, at most six times; once the whole is used, a
+    third of the draws is added each time. ``around`` are the draws of a like question to start
+    from, ``mode`` a likely point.
 
     Weights are capped at ``sqrt(draws)`` times their mean (Ionides 2008, J. Comput. Graph.
     Stat. 17:295, from memory).
@@ -83,9 +85,16 @@ def reweigh(
     for _ in range(_MAX_ROUNDS):
         if tempering >= 1.0 and _effective(weights) >= enough_effective:
             break
-        latents, log_weight_free = _propose(latents, weights, further_draws, rng)
-        evidence = log_likelihood(latents)
-        tempering, weights = _temper(log_weight_free, evidence, _STEP_EFFECTIVE)
+        is_whole = tempering >= 1.0
+        count = further_draws // _TOP_UP if is_whole else further_draws
+        fresh, log_weight_free = _propose(latents, weights, count, rng)
+        evidence = log_likelihood(fresh)
+        if is_whole:
+            more = _normalised(log_weight_free + evidence)
+            latents, weights = _joined((latents, weights), (fresh, more))
+        else:
+            latents = fresh
+            tempering, weights = _temper(log_weight_free, evidence, _STEP_EFFECTIVE)
     return WeightedDraws(
         latents=latents,
         weights=weights,
@@ -101,6 +110,16 @@ def equal_draws(weights: Floats, count: int) -> Indexes:
     marks = (np.arange(count) + 0.5) / count
     chosen: Indexes = np.minimum(np.searchsorted(np.cumsum(weights), marks), len(weights) - 1)
     return chosen
+
+
+def _joined(first: tuple[Floats, Floats], second: tuple[Floats, Floats]) -> tuple[Floats, Floats]:
+    """Put two weighted sets together, each counting as much as its effective draws."""
+    import numpy as np
+
+    counts = np.array([_effective(first[1]), _effective(second[1])])
+    parts = counts / counts.sum()
+    weights = np.concatenate([parts[0] * first[1], parts[1] * second[1]])
+    return np.vstack([first[0], second[0]]), weights
 
 
 def _zeros(count: int) -> Floats:

@@ -1,8 +1,9 @@
 """How sweet tea turns sour: acid against time, and pH from acid.
 
 The state of a jar is its acid equivalents N (meq/L, acetic and gluconic acid together),
-not its pH. N grows as ``N0 + 7 r (t/7)^p`` after an optional wait; pH follows from the
-charge balance of both acids with the strong ions of tea and water.
+not its pH. N grows as ``N0 + K tanh(7 r (t/7)^p / K)`` after a wait: a power law that is
+held back as the acid nears the room K there is for it. pH follows from the charge balance
+of both acids with the strong ions of tea and water.
 
 All functions take plain floats or numpy arrays that broadcast together. numpy is imported
 inside them, so that importing this module costs nothing.
@@ -45,6 +46,8 @@ REFERENCE_TEMPERATURE_C = 25.0
 TESTED_LOW_C = 18.0
 TESTED_HIGH_C = 30.0  # warmer than this is not taken to be faster
 REFERENCE_DAYS = 7.0
+NEARLY_FULL = 1.0 - 1e-9  # share of its room that the acid gets to at most
+ENDLESS_ROOM_MEQ_PER_L = 1e9
 
 SUCROSE_G_PER_MEQ_ACETIC = 342.30 / 4.0 / 1000.0  # 1 sucrose -> 4 ethanol -> 4 acetic acid
 SUCROSE_G_PER_MEQ_GLUCONIC = 342.30 / 2.0 / 1000.0  # 1 sucrose -> 2 hexoses -> 2 gluconic at most
@@ -112,20 +115,21 @@ def acid_meq_per_l(
     rate_meq_per_l_day: Numbers,
     curvature: Numbers,
     lag_days: Numbers = 0.0,
-    ceiling_meq_per_l: Numbers = math.inf,
+    room_meq_per_l: Numbers = ENDLESS_ROOM_MEQ_PER_L,
 ) -> Floats:
-    """Give the acid equivalents (meq/L) on a day: ``N0 + 7 r ((t - lag)/7)^p``.
+    """Give the acid equivalents (meq/L) on a day: ``N0 + K tanh(7 r ((t - lag)/7)^p / K)``.
 
     ``rate_meq_per_l_day`` is the mean over the first seven days of souring, at the jar's
-    own temperature and surface. Days before the end of the lag give N0.
+    own temperature and surface and as long as nothing holds it back; ``room_meq_per_l`` is
+    K. Days before the end of the lag give N0.
 
     Validity: fitted to courses of up to 20 days (Chen & Liu 2000; Sievers et al. 1995).
     """
     import numpy as np
 
     weeks = np.maximum(np.subtract(day, lag_days), 0.0) / REFERENCE_DAYS
-    formed = REFERENCE_DAYS * np.asarray(rate_meq_per_l_day) * np.power(weeks, curvature)
-    acid: Floats = np.minimum(start_meq_per_l + formed, ceiling_meq_per_l)
+    unhindered = REFERENCE_DAYS * np.asarray(rate_meq_per_l_day) * np.power(weeks, curvature)
+    acid: Floats = start_meq_per_l + room_meq_per_l * np.tanh(unhindered / room_meq_per_l)
     return acid
 
 
@@ -136,18 +140,19 @@ def day_of_acid(
     rate_meq_per_l_day: Numbers,
     curvature: Numbers,
     lag_days: Numbers = 0.0,
-    ceiling_meq_per_l: Numbers = math.inf,
+    room_meq_per_l: Numbers = ENDLESS_ROOM_MEQ_PER_L,
 ) -> Floats:
     """Give the day on which the acid first reaches a value (meq/L).
 
-    Zero where the start already has it, infinity where the sugar cannot give it.
+    Zero where the start already has it, infinity where there is no room for it.
     """
     import numpy as np
 
     missing = np.subtract(acid_wanted_meq_per_l, start_meq_per_l)
-    share = np.maximum(missing, 0.0) / (REFERENCE_DAYS * np.asarray(rate_meq_per_l_day))
-    day = lag_days + REFERENCE_DAYS * np.power(share, np.divide(1.0, curvature))
-    reached = np.where(np.greater(acid_wanted_meq_per_l, ceiling_meq_per_l), np.inf, day)
+    full = np.clip(missing / room_meq_per_l, 0.0, NEARLY_FULL)
+    weekly = REFERENCE_DAYS * np.asarray(rate_meq_per_l_day) / room_meq_per_l
+    day = lag_days + REFERENCE_DAYS * np.power(np.arctanh(full) / weekly, np.divide(1.0, curvature))
+    reached = np.where(missing > NEARLY_FULL * np.asarray(room_meq_per_l), np.inf, day)
     answer: Floats = np.where(missing <= 0.0, 0.0, reached)
     return answer
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import accumulate
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -44,12 +45,12 @@ def reason(readings: Readings, at: int, course: NDArray[float64]) -> str:
 
 def _neighbours(readings: Readings, at: int) -> tuple[float | None, float | None]:
     """Values of the same quantity just before and just after a reading."""
-    first = 0
-    for count in readings.counts:
-        if at < first + count:
-            break
-        first += count
-    same = sorted(range(first, first + count), key=lambda i: float(readings.days[i]))
+    ends = list(accumulate(readings.counts))
+    kind = next(i for i, end in enumerate(ends) if at < end)
+    same = sorted(
+        range(ends[kind] - readings.counts[kind], ends[kind]),
+        key=lambda i: float(readings.days[i]),
+    )
     place = same.index(at)
     before = float(readings.values[same[place - 1]]) if place > 0 else None
     after = float(readings.values[same[place + 1]]) if place + 1 < len(same) else None

@@ -42,6 +42,7 @@ class InventedBatch:
     ph: np.ndarray
     acid_meq_per_l: np.ndarray
     readings: tuple[tuple[float, float], ...]
+    temperatures: tuple[tuple[float, float], ...] = ()  # (day, degC), where they were logged
 
     def crossing_day(self, ph: float) -> float:
         """Day on which the true course first falls to a pH; infinite when it never does."""
@@ -77,7 +78,6 @@ def invented_batch(
     pace = _pace(rng, days, temperature) * (surface / 0.08) ** float(rng.uniform(0.3, 0.8))
     acid = _acid(culture, pace, share, start_meq=share * 90.0 * 1.4 ** rng.normal())
     ph = _ph(acid, culture.gluconic_share, culture.excess_meq, buffer_meq=float(rng.uniform(1, 5)))
-    seen = np.interp(np.array(read_days), days, ph) + rng.normal(0.0, meter, len(read_days))
     return InventedBatch(
         temperature_c=temperature,
         starter_share=share,
@@ -87,8 +87,20 @@ def invented_batch(
         days=days,
         ph=ph,
         acid_meq_per_l=acid,
-        readings=tuple(zip(map(float, read_days), np.round(seen, 2).tolist(), strict=True)),
+        readings=noisy_readings(rng, days, ph, read_days, meter),
     )
+
+
+def noisy_readings(
+    rng: np.random.Generator,
+    days: np.ndarray,
+    ph: np.ndarray,
+    read_days: tuple[float, ...],
+    meter_sd_ph: float,
+) -> tuple[tuple[float, float], ...]:
+    """Read a course with a meter: (day, pH) to two places."""
+    seen = np.interp(np.array(read_days), days, ph) + rng.normal(0.0, meter_sd_ph, len(read_days))
+    return tuple(zip(map(float, read_days), np.round(seen, 2).tolist(), strict=True))
 
 
 def _pace(rng: np.random.Generator, days: np.ndarray, temperature_c: float) -> np.ndarray:

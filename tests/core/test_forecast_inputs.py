@@ -78,6 +78,24 @@ def test_a_cold_spell_delays_and_a_warm_one_hastens():
     assert opens[0].value > opens[1].value + 0.5 > opens[2].value + 1.0
 
 
+def test_how_much_warmth_matters_is_in_doubt_where_it_was_logged():
+    """One latent more: a warm spell hastens some jars by more than others."""
+    course = tuple((float(day), 28.0) for day in range(9))
+    warm = replace(PLAIN, temperature_c=23.0, temperature_course=course)
+    latents = np.zeros((3, LATENTS))
+    latents[:, -1] = (-1.0, 0.0, 1.0)
+    acid = possible_jars(warm, latents).acid(np.array([[3.0, 8.0]]))
+    assert (np.diff(acid, axis=0) > 0.3).all()
+    usual = possible_jars(replace(warm, temperature_course=()), latents).acid(np.array([[8.0]]))
+    assert np.ptp(usual) == 0.0
+    # Five degrees by a Q10 a spread higher or lower: the factor of the first piece.
+    factor = priors.Q10.spread**0.5
+    early = possible_jars(warm, latents).acid(np.array([[1.0]])) - possible_jars(
+        warm, latents
+    ).acid(np.array([[0.0]]))
+    assert early[2, 0] / early[1, 0] == pytest.approx(factor, rel=0.03)
+
+
 # Pace
 
 
@@ -104,10 +122,40 @@ def test_a_draw_off_takes_its_share_of_the_acid_and_the_jar_goes_on():
     drawn = jars(replace(PLAIN, drawn=(DrawOff(day=6.0, share=0.7), DrawOff(day=9.0, share=0.5))))
     whole = jars()
     before, after = drawn.acid(np.array([[6.0]])), drawn.acid(np.array([[6.0 + 1e-9]]))
-    assert before == pytest.approx(whole.acid(np.array([[6.0]])))
-    assert after == pytest.approx(0.3 * before, rel=1e-6)
+    # The fresh tea brings sugar, which is room for a little more acid from the start.
+    assert before == pytest.approx(whole.acid(np.array([[6.0]])), rel=1e-3)
+    # What comes in is sweet tea, with its own weak acids.
+    assert after == pytest.approx(0.3 * before + 0.7 * drawn.tea_meq_per_l, rel=1e-6)
     second = drawn.acid(np.array([[9.0]])), drawn.acid(np.array([[9.0 + 1e-9]]))
-    assert second[1] == pytest.approx(0.5 * second[0], rel=1e-6)
+    assert second[1] == pytest.approx(0.5 * second[0] + 0.5 * drawn.tea_meq_per_l, rel=1e-6)
+
+
+def test_a_jar_drawn_from_for_months_goes_on_souring():
+    """Acid that was taken out leaves room for more: the jar never fills for good."""
+    often = tuple(DrawOff(day=7.0 * week, share=0.6) for week in range(1, 9))
+    acid = jars(replace(PLAIN, drawn=often)).acid(np.array([[14.1, 21.0, 49.1, 56.0]]))
+    assert float(np.median(acid[:, 3] - acid[:, 2])) > 0.8 * float(
+        np.median(acid[:, 1] - acid[:, 0])
+    )
+
+
+# Starter and lag
+
+
+def test_sweet_tea_without_starter_begins_near_ph_5():
+    """Huang et al. 2022 (eLife 11:76401) and Jayabalan et al. 2007: pH 5 on day 0."""
+    answer = forecast(replace(PLAIN, starter_share=0.0), [])
+    assert answer.ph[0.5][0] == pytest.approx(5.0, abs=0.15)
+    assert answer.ph[0.5][answer.days.index(3.0)] > 4.1
+
+
+def test_less_starter_waits_longer():
+    waits = [
+        float(np.quantile(jars(replace(PLAIN, starter_share=share), 400).lag_days, 0.8))
+        for share in (0.0, 0.01, 0.03, 0.1, 0.3)
+    ]
+    assert waits == sorted(waits, reverse=True)
+    assert waits[0] > waits[3] + 1.0
 
 
 def test_after_a_draw_off_the_jar_is_sweeter_and_ready_later():
@@ -222,6 +270,12 @@ def test_the_pantry_teaches_less_than_the_culture_itself():
 
 def test_batches_without_readings_teach_nothing():
     assert learn_culture([(PLAIN, [])]).log_rate_sd == learn_culture([]).log_rate_sd
+
+
+def test_a_first_reading_alone_teaches_nothing_of_the_bend():
+    known = learn_culture([(PLAIN, [reading(0, 4.2)])])
+    assert known.curvature_sd == learn_culture([]).curvature_sd
+    assert known.log_excess_sd < learn_culture([]).log_excess_sd
 
 
 # The next reading, and readings that look wrong

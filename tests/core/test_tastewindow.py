@@ -156,4 +156,6 @@ def test_fresh_tea_makes_a_drawn_jar_too_sweet_again():
     drawn = Conditions(
         **{f: getattr(JAR, f) for f in JAR.__slots__} | {"drawn": (DrawOff(day=9.0, share=0.7),)}
     )
-    assert forecast(drawn, (), band=band).window_opens_day.low > 9.0
+    opens = forecast(drawn, (), band=band).window_opens_day
+    assert opens.low >= 9.0
+    assert opens.value > forecast(JAR, (), band=band).window_opens_day.value + 1.0

@@ -33,7 +33,7 @@ RATES = {
     "jayabalan_2007": 10.5,
 }
 CURVATURES = {"chen_liu_2000": 1.35, "sievers_1995": 1.36}
-USED_CENTRE = 5.0  # the prior's own, lowered from the mean of the seven; kept in proportion
+USED_CENTRE = 5.6
 
 
 def course(name, quantity):
