@@ -144,6 +144,7 @@ class Program(QObject):
         self._half_hour.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()
+        self.window.remember()
         self.window.hide()
         self.jobs.shutdown()
         self.notifier.close()

@@ -7,7 +7,7 @@ import time
 from collections.abc import Callable
 from datetime import UTC, datetime, tzinfo
 from typing import Protocol
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError, available_timezones
 
 from PySide6.QtCore import QTimeZone
 
@@ -65,6 +65,17 @@ def zone_by_name(name: str) -> tzinfo | None:
         return ZoneInfo(name)
     except (ZoneInfoNotFoundError, ValueError, OSError):
         return None
+
+
+def zone_names() -> tuple[str, ...]:
+    """Return the names of the zones known here that people live in, and UTC."""
+    return tuple(
+        sorted(
+            name
+            for name in available_timezones()
+            if name == "UTC" or ("/" in name and not name.startswith(("Etc/", "SystemV/")))
+        )
+    )
 
 
 def _machine_zone_name() -> str:

@@ -37,6 +37,7 @@ from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
 from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import Reminders
+from brewdesk.services.search import Search
 from brewdesk.services.settings import (
     QUIET_FROM,
     QUIET_TO,
@@ -49,6 +50,7 @@ from brewdesk.services.settings import (
 from brewdesk.services.shelf import Shelf
 from brewdesk.services.sound import Sound
 from brewdesk.services.suspicion import Suspicion
+from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.store import Store
@@ -85,6 +87,8 @@ class Desk:
     readings: Readings
     photos: Photos
     journal: Journal
+    timeline: Timeline
+    search: Search
     palate: Palate
     forecasts: Forecasts
     reminders: Reminders
@@ -210,6 +214,8 @@ def build_desk(
         readings=Readings(door, quantities),
         photos=Photos(door, jobs, store.path),
         journal=Journal(door, quantities),
+        timeline=Timeline(door, jobs, quantities),
+        search=Search(door, jobs, quantities),
         palate=palate,
         forecasts=forecasts,
         reminders=reminders,

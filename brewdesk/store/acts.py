@@ -117,6 +117,50 @@ class ReadActRows:
         )
         return self._first(statement) is not None
 
+    def after(self, act_id: int, *, limit: int) -> tuple[Act, ...]:
+        """Give the acts written after ``act_id``, oldest first, undone ones too: to read on."""
+        statement = select(*_SHOWN).where(act.c.id > act_id)
+        return self._all(statement.order_by(act.c.id.asc()).limit(limit))
+
+    def undone_ids(self) -> frozenset[int]:
+        """Give the ids of the acts that were taken back."""
+        with told():
+            # Named one by one, for the index: "anything but done" would look at every act.
+            taken_back = [state for state in ACT_STATES if state != "done"]
+            statement = select(act.c.id).where(act.c.state.in_(taken_back))
+            return frozenset(self._connection.execute(statement).scalars())
+
+    def ids_about(self, subject: str, subject_id: int) -> frozenset[int]:
+        """Give the ids of the acts that had to do with a subject, undone ones too."""
+        with told():
+            statement = select(act_subject.c.act_id).where(
+                act_subject.c.subject == subject, act_subject.c.subject_id == subject_id
+            )
+            return frozenset(self._connection.execute(statement).scalars())
+
+    def some(self, act_ids: Collection[int]) -> tuple[Act, ...]:
+        """Give the acts with these ids that are done, newest first."""
+        statement = select(*_SHOWN).where(act.c.id.in_(list(act_ids)), act.c.state == "done")
+        return self._all(statement.order_by(act.c.id.desc()))
+
+    def deltas_of(self, act_ids: Collection[int]) -> dict[int, tuple[RowDelta, ...]]:
+        """Give the row changes of several acts at once."""
+        with told():
+            statement = select(act.c.id, act.c.deltas).where(act.c.id.in_(list(act_ids)))
+            rows = self._connection.execute(statement).all()
+        return {act_id: deltas_from_json(text) for act_id, text in rows}
+
+    def subjects_of(self, act_ids: Collection[int]) -> dict[int, tuple[tuple[str, int], ...]]:
+        """Give what each of several acts had to do with: (table, id) of each subject."""
+        found: dict[int, list[tuple[str, int]]] = {}
+        with told():
+            statement = select(
+                act_subject.c.act_id, act_subject.c.subject, act_subject.c.subject_id
+            ).where(act_subject.c.act_id.in_(list(act_ids)))
+            for act_id, subject, number in self._connection.execute(statement):
+                found.setdefault(act_id, []).append((subject, number))
+        return {act_id: tuple(sorted(named)) for act_id, named in found.items()}
+
     def _first(self, statement: Select[*tuple[object, ...]]) -> Act | None:
         return next(iter(self._all(statement.limit(1))), None)
 

@@ -50,6 +50,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("quit", "pantry", _tr("&Quit"), "Ctrl+Q", separated=True),
         ActionSpec("undo", "edit", _tr("&Undo"), "Ctrl+Z"),
         ActionSpec("redo", "edit", _tr("&Redo"), "Ctrl+Shift+Z"),
+        ActionSpec("find", "edit", _tr("&Find in everything"), "Ctrl+F", separated=True),
         ActionSpec("reading", "jar", _tr("Add a &reading"), "Ctrl+R"),
         ActionSpec("brew", "jar", _tr("Start &brewing"), "Ctrl+B"),
         ActionSpec("already_in", "jar", _tr("It is already in the &jar…"), ""),
@@ -64,12 +65,14 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("carry", "jar", _tr("Carr&y"), "Ctrl+K"),
         ActionSpec("edit_vessel", "jar", _tr("&Change the vessel…"), "Ctrl+E", separated=True),
         ActionSpec("retire", "jar", _tr("R&etire the vessel"), ""),
+        ActionSpec("history", "jar", _tr("Show its &history"), "Ctrl+Shift+H", separated=True),
         ActionSpec("show_shelf", "view", _tr("&Shelf"), "Ctrl+1"),
         ActionSpec("show_plan", "view", _tr("&Plan"), "Ctrl+2"),
         ActionSpec("show_due", "view", _tr("&Due"), "Ctrl+3"),
         ActionSpec("show_cultures", "view", _tr("&Cultures"), "Ctrl+4"),
-        ActionSpec("show_reckoner", "view", _tr("&Reckon"), "Ctrl+5"),
-        ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+6"),
+        ActionSpec("show_history", "view", _tr("&History"), "Ctrl+5"),
+        ActionSpec("show_reckoner", "view", _tr("&Reckon"), "Ctrl+6"),
+        ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+7"),
         ActionSpec("safety", "help", _tr("&Safety, and where the limits come from"), "F1"),
         ActionSpec("about", "help", _tr("&About brewdesk"), ""),
     )
@@ -93,6 +96,7 @@ OFFERED: Mapping[str, frozenset[str]] = {
     "pour_together": _SOURING,
     "carry": _ANY,
     "edit_vessel": _ANY,
+    "history": _ANY,
     "retire": frozenset({"empty", "drawn_off"}),
 }
 

@@ -20,6 +20,7 @@ from brewdesk.services.desk import Desk
 from brewdesk.services.drops import Carried, CarriedKind, ChoiceKind
 from brewdesk.services.records import BatchStage, Kind
 from brewdesk.services.shelf import JarView
+from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.moments import stamp_words
 from brewdesk.services.wording.shelf import jar_words
@@ -52,6 +53,7 @@ class JarSheet(QWidget):
     print_wanted = Signal(int)  # batch id
     drop_plan_wanted = Signal(int)
     already_in_wanted = Signal(int)
+    history_wanted = Signal(object)  # a Subject
     carry_wanted = Signal(object, str, object)  # what, title, kinds of choices
     pick_up_wanted = Signal(object)
     top_up_wanted = Signal(int)  # batch id
@@ -347,6 +349,16 @@ class JarSheet(QWidget):
             self._menu.addAction(self.tr("Look for mold…"), lambda: self.look_wanted.emit(seen_id))
             self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
         self._add_carry_entries(jar)
+        self._menu.addSeparator()
+        if batch is not None:
+            of_batch = Subject(SubjectKind.BATCH, batch.id)
+            self._menu.addAction(
+                self.tr("Show the batch's history"), lambda: self.history_wanted.emit(of_batch)
+            )
+        of_vessel = Subject(SubjectKind.VESSEL, vessel_id)
+        self._menu.addAction(
+            self.tr("Show the jar's history"), lambda: self.history_wanted.emit(of_vessel)
+        )
         self._menu.addSeparator()
         self._menu.addAction(
             self.tr("Change the vessel…"), lambda: self.edit_vessel_wanted.emit(vessel_id)

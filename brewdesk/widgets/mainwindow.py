@@ -20,9 +20,12 @@ from brewdesk.services.jobs import Pool
 from brewdesk.services.records import ImpossibleInput, StoreTrouble
 from brewdesk.services.reminders import DueItem
 from brewdesk.services.shelf import JarView
+from brewdesk.services.subjects import Subject, SubjectKind
+from brewdesk.services.windowmemory import WindowMemory
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
+from brewdesk.widgets import windowreturn
 from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
 from brewdesk.widgets.fields import announce
@@ -33,10 +36,10 @@ from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowdialogs import WindowDialogs
 from brewdesk.widgets.windowframe import WindowFrame
 from brewdesk.widgets.windowpages import make_page
-from brewdesk.widgets.windowsize import fit_to_screen
 
 if TYPE_CHECKING:
     from brewdesk.widgets.culturespage import CulturesPage
+    from brewdesk.widgets.historypage import HistoryPage
     from brewdesk.widgets.planpage import PlanPage
 
 MINUTE_MS = 60_000
@@ -73,8 +76,9 @@ class MainWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             EnterPress(app, self)
-        fit_to_screen(self)
         self.shelf.view.setFocus()
+        self._memory = WindowMemory(desk.store)
+        windowreturn.restore(self, self._memory)
         self._minute = QTimer(self)
         self._minute.setObjectName("minute")
         self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
@@ -85,7 +89,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         desk = self._desk
         self.rail.page_wanted.connect(self.show_page)
-        self.dialogs.vessel_wanted.connect(self._on_vessel_wanted)
+        self.dialogs.vessel_wanted.connect(self.open_vessel)
         self.shelf.add_vessel_wanted.connect(self.dialogs.add_vessel)
         self.shelf.plan_wanted.connect(lambda: self.plan(None))
         self.shelf.demo_wanted.connect(self.demo_wanted)
@@ -106,6 +110,7 @@ class MainWindow(QMainWindow):
         sheet.print_wanted.connect(self.dialogs.print_run_sheet)
         sheet.look_wanted.connect(self.dialogs.look_for_mold)
         sheet.mold_seen.connect(self.dialogs.discard_moldy)
+        sheet.history_wanted.connect(self.show_history)
         self.act_bar.undo_wanted.connect(desk.history.undo)
         self.notice.open_wanted.connect(self._on_notice_opened)
         self.due_strip.open_due.connect(lambda: self.show_page("due"))
@@ -152,6 +157,10 @@ class MainWindow(QMainWindow):
             "edit_vessel": lambda: self._with_jar(
                 lambda jar: self.dialogs.edit_vessel(jar.vessel.id)
             ),
+            "history": lambda: self._with_jar(
+                lambda jar: self.show_history(Subject(SubjectKind.VESSEL, jar.vessel.id))
+            ),
+            "find": self.find_anything,
             "retire": lambda: self._with_jar(lambda jar: self.retire_vessel(jar.vessel.id)),
             "carry": self.carry,
             **{entry.key: partial(self.start_liquid, entry.key) for entry in liquid_entries()},
@@ -159,6 +168,7 @@ class MainWindow(QMainWindow):
             "show_plan": lambda: self.show_page("plan"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
+            "show_history": lambda: self.show_page("history"),
             "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
             "safety": self.dialogs.show_safety,
@@ -179,6 +189,14 @@ class MainWindow(QMainWindow):
         """Bring a page to the front."""
         self.stack.setCurrentWidget(self.page(key))
         self.rail.show_page(key)
+
+    def page_on_show(self) -> str:
+        """Return the key of the page in front."""
+        return next(key for key, page in self.pages.items() if page is self.stack.currentWidget())
+
+    def remember(self) -> None:
+        """Keep where the window is and what it shows, for the next start."""
+        windowreturn.note(self, self._memory)
 
     def _plan_page(self) -> PlanPage:
         return cast("PlanPage", self.page("plan"))
@@ -239,10 +257,25 @@ class MainWindow(QMainWindow):
         self.show_page("shelf")
         self.shelf.choose_vessel(self._desk.batches.get(batch_id).vessel_id)
 
+    def open_vessel(self, vessel_id: int) -> None:
+        """Show a vessel on the shelf."""
+        self.show_page("shelf")
+        self.shelf.choose_vessel(vessel_id)
+
     def open_culture(self, culture_id: int) -> None:
         """Show the sheet of a culture."""
         self.show_page("cultures")
         cast("CulturesPage", self.page("cultures")).show_culture(culture_id)
+
+    def show_history(self, subject: Subject) -> None:
+        """Show the whole life of a batch, a culture, a vessel or a place."""
+        self.show_page("history")
+        cast("HistoryPage", self.page("history")).show_subject(subject)
+
+    def find_anything(self) -> None:
+        """Go where everything can be looked for, ready to type."""
+        self.show_page("history")
+        cast("HistoryPage", self.page("history")).focus_search()
 
     def bring_forward(self) -> None:
         """Show the window in front."""
@@ -322,10 +355,6 @@ class MainWindow(QMainWindow):
         self.notice.restyle()
         self.act_bar.refresh()
         self.shelf.refresh_words()
-
-    def _on_vessel_wanted(self, vessel_id: int) -> None:
-        self.show_page("shelf")
-        self.shelf.choose_vessel(vessel_id)
 
     def _on_open_asked(self, batch_id: int | None) -> None:
         self.bring_forward()

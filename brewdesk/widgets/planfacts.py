@@ -29,8 +29,12 @@ class PlanFacts(QWidget):
 
     def set_jar(self, jar: JarView) -> None:
         """Show the recipe of the jar's batch, then the vessel."""
-        rows = tuple(self._batch_rows(jar.batch) if jar.batch is not None else ()) + tuple(
-            self._vessel_rows(jar.vessel)
+        self.set_batch(jar.batch, jar.vessel)
+
+    def set_batch(self, batch: Batch | None, vessel: Vessel) -> None:
+        """Show the recipe of a batch, if there is one, then the vessel."""
+        rows = tuple(self._batch_rows(batch) if batch is not None else ()) + tuple(
+            self._vessel_rows(vessel)
         )
         if rows != self._shown:
             self._shown = rows

@@ -9,6 +9,7 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
+    QCompleter,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -17,9 +18,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from brewdesk.services.clock import zone_names
+from brewdesk.services.folding import fold
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, StoreTrouble
-from brewdesk.services.settings import Option, Settings
+from brewdesk.services.settings import ZONE, Option, Settings
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.widgets.fields import FieldRow
 from brewdesk.widgets.theme import SPACE
@@ -178,22 +181,58 @@ class ChoiceEditor(SettingEditor):
         self._put(self.combo.currentData())
 
 
-class TextEditor(SettingEditor):
-    """Free text that the setting itself judges."""
+class ZoneEditor(SettingEditor):
+    """A time zone: typed or chosen from those the system knows, or the computer's own."""
 
-    def __init__(self, option: Option[str], settings: Settings, placeholder: str) -> None:
+    def __init__(self, option: Option[str], settings: Settings, own_words: str) -> None:
         super().__init__(option, settings)
-        self.line = QLineEdit()
-        self.line.setPlaceholderText(placeholder)
-        self._hold(self.line)
+        self._own_words = own_words
+        self._names = zone_names()
+        self._by_folded = {fold(name).replace("_", " "): name for name in self._names}
+        self.combo = QComboBox()
+        self.combo.setEditable(True)
+        self.combo.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.combo.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.combo.setMinimumContentsLength(16)
+        self.combo.addItem(own_words, "")
+        for name in self._names:
+            self.combo.addItem(name, name)
+        completer = QCompleter(self.combo.model(), self.combo)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
+        self.combo.setCompleter(completer)
+        line = self.combo.lineEdit()
+        assert line is not None  # an editable combo has one
+        line.setObjectName("combo_line")  # the combo around it draws the frame
+        line.setStyleSheet("border: none; padding: 0; min-height: 0; background: transparent;")
+        self.line = line
+        self._hold(self.combo)
+        self.line.setAccessibleName(option.label)
         self.line.editingFinished.connect(self._on_finished)
+        self.combo.activated.connect(self._on_finished)
         self.show_value()
 
     def _show(self, value: object) -> None:
-        self.line.setText(str(value))
+        if self.line.hasFocus() and self.row is not None and self.row.message.is_error:
+            return  # what is wrong stays to be put right
+        found = self.combo.findData(value)
+        self.combo.setCurrentIndex(found)
+        if found < 0:  # known to another computer
+            self.combo.setEditText(str(value))
 
     def _on_finished(self) -> None:
-        self._put(self.line.text().strip())
+        typed = self.line.text().strip()
+        if typed in ("", self._own_words):
+            self._put("")
+            self.line.setText(self._own_words)
+            return
+        name = self._by_folded.get(fold(typed).replace("_", " "), typed)
+        self._put(name)
+        if name in self._names:
+            self.line.setText(name)
 
 
 class AmountEditor(SettingEditor):
@@ -235,7 +274,13 @@ def make_editor(
     quantities: Quantities,
     words: dict[str, dict[object, str]],
 ) -> SettingEditor:
-    """Make the editor for ``option``; ``words`` holds the texts of choices by key."""
+    """Make the editor for ``option``; ``words`` holds the texts of choices by key.
+
+    Raises
+    ------
+    LookupError
+        For an option of free text, which no setting should be.
+    """
     default = option.default
     if isinstance(default, bool):
         return SwitchEditor(option, settings)
@@ -245,9 +290,11 @@ def make_editor(
         return ChoiceEditor(option, settings, words[option.key])
     if isinstance(default, float):
         return AmountEditor(option, settings, quantities, _KINDS[option.key])
+    if option.key == ZONE.key:
+        return ZoneEditor(option, settings, words.get("", {}).get(option.key, ""))
     if option.choices:
         return ChoiceEditor(option, settings, {choice: choice for choice in option.choices})
-    return TextEditor(option, settings, words.get("", {}).get(option.key, ""))
+    raise LookupError(f"no editor for the setting {option.key}")
 
 
 def scale_words() -> dict[object, str]:

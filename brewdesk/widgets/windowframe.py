@@ -26,6 +26,7 @@ class WindowFrame(QWidget):
                 ("plan", "plan", self.tr("Plan")),
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
+                ("history", "history", self.tr("History")),
                 ("reckoner", "reckon", self.tr("Reckon")),
                 ("settings", "settings", self.tr("Settings")),
             ]

@@ -44,6 +44,17 @@ def _cultures(desk: Desk, window: MainWindow) -> QWidget:
     return made
 
 
+def _history(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.historypage import HistoryPage
+
+    made = HistoryPage(desk)
+    made.batch_wanted.connect(window.open_batch)
+    made.vessel_wanted.connect(window.open_vessel)
+    made.culture_wanted.connect(window.open_culture)
+    made.places_wanted.connect(window.dialogs.show_places)
+    return made
+
+
 def _reckoner(desk: Desk, _window: MainWindow) -> QWidget:
     from brewdesk.widgets.reckonerpage import ReckonerPage
 
@@ -62,6 +73,7 @@ _MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
     "plan": _plan,
     "due": _due,
     "cultures": _cultures,
+    "history": _history,
     "reckoner": _reckoner,
     "settings": _settings,
 }

@@ -111,6 +111,38 @@ def test_an_unknown_zone_is_refused(desk, page):
     assert desk.settings.get(ZONE) == "Europe/Berlin"
 
 
+@pytest.mark.parametrize(
+    ("typed", "kept"),
+    [
+        ("europe/berlin", "Europe/Berlin"),
+        ("america/new york", "America/New_York"),
+        ("UTC", "UTC"),
+        ("", ""),
+        ("As the computer", ""),
+    ],
+)
+def test_a_zone_is_understood_as_people_type_it(desk, page, typed, kept):
+    desk.settings.put(ZONE, "Asia/Tokyo")
+    editor = page.editor(ZONE.key)
+    editor.line.clear()
+    write(editor.line, typed)
+    assert desk.settings.get(ZONE) == kept
+    assert editor.line.text() == (kept or "As the computer")
+    assert not editor.row.message.is_error
+
+
+def test_zones_are_offered_and_choosing_one_applies(desk, page):
+    combo = page.editor(ZONE.key).combo
+    assert combo.itemText(0) == "As the computer"
+    assert combo.currentText() == "As the computer"
+    assert combo.count() > 300
+    combo.setCurrentIndex(combo.findData("Pacific/Auckland"))
+    combo.activated.emit(combo.currentIndex())
+    assert desk.settings.get(ZONE) == "Pacific/Auckland"
+    desk.settings.put(ZONE, "")
+    assert combo.currentText() == "As the computer"
+
+
 def test_another_unit_rewrites_what_is_shown(desk, page):
     combo = page.editor(unit_key(Kind.TEMPERATURE)).combo
     combo.setCurrentIndex(combo.findData("°F"))
