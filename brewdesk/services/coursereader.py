@@ -18,8 +18,8 @@ def read_course(unit: ReadUnit, batch: Batch) -> JarCourse:
         batch,
         unit.vessels.get(batch.vessel_id),
         unit.readings.where(batch_id=batch.id, quantity=READ, order_by=("at", "id")),
-        transfers_of(unit, batch.id),
-        _stays(unit, batch),
+        transfers=transfers_of(unit, batch.id),
+        stays=_stays(unit, batch),
     )
 
 
