@@ -209,10 +209,14 @@ def _read_facts(unit: ReadUnit, now: datetime) -> ShelfFacts:
         if culture.vessel_id is not None and culture.state is CultureState.RESTING:
             resting.setdefault(culture.vessel_id, []).append(culture)
     ids = tuple(batch.id for batch in live.values())
-    transfers = (
-        *unit.transfers.where(from_batch_id=ids),
-        *unit.transfers.where(to_batch_id=ids),
-    )
+    # What was poured from one live batch into another is found by both of its ends.
+    transfers = {
+        row.id: row
+        for row in (
+            *unit.transfers.where(from_batch_id=ids),
+            *unit.transfers.where(to_batch_id=ids),
+        )
+    }.values()
     brewing = tuple(row.id for row in live.values() if row.stage is BatchStage.BREWING)
     steps = unit.steps.where(batch_id=brewing, order_by="position")
     jars = {}

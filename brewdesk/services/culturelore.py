@@ -17,7 +17,7 @@ from brewdesk.services.jarcourse import CURVES, JarCourse, conditions_of, observ
 from brewdesk.services.jarcourse import observed as observed_of
 from brewdesk.store.records import Batch
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchStage
+from culturecore.stages import BatchPurpose, BatchStage
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -50,7 +50,10 @@ class CultureLore:
     def teachers_of(self, batch: Batch, unit: ReadUnit) -> Teachers:
         """Return the newest batches that teach of this one's culture, itself left out."""
         if self._batches is None:
-            self._batches = unit.batches.where(stage=_TEACHING, order_by=("-started_at", "-id"))
+            # A batch that grew a culture from a bottle tells nothing of how cultures work.
+            self._batches = unit.batches.where(
+                stage=_TEACHING, purpose=BatchPurpose.DRINK, order_by=("-started_at", "-id")
+            )
         others = [
             other
             for other in self._batches

@@ -20,8 +20,10 @@ from brewdesk.services.batches import Batches
 from brewdesk.services.brewing import Brewing
 from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.clock import Clock
+from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door, Units
+from brewdesk.services.growing import Growing
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_rules import wall_instant
@@ -31,6 +33,7 @@ from brewdesk.store.records import CultureDraft, PlaceDraft, ReadingDraft, Vesse
 from culturecore.stages import (
     CultureOrigin,
     CultureState,
+    Look,
     Material,
     Method,
     Quantity,
@@ -135,6 +138,8 @@ class _Story:
         settings = Settings(units, changes)
         self._vessels = Vessels(door)
         self._cultures = Cultures(door)
+        self._care = CultureCare(door, settings)
+        self._growing = Growing(door, settings)
         self._batches = Batches(door, settings)
         self._brewing = Brewing(door)
         self._readings = Readings(door, Quantities(settings))
@@ -146,6 +151,8 @@ class _Story:
         self._furnish()
         for number, brew in enumerate(_BREWS):
             self._brew(f"batch {number}", brew)
+        self._keep_a_family()
+        self._grow_one()
         self._plan_tomorrow()
         self._brew_now()
         for instant, _, do in sorted(self._events, key=lambda event: event[:2]):
@@ -274,6 +281,66 @@ class _Story:
             )
 
         return do
+
+    def _keep_a_family(self) -> None:
+        """Split, merge, rest, feed and give away, so that the family has something to show."""
+        note = _t("Invented for the example pantry.")
+
+        def split(key: str, name: str, parent: str) -> Callable[[], None]:
+            def do() -> None:
+                made = self._care.split(self._ids[parent], name=name, vessel_id=None, note=note)
+                self._ids[key] = made.id
+
+            return do
+
+        def merge() -> None:
+            both = (self._ids["dune"], self._ids["reed"])
+            merged = self._care.merge(both, name=_t("Marsh"), vessel_id=None)
+            self._ids["marsh"] = self._cultures.edit(merged.id, note=note, pellicle_mm=5.0).id
+
+        self._at(44, time(18, 0), split("jetty", _t("Jetty"), "first"))
+        self._at(41, time(18, 0), split("reed", _t("Reed"), "second"))
+        self._at(41, time(19, 0), self._adding_culture("dune", _fourth_culture()))
+        neighbour = _t("a neighbour (invented)")
+        self._at(35, time(18, 0), lambda: self._care.give_away(self._ids["jetty"], neighbour))
+        self._at(34, time(18, 0), merge)
+        self._at(
+            34,
+            time(18, 30),
+            lambda: self._care.rest(self._ids["marsh"], self._ids["store"], 0.8),
+        )
+        smooth = _t("Smooth and wet all over. (Invented)")
+        self._at(20, time(18, 0), lambda: self._care.look(self._ids["marsh"], Look.FINE, smooth))
+        self._at(20, time(18, 5), lambda: self._care.feed(self._ids["marsh"], 0.1, 5.0))
+        self._at(7, time(18, 0), lambda: self._care.top_up(self._ids["marsh"], 0.05))
+        self._at(7, time(18, 2), lambda: self._care.measure_ph(self._ids["marsh"], 2.92, 0.05))
+
+    def _grow_one(self) -> None:
+        """Grow a culture from a bottle; nine days on it has its first film."""
+        source = _t("A raw, unflavoured bottle. Invented for the example pantry.")
+
+        def begin() -> None:
+            vessel_id = self._ids["seed"]
+            wish = self._growing.default_wish(vessel_id)
+            batch = self._growing.start(vessel_id, name=_t("Sandbar"), wish=wish, source=source)
+            self._ids["growing"] = batch.id
+
+        self._at(9, BREWING_HOUR, begin)
+        self._at(9, BREWING_HOUR, lambda: self._brewing.start(self._ids["growing"]), 10)
+        for kind, minutes, temperature_c in _RUN:
+            do = self._finishing("growing", kind, temperature_c)
+            self._at(9, BREWING_HOUR, do, minutes)
+        self._at(4, READING_HOUR, lambda: self._growing.look(self._ids["growing"], Look.FINE), 4)
+        for day, ph in ((2, 3.92), (5, 3.61), (7, 3.38)):
+            entry = _Entry(Quantity.PH, Method.METER, ph)
+            self._at(9 - day, READING_HOUR, self._recording("growing", (entry,)), 2)
+        film = _t("A thin, pale film. (Invented)")
+        self._at(
+            1,
+            READING_HOUR,
+            lambda: self._growing.look(self._ids["growing"], Look.FINE, film_mm=1.0, text=film),
+            4,
+        )
 
     def _plan_tomorrow(self) -> None:
         brew = _Brew(vessel="tall", culture=None, tea=TeaKind.WHITE, started=1)
@@ -412,6 +479,22 @@ _VESSELS: tuple[dict[str, Any], ...] = (
         "inner_diameter_cm": 25.0,
     },
     {
+        "name": "store",
+        "shape": VesselShape.CYLINDER,
+        "material": Material.GLASS,
+        "brim_volume_l": 1.5,
+        "working_volume_l": 1.2,
+        "inner_diameter_cm": 11.0,
+    },
+    {
+        "name": "seed",
+        "shape": VesselShape.CYLINDER,
+        "material": Material.GLASS,
+        "brim_volume_l": 1.0,
+        "working_volume_l": 0.8,
+        "inner_diameter_cm": 9.5,
+    },
+    {
         "name": "flask",
         "shape": VesselShape.SHOULDERED,
         "material": Material.GLASS,
@@ -445,6 +528,8 @@ def _vessel_names() -> dict[str, str]:
         "flask": _t("Big flask"),
         "little": _t("Little jar"),
         "steel": _t("Steel pot"),
+        "store": _t("Store jar"),
+        "seed": _t("Seed jar"),
     }
 
 
@@ -475,4 +560,13 @@ def _third_culture() -> dict[str, Any]:
         "state": CultureState.RESTING,
         "pellicle_mm": 3.0,
         "note": _t("A gift from somebody who had a piece of Ferry. Invented."),
+    }
+
+
+def _fourth_culture() -> dict[str, Any]:
+    return {
+        "name": _t("Dune"),
+        "origin": CultureOrigin.BOUGHT,
+        "state": CultureState.RESTING,
+        "note": _t("Bought. Invented for the example pantry."),
     }

@@ -33,6 +33,7 @@ from brewdesk.services.palate import TasteBand as TasteBand
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.whatif import AsItIs, WhatIf, as_it_is, imagine
 from brewdesk.services.wording.forecasts import (
+    growing_words,
     no_forecast_words,
     point_words,
     summary_words,
@@ -49,7 +50,7 @@ from brewdesk.store.records import Batch, Reading
 from culturecore import safety
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Estimate
-from culturecore.stages import BatchStage, Method
+from culturecore.stages import BatchPurpose, BatchStage, Method
 
 if TYPE_CHECKING:
     from culturecore.forecast import Band, Forecast
@@ -292,6 +293,9 @@ class Forecasts(QObject):
         zone = self._door.clock.zone()
         batch, course = inputs.batch, inputs.course
         forecast = known.forecast if known is not None else None
+        is_grown = batch.purpose is BatchPurpose.CULTURE  # to keep, not to drink: no window
+        if forecast is not None and is_grown:
+            forecast = replace(forecast, window_opens_day=None, window_closes_day=None)
         suspects = _suspects(known)
         points, ta_points = (
             tuple(
@@ -303,7 +307,9 @@ class Forecasts(QObject):
         )
         now_day = day_of(course, self._moment(batch))
         safe_ph, deadline_day = safety.limit("ph_finished_max"), safety.limit("ph_deadline_days")
-        if forecast is not None and known is not None:
+        if is_grown:
+            text = growing_words()
+        elif forecast is not None and known is not None:
             text = summary_words(
                 forecast,
                 started_at=course.start,
@@ -338,7 +344,7 @@ class Forecasts(QObject):
             ),
             text_summary=text,
             as_it_is=as_it_is(course),
-            notes=_notes(known, now_day, zone) if known is not None else (),
+            notes=_notes(known, now_day, zone) if known is not None and not is_grown else (),
         )
 
     def _begin_turns(self) -> None:

@@ -216,7 +216,7 @@ def pace_of(batches: Sequence[Batch], readings: Mapping[int, Sequence[Reading]],
     """Tell how many days batches took to come down to ``ph``, from what was read of them.
 
     Between two readings the pH is taken to fall evenly. Before the first reading the
-    start pH as reckoned stands in, if it lies above the mark.
+    start pH as reckoned stands in, if it lies above the mark for certain.
     """
     days: list[float] = []
     not_shown = below = 0
@@ -250,15 +250,15 @@ def pace_of(batches: Sequence[Batch], readings: Mapping[int, Sequence[Reading]],
 def _crossed_at(batch: Batch, measured: Sequence[Reading], ph: float) -> float | None:
     """Return the day on which a pH was reached: 0 if from the start, None if never read."""
     started_at = batch.started_at or batch.planned_at
-    before = (0.0, batch.start_ph)
+    reckoned = before = (0.0, batch.start_ph)
     for reading in sorted(measured, key=lambda row: (row.at, row.id)):
         day = (reading.at - started_at) / timedelta(days=1)
         value = reading.value if reading.value is not None else before[1]
         if value > ph:
             before = (day, value)
             continue
-        if before[1] <= ph:
-            return 0.0
+        if before == reckoned and batch.start_ph_low <= ph:
+            return 0.0  # it may have been that low from the start
         share = (before[1] - ph) / (before[1] - value)
         return max(before[0] + share * (day - before[0]), 1e-6)
     return None

@@ -14,11 +14,28 @@ from brewdesk.services.palate import TasteBand, set_band
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import OPEN_STATES, no_window
 from brewdesk.services.settings import Settings
-from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Transfer, Vessel
+from brewdesk.store.records import (
+    Batch,
+    Care,
+    Culture,
+    Reading,
+    Reminder,
+    Step,
+    Transfer,
+    Vessel,
+)
 from culturecore import safety
 from culturecore import vessels as shapes
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchPurpose, BatchStage, Quantity, ReminderKind, StepKind, StepState
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    CareKind,
+    Quantity,
+    ReminderKind,
+    StepKind,
+    StepState,
+)
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -60,7 +77,8 @@ class JarView:
     "tasting", "past_window" or "drawn_off"; ``next_code`` is "plan_batch", "brew_it",
     "finish_run_sheet", "take_ph", "taste", "look_for_mold", "look_for_film", "feed",
     "top_up", "draw_off" or "own".
-    ``latest_ph`` is of the blend: the starter's own, taken before the start, does not count.
+    ``latest_ph`` is of the blend: the starter's own, taken before the start, does not count;
+    without a batch it is that of what a culture rests in.
     ``day_number`` counts calendar days where the maker lives; the day it started is 0.
     ``alerts`` are verdicts that warn or stop.
     """
@@ -95,6 +113,7 @@ class _Rows:
     reminders_of: dict[int, list[Reminder]]
     transfers_of: dict[int, list[Transfer]]
     reminders_of_culture: dict[int, list[Reminder]]
+    rest_ph: dict[int, Care]
 
 
 class Shelf:
@@ -141,7 +160,9 @@ class Shelf:
         if batch is None or not batch.stage.is_live:
             volume_l = _resting_l(rows.resting_in.get(vessel.id))
         volume_l = min(volume_l, vessel.brim_volume_l)
+        rest_ph: Care | None = None
         if batch is None and culture is not None:
+            rest_ph = rows.rest_ph.get(culture.id)
             next_code, next_at = _next_at_rest(
                 rows.reminders_of_culture.get(culture.id, []), next_code
             )
@@ -157,8 +178,8 @@ class Shelf:
             fill_volume_l=volume_l,
             fill_fraction=volume_l / vessel.brim_volume_l,
             liquid_height_cm=shapes.liquid_height_cm(*outline, volume_l),
-            latest_ph=ph.value if ph is not None else None,
-            ph_at=ph.at if ph is not None else None,
+            latest_ph=ph.value if ph is not None else rest_ph.ph if rest_ph else None,
+            ph_at=ph.at if ph is not None else rest_ph.at if rest_ph else None,
             pellicle_mm=measured_mm,
             day_number=self._day_number(batch),
             stage_code=stage_code,
@@ -268,6 +289,7 @@ def _read(unit: ReadUnit) -> _Rows:
             ),
             lambda row: row.culture_id or 0,
         ),
+        rest_ph={row.culture_id: row for row in unit.care.where(kind=CareKind.PH, order_by="at")},
     )
 
 

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QV
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
+    Batch,
     CultureDraft,
     CultureOrigin,
     CultureState,
@@ -15,6 +16,7 @@ from brewdesk.services.records import (
 )
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stages import name_of
+from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.widgets.fields import FieldRow, choose
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
@@ -33,6 +35,7 @@ class CultureEntry(QWidget):
         super().__init__(parent)
         self._desk = desk
         self.is_chosen_by_hand = False
+        self.own_plan: Batch | None = None  # the plan being changed: it binds nothing else
         self.combo = QComboBox(self)
         self.combo.setObjectName("plan_culture")
         self.combo.setSizeAdjustPolicy(
@@ -105,14 +108,26 @@ class CultureEntry(QWidget):
         self.combo.blockSignals(True)
         self.combo.clear()
         for culture in self._desk.cultures.all(include_gone=False):
-            words = self.tr("{name} – {state}").format(
-                name=culture.name, state=name_of(culture.state)
-            )
+            is_own = self.own_plan is not None and self.own_plan.culture_id == culture.id
+            if culture.state is CultureState.FORMING and not is_own:
+                continue
+            state = name_of(culture.state)
+            if culture.suspect_at is not None:
+                state = self.tr("may carry mold")
+            words = self.tr("{name} – {state}").format(name=culture.name, state=state)
             self.combo.addItem(words, culture.id)
         self.combo.addItem(self.tr("Starter liquid only"), None)
         self.combo.setCurrentIndex(self.combo.count() - 1)
         choose(self.combo, chosen)
         self.combo.blockSignals(False)
+        self.hint()
+
+    def hint(self) -> None:
+        """Say beside the choice that it is bound elsewhere already; that refuses nothing."""
+        own_id = None if self.own_plan is None else self.own_plan.id
+        verdicts = self._desk.batches.culture_verdicts(self.value(), batch_id=own_id)
+        words = [verdict_words(verdict) for verdict in verdicts]
+        self.row.set_hint(" ".join(f"{one.fact} {one.what_to_do}" for one in words))
 
     def _select(self, culture_id: int | None) -> None:
         if culture_id is None:
@@ -125,6 +140,7 @@ class CultureEntry(QWidget):
 
     def _on_index(self, _index: int) -> None:
         self.row.set_problem("")
+        self.hint()
         self.changed.emit()
 
     def _on_new(self, is_open: bool) -> None:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from brewdesk.services.cultures import GONE
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     Culture,
@@ -62,7 +63,10 @@ class CultureDialog(QDialog):
         for origin in CultureOrigin:
             self.origin.addItem(name_of(origin), origin)
         for state in CultureState:
-            self.state.addItem(name_of(state), state)
+            # One leaves by an act of its own, which asks what has to be known of it.
+            is_gone = state in GONE
+            if not is_gone or (self._culture is not None and self._culture.state in GONE):
+                self.state.addItem(name_of(state), state)
         choose(self.state, CultureState.RESTING)
         self.parent_choice, self.vessel = QComboBox(), QComboBox()
         self.parent_choice.addItem(self.tr("None known"), None)

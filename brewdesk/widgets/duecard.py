@@ -41,6 +41,7 @@ class DueCard(QFrame):
     done_wanted = Signal(int)  # reminder id
     snooze_wanted = Signal(int, object)  # reminder id, instant
     open_batch = Signal(int)
+    open_culture = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -64,13 +65,16 @@ class DueCard(QFrame):
         self.when.setText(item.when_text)
         set_role(self.when, "warn" if item.is_due else "muted")
         set_role(self.done_button, "primary" if item.is_due else "")
-        self.open_button.setVisible(item.batch is not None)
+        self.open_button.setVisible(item.batch is not None or item.culture is not None)
+        self.open_button.setText(
+            self.tr("Open the jar") if item.culture is None else self.tr("Open the culture")
+        )
         self.warning.setText(warning)
         self.warning.setVisible(bool(warning))
         for button, words in (
             (self.done_button, self.tr("Done: {title}")),
             (self.snooze_button, self.tr("Remind me later: {title}")),
-            (self.open_button, self.tr("Open the jar: {title}")),
+            (self.open_button, self.tr("{what}: {{title}}").format(what=self.open_button.text())),
         ):
             button.setAccessibleName(words.format(title=item.title))
 
@@ -131,6 +135,8 @@ class DueCard(QFrame):
     def _on_open(self) -> None:
         if self.item is not None and self.item.batch is not None:
             self.open_batch.emit(self.item.batch.id)
+        elif self.item is not None and self.item.culture is not None:
+            self.open_culture.emit(self.item.culture.id)
 
     def _on_snooze(self) -> None:
         self.fill_menu()

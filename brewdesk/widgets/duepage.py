@@ -32,6 +32,7 @@ class DuePage(QWidget):
     """
 
     open_batch = Signal(int)
+    open_culture = Signal(int)
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -184,6 +185,7 @@ class DuePage(QWidget):
         card.done_wanted.connect(self._on_done)
         card.snooze_wanted.connect(self._on_snooze)
         card.open_batch.connect(self.open_batch)
+        card.open_culture.connect(self.open_culture)
         return card
 
     def _drop_cards(self, keep: set[int]) -> None:

@@ -35,6 +35,7 @@ from brewdesk.widgets.windowpages import make_page
 from brewdesk.widgets.windowsize import fit_to_screen
 
 if TYPE_CHECKING:
+    from brewdesk.widgets.culturespage import CulturesPage
     from brewdesk.widgets.planpage import PlanPage
 
 MINUTE_MS = 60_000
@@ -233,6 +234,11 @@ class MainWindow(QMainWindow):
         """Show the jar of a batch."""
         self.show_page("shelf")
         self.shelf.choose_vessel(self._desk.batches.get(batch_id).vessel_id)
+
+    def open_culture(self, culture_id: int) -> None:
+        """Show the sheet of a culture."""
+        self.show_page("cultures")
+        cast("CulturesPage", self.page("cultures")).show_culture(culture_id)
 
     def bring_forward(self) -> None:
         """Show the window in front."""

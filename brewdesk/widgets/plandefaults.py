@@ -5,7 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import BatchStage, CultureState, Vessel, Wish
+from brewdesk.services.records import (
+    Batch,
+    BatchPurpose,
+    BatchStage,
+    CultureState,
+    Vessel,
+    Wish,
+)
 
 LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
 # What a maker carries from batch to batch; the rest belongs to the vessel and its place.
@@ -32,7 +39,7 @@ def free_vessels(desk: Desk, own_vessel_id: int | None = None) -> tuple[Vessel, 
 def first_wish(desk: Desk, vessel_id: int) -> Wish:
     """Return the wish to begin with: the last batch's recipe in this vessel's volume."""
     wish = desk.batches.default_wish(vessel_id)
-    former = desk.batches.all()
+    former = _drinks(desk)
     if not former:
         return wish
     last = desk.batches.wish_of(former[0])
@@ -42,10 +49,20 @@ def first_wish(desk: Desk, vessel_id: int) -> Wish:
 def first_culture(desk: Desk, vessel_id: int) -> int | None:
     """Return the culture that rests in the vessel, else the last one used, else one at rest."""
     known = desk.cultures.all(include_gone=False)
-    former = desk.batches.all()
+    former = _drinks(desk)
     last_id = former[0].culture_id if former else None
+    known = tuple(
+        culture
+        for culture in known
+        if culture.state is not CultureState.FORMING and culture.suspect_at is None
+    )
     resting = [culture for culture in known if culture.state is CultureState.RESTING]
     here = [culture for culture in resting if culture.vessel_id == vessel_id]
     usual = [culture for culture in known if culture.id == last_id]
     first = next(iter(here or usual or resting or known), None)
     return None if first is None else first.id
+
+
+def _drinks(desk: Desk) -> tuple[Batch, ...]:
+    """Return the batches to drink, newest first: growing a culture follows another recipe."""
+    return tuple(row for row in desk.batches.all() if row.purpose is BatchPurpose.DRINK)

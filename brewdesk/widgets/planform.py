@@ -247,6 +247,7 @@ class PlanForm(QWidget):
     def begin(self, vessel_id: int | None = None) -> None:
         """Begin a new plan, for ``vessel_id`` if given, as the last batch was planned."""
         self._batch = None
+        self.culture.own_plan = None
         self.reload()
         choose(self.vessel, vessel_id)
         self._forget_typing()
@@ -255,6 +256,7 @@ class PlanForm(QWidget):
     def begin_edit(self, batch: Batch) -> None:
         """Fill the form with a plan to be changed."""
         self._batch = batch
+        self.culture.own_plan = batch
         self.reload()
         wish = self._desk.batches.wish_of(batch)
         self._is_filling = True
@@ -395,6 +397,7 @@ class PlanForm(QWidget):
         """Take back the problems shown by ``set_problem``."""
         for row in self.rows.values():
             row.set_problem("")
+        self.culture.hint()
 
     def refresh_units(self) -> None:
         """Show untouched amounts in the unit the maker has chosen since."""

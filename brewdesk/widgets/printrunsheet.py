@@ -2,211 +2,53 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QMarginsF, QRectF, QSize, QStandardPaths, Qt
-from PySide6.QtGui import QColor, QImage, QPageSize, QPainter, QPaintEvent, QPdfWriter, QPixmap
-from PySide6.QtWidgets import (
-    QComboBox,
-    QDialog,
-    QFileDialog,
-    QFrame,
-    QHBoxLayout,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter
+from PySide6.QtWidgets import QWidget
 
 from brewdesk.printing.runsheetpainter import RunSheet, page_layout, paint_run_sheet
-from brewdesk.widgets.fields import plain_label
-from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import FAMILY, SPACE, load_fonts
-
-PDF_DPI = 600
-_INCH_MM = 25.4
-_PAGE_WIDTH_PX = 620  # on screen, so that the smallest print can still be read
+from brewdesk.widgets import paperdialog
+from brewdesk.widgets.paperdialog import PaperDialog
 
 
-class RunSheetDialog(QDialog):
-    """The page in small, and what can be done with it. Opened with ``open()``."""
+@dataclass(frozen=True)
+class _RunSheetPage:
+    sheet: RunSheet
 
-    def __init__(self, sheet: RunSheet, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._sheet = sheet
-        self._printing: QDialog | None = None
-        self._printer: object | None = None
-        self._files: QFileDialog | None = None
-        self.setModal(True)
-        self.setWindowTitle(self.tr("Run sheet"))
-        self.page = PageView(sheet, self)
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-        area.setWidget(self.page)
-        self.paper = QComboBox(self)
-        self.paper.setObjectName("paper_size")
-        self.paper.setAccessibleName(self.tr("Paper size"))
-        for size in (QPageSize.PageSizeId.A4, QPageSize.PageSizeId.Letter):
-            self.paper.addItem(QPageSize.name(size), size)
-        self.said = plain_label(role="muted", parent=self, wraps=True)
-        self.save = QPushButton(self.tr("Save as PDF…"), self)
-        self.save.setObjectName("run_sheet_pdf")
-        self.save.setDefault(True)
-        set_role(self.save, "primary")
-        self.print = QPushButton(self.tr("Print…"), self)
-        self.print.setObjectName("run_sheet_print")
-        self.shut = QPushButton(self.tr("Close"), self)
-        for button in (self.print, self.shut):
-            button.setAutoDefault(False)
-        line = QHBoxLayout()
-        line.setSpacing(SPACE)
-        line.addWidget(self.paper)
-        line.addWidget(self.said, 1)
-        for button in (self.shut, self.print, self.save):
-            line.addWidget(button)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
-        column.setSpacing(2 * SPACE)
-        column.addWidget(area, 1)
-        column.addLayout(line)
-        self.resize(QSize(_PAGE_WIDTH_PX + 8 * SPACE, 92 * SPACE))
-        self._connect()
+    @property
+    def title(self) -> str:
+        return self.sheet.title
 
-    def _connect(self) -> None:
-        self.save.clicked.connect(self._on_save)
-        self.print.clicked.connect(self._on_print)
-        self.shut.clicked.connect(self.reject)
-        self.paper.currentIndexChanged.connect(self._on_paper)
+    def layout(self, size: QPageSize.PageSizeId) -> QPageLayout:
+        return page_layout(size)
 
-    def paper_size(self) -> QPageSize.PageSizeId:
-        """Return the paper chosen."""
-        return QPageSize.PageSizeId(self.paper.currentData())
-
-    def _on_paper(self, _index: int) -> None:
-        self.page.set_paper(self.paper_size())
-
-    def _on_save(self) -> None:
-        """Ask where to put the file."""
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        self._files = QFileDialog(self, self.tr("Save the run sheet as PDF"), folder)
-        self._files.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        self._files.setNameFilter(self.tr("PDF files (*.pdf)"))
-        self._files.setDefaultSuffix("pdf")
-        self._files.selectFile(file_name(self._sheet.title))
-        self._files.fileSelected.connect(self.save_pdf)
-        self._files.open()
-
-    def save_pdf(self, path: str) -> None:
-        """Write the sheet to ``path`` and say how that went."""
-        if write_pdf(self._sheet, Path(path), self.paper_size()):
-            self.said.setText(self.tr("Saved as {file}").format(file=Path(path).name))
-        else:
-            self.said.setText(
-                self.tr("{file} could not be written. Choose another folder.").format(
-                    file=Path(path).name
-                )
-            )
-
-    def _on_print(self) -> None:
-        """Open the desktop's print preview; the module is loaded only now."""
-        from PySide6.QtPrintSupport import QPrinter, QPrintPreviewDialog
-
-        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        printer.setPageLayout(page_layout(self.paper_size()))
-        printer.setDocName(self._sheet.title)
-        self._printer = printer  # the preview does not keep it alive
-        preview = QPrintPreviewDialog(printer, self)
-        preview.paintRequested.connect(self._on_paint_requested)
-        preview.finished.connect(preview.deleteLater)
-        self._printing = preview
-        preview.open()
-
-    def _on_paint_requested(self, printer: object) -> None:
-        painter = QPainter(printer)  # type: ignore[call-overload]  # a QPrinter, imported late
-        load_fonts()
-        paint_run_sheet(painter, self._sheet, family=FAMILY)
-        painter.end()
+    def paint(self, painter: QPainter, room: QRectF | None, family: str) -> object:
+        return paint_run_sheet(painter, self.sheet, room, family)
 
 
-class PageView(QWidget):
-    """The page as an image, black on white in every scheme."""
+class RunSheetDialog(PaperDialog):
+    """The run sheet in small, and what can be done with it. Opened with ``open()``."""
 
     def __init__(self, sheet: RunSheet, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._sheet = sheet
-        self._size = QPageSize.PageSizeId.A4
-        self._shown: QPixmap | None = None
-        self.setAccessibleName(sheet.title)
-        self.set_paper(self._size)
-
-    def set_paper(self, size: QPageSize.PageSizeId) -> None:
-        """Show the sheet on this paper."""
-        self._size = size
-        self._shown = None
-        paper = QPageSize.definitionSize(size)
-        unit = 1.0 if QPageSize.definitionUnits(size) == QPageSize.Unit.Millimeter else _INCH_MM
-        self._paper_mm = (paper.width() * unit, paper.height() * unit)
-        height = round(_PAGE_WIDTH_PX * self._paper_mm[1] / self._paper_mm[0])
-        self.setMinimumSize(QSize(_PAGE_WIDTH_PX, height + 2 * SPACE))
-        self.update()
-
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        """Paint the page in the middle, on a faint shadow."""
-        if self._shown is None:
-            self._shown = self._drawn()
-        painter = QPainter(self)
-        left = (self.width() - _PAGE_WIDTH_PX) / 2
-        size = self._shown.deviceIndependentSize()
-        page = QRectF(left, SPACE / 2, size.width(), size.height())
-        painter.fillRect(page.translated(2, 3), QColor(0, 0, 0, 50))
-        painter.drawPixmap(page, self._shown, QRectF(self._shown.rect()))
-
-    def _drawn(self) -> QPixmap:
-        ratio = self.devicePixelRatioF()
-        dots_per_mm = _PAGE_WIDTH_PX * ratio / self._paper_mm[0]
-        width, height = (round(side * dots_per_mm) for side in self._paper_mm)
-        image = QImage(width, height, QImage.Format.Format_RGB32)
-        image.fill(Qt.GlobalColor.white)
-        image.setDotsPerMeterX(round(dots_per_mm * 1000))
-        image.setDotsPerMeterY(round(dots_per_mm * 1000))
-        margins: QMarginsF = page_layout(self._size).margins()
-        room = QRectF(image.rect()).marginsRemoved(margins * dots_per_mm)
-        load_fonts()
-        painter = QPainter(image)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        paint_run_sheet(painter, self._sheet, room, FAMILY)
-        painter.end()
-        pixmap = QPixmap.fromImage(image)
-        pixmap.setDevicePixelRatio(ratio)
-        return pixmap
+        super().__init__(
+            _RunSheetPage(sheet),
+            name="run_sheet",
+            title=self.tr("Run sheet"),
+            save_title=self.tr("Save the run sheet as PDF"),
+            parent=parent,
+        )
 
 
 def write_pdf(
     sheet: RunSheet, path: Path, size: QPageSize.PageSizeId = QPageSize.PageSizeId.A4
 ) -> bool:
     """Write ``sheet`` as a PDF file; False if it could not be written."""
-    load_fonts()
-    buffer = QBuffer()
-    buffer.open(QBuffer.OpenModeFlag.WriteOnly)
-    writer = QPdfWriter(buffer)
-    writer.setPageLayout(page_layout(size))
-    writer.setResolution(PDF_DPI)
-    writer.setTitle(sheet.title)
-    writer.setCreator("brewdesk")
-    painter = QPainter(writer)
-    paint_run_sheet(painter, sheet, family=FAMILY)
-    painter.end()
-    # Painted whole before the file is touched: a full disk leaves no half page behind as "saved".
-    try:
-        path.write_bytes(buffer.data().data())
-    except OSError:
-        return False
-    return True
+    return paperdialog.write_page(_RunSheetPage(sheet), path, size)
 
 
 def file_name(title: str) -> str:
     """Return a file name made from a batch's name, without signs that file systems refuse."""
-    kept = "".join(sign if sign.isalnum() or sign in " -_" else "_" for sign in title).strip()
-    return f"{kept or 'run sheet'}.pdf"
+    return paperdialog.file_name(title, "run sheet")

@@ -39,6 +39,7 @@ QFrame[role="card"] {{ background: {t.surface}; border: 1px solid {t.line};
   border-radius: {RADIUS}px; }}
 QFrame[role="strip"] {{ background: {t.surface}; border: none;
   border-top: 1px solid {t.line}; }}
+QFrame[role="side"] {{ background: {t.surface}; border: none; border-left: 1px solid {t.line}; }}
 QFrame[role="rail"] {{ background: {t.surface}; border: none; border-right: 1px solid {t.line}; }}
 QFrame[role="warn"] {{ background: {t.warn_soft}; border: 1px solid {t.warn};
   border-radius: {RADIUS}px; }}
@@ -84,6 +85,11 @@ QPushButton[role="link"] {{ background: transparent; border: 1px solid transpare
   border-radius: 4px; color: {t.muted}; text-align: left; padding: 0 1px; min-height: 24px; }}
 QPushButton[role="link"]:hover {{ color: {t.accent}; text-decoration: underline; }}
 QPushButton[role="link"]:focus {{ border: 2px solid {t.focus}; padding: 0; }}
+QPushButton[role="kin"] {{ background: transparent; border: 1px solid transparent;
+  border-radius: 4px; color: {t.accent}; font-weight: 600; text-align: left; padding: 0 1px;
+  min-height: 28px; }}
+QPushButton[role="kin"]:hover {{ text-decoration: underline; }}
+QPushButton[role="kin"]:focus {{ border: 2px solid {t.focus}; padding: 0; }}
 QPushButton[role="danger"] {{ color: {t.danger}; border-color: {t.danger}; }}
 QToolButton[role="nav"] {{ background: transparent; border: 1px solid transparent;
   border-radius: {RADIUS}px; padding: 6px 2px; color: {t.muted}; font-size: {pt(10)}; }}
@@ -143,6 +149,8 @@ QScrollBar::handle {{ background: {t.edge}; border-radius: 4px; margin: 2px; min
   min-width: 32px; }}
 QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
 QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+
+QAbstractScrollArea::corner {{ background: transparent; border: none; }}
 
 QMenuBar {{ background: {t.surface}; color: {t.ink}; border-bottom: 1px solid {t.line}; }}
 QMenuBar::item {{ padding: 7px 12px; background: transparent; }}

@@ -32,13 +32,16 @@ def _due(desk: Desk, window: MainWindow) -> QWidget:
 
     made = DuePage(desk)
     made.open_batch.connect(window.open_batch)
+    made.open_culture.connect(window.open_culture)
     return made
 
 
-def _cultures(desk: Desk, _window: MainWindow) -> QWidget:
+def _cultures(desk: Desk, window: MainWindow) -> QWidget:
     from brewdesk.widgets.culturespage import CulturesPage
 
-    return CulturesPage(desk)
+    made = CulturesPage(desk)
+    made.open_batch.connect(window.open_batch)
+    return made
 
 
 def _reckoner(desk: Desk, _window: MainWindow) -> QWidget:

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import Qt as TextQt
 from PySide6.QtGui import QTextDocument
 
-from brewdesk.models.cultures import CultureTreeModel
+from brewdesk.models.family import FamilyModel
 from brewdesk.models.plaintip import plain_tip
 from brewdesk.models.readings import VALUE, ReadingsModel
 from brewdesk.store.records import CultureDraft, ReadingDraft
@@ -57,7 +57,7 @@ def test_a_note_is_no_markup(desk):
 
 
 def test_a_cultures_name_is_no_markup(desk):
-    culture = desk.cultures.add(
+    desk.cultures.add(
         CultureDraft(
             name="<i>Old</i> Faithful",
             origin=CultureOrigin.GIFT,
@@ -65,7 +65,7 @@ def test_a_cultures_name_is_no_markup(desk):
             born_at=desk.clock.now(),
         )
     )
-    model = CultureTreeModel(["Name"], lambda one: [one.name])
-    model.set_cultures([culture], {})
+    model = FamilyModel(words=lambda node: node.culture.name)
+    model.set_nodes(desk.lineage.tree().nodes)
     tip = model.index(0, 0).data(Qt.ItemDataRole.ToolTipRole)
     assert as_shown(tip) == "<i>Old</i> Faithful"

@@ -14,10 +14,11 @@ from brewdesk.services import demo
 from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.desk import build_desk
 from brewdesk.services.door import Door
+from brewdesk.services.growing import Growing
 from brewdesk.services.settings import Settings
 from brewdesk.services.shelf import Shelf
 from brewdesk.store.store import Store
-from culturecore.stages import BatchStage, CultureOrigin, Quantity
+from culturecore.stages import BatchPurpose, BatchStage, CultureOrigin, CultureState, Quantity
 from tests.helpers.dump import dump
 from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
 
@@ -53,7 +54,7 @@ def test_every_stage_of_a_jar_is_on_the_shelf(filled):
     changes = Changes()
     shelf = Shelf(Door(store, clock, changes), Settings(store, changes))
     jars = {jar.stage_code: jar for jar in shelf.jars()}
-    assert set(jars) == {"planned", "brewing", "souring", "tasting", "drawn_off"}
+    assert set(jars) == {"empty", "planned", "brewing", "souring", "tasting", "drawn_off"}
     assert jars["souring"].day_number == 3
     assert jars["brewing"].next_at > clock.now()
     assert not any(jar.alerts for jar in jars.values())
@@ -67,14 +68,33 @@ def test_every_stage_of_a_jar_is_on_the_shelf(filled):
 def test_the_cultures_are_a_family(filled):
     store, _ = filled
     with store.read() as unit:
-        bottle, split, gift = unit.cultures.where(order_by="born_at")
+        cultures = {row.name: row for row in unit.cultures.where()}
         links = {(link.culture_id, link.parent_id) for link in unit.culture_parents.where()}
+    bottle, split, gift = (cultures[name] for name in ("Lighthouse", "Ferry", "Harbour"))
     assert [row.origin for row in (bottle, split, gift)] == [
         CultureOrigin.RAW_BOTTLE,
         CultureOrigin.SPLIT,
         CultureOrigin.GIFT,
     ]
-    assert links == {(split.id, bottle.id), (gift.id, split.id)}
+    assert {(split.id, bottle.id), (gift.id, split.id)} <= links
+    assert {row.state for row in cultures.values()} == set(CultureState) - {CultureState.LOST}
+    merged = cultures["Marsh"]
+    assert {parent for child, parent in links if child == merged.id} == {
+        cultures["Dune"].id,
+        cultures["Reed"].id,
+    }
+
+
+def test_a_culture_grows_from_a_bottle_and_another_rests(filled):
+    store, clock = filled
+    changes = Changes()
+    door = Door(store, clock, changes)
+    jars = {jar.vessel.name: jar for jar in Shelf(door, Settings(store, changes)).jars()}
+    assert jars["Seed jar"].batch.purpose is BatchPurpose.CULTURE
+    growth = Growing(door, Settings(store, changes)).growth_of(jars["Seed jar"].culture.id)
+    assert (growth.day, growth.thickness_mm) == (9, 1.0)
+    assert jars["Store jar"].culture.name == "Marsh"
+    assert 0.5 < jars["Store jar"].fill_volume_l < 1.0
 
 
 def test_the_readings_fall_as_kombucha_does(filled):

@@ -101,7 +101,10 @@ def test_every_verdict_of_the_core_is_said_in_whole_sentences(code):
 def test_every_verdict_of_the_services_has_words(code):
     class AnyNumber(dict):
         def items(self):
-            keys = ("limit", "limit_c", "day", "deadline_days", "height_cm", "inner_diameter_cm")
+            keys = ["limit", "limit_c", "day", "deadline_days", "height_cm", "inner_diameter_cm"]
+            keys += ["first_days", "last_days", "solid_days", "latest_days", "at_c"]
+            keys += ["value_mm", "low_mm", "high_mm"]
+            keys += ["ph", "high", "share", "fill_l", "working_l"]
             return [(key, 1.0) for key in keys]
 
     words = verdict_words(Verdict(code, Level.WARN, AnyNumber()))

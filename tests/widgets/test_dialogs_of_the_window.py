@@ -97,10 +97,10 @@ def test_a_culture_is_changed_in_place(desk, shown, qtbot):
     culture = desk.cultures.get(batch.culture_id)
     dialog = shown(CultureDialog(desk, culture))
     assert dialog.name.text() == culture.name
-    choose(dialog.state, CultureState.RETIRED)
+    choose(dialog.state, CultureState.AT_WORK)
     press(qtbot, dialog.save)
     changed = desk.cultures.get(culture.id)
-    assert changed.state is CultureState.RETIRED
+    assert changed.state is CultureState.AT_WORK
     assert changed.born_at == culture.born_at
 
 

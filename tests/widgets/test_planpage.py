@@ -359,6 +359,49 @@ def test_the_culture_that_rests_in_the_vessel_is_chosen(desk, show):
     assert page.form.culture_id() == here.id
 
 
+def test_a_culture_that_is_planned_elsewhere_is_warned_of_and_can_be_planned_all_the_same(
+    desk, show, qtbot
+):
+    busy = culture(desk, "Busy")
+    taken, _free = vessel(desk, "Tall jar"), vessel(desk, "Crock")
+    desk.batches.plan(taken.id, busy.id, "Black tea 1", desk.batches.default_wish(taken.id))
+    page = show()
+    page.form.culture.choose(busy.id)
+
+    assert "planned for another vessel" in page.form.culture.row.message.text()
+    assert not page.form.culture.row.message.is_error
+    press(qtbot, page.plan_button)
+    assert [batch.culture_id for batch in desk.batches.all()] == [busy.id, busy.id]
+
+
+def test_changing_a_plan_does_not_warn_of_itself(desk, show):
+    busy = culture(desk, "Busy")
+    jar = vessel(desk, "Tall jar")
+    wish = desk.batches.default_wish(jar.id)
+    batch = desk.batches.plan(jar.id, busy.id, "Black tea 1", wish)
+    page = show()
+    page.edit_plan(batch.id)
+    assert page.form.culture_id() == busy.id
+    assert page.form.culture.row.message.text() == ""
+
+
+def test_what_is_forming_or_doubtful_is_not_suggested(desk, show):
+    mother = culture(desk, "Mother")
+    desk.clock.advance(minutes=1)
+    desk.culture_care.split(mother.id, name="Daughter", vessel_id=None)
+    desk.culture_care.lose(mother.id, "mold")
+    seed = vessel(desk, "Seed jar")
+    desk.growing.start(seed.id, name="Sprout", wish=desk.growing.default_wish(seed.id))
+    vessel(desk, "Crock")
+
+    page = show()
+
+    words = [page.form.culture.combo.itemText(i) for i in range(page.form.culture.combo.count())]
+    assert page.form.culture_id() is None
+    assert not any("Sprout" in text for text in words)
+    assert any("Daughter" in text and "may carry mold" in text for text in words)
+
+
 def test_another_vessel_brings_its_own_volume_but_leaves_what_was_typed(desk, show, qtbot):
     vessel(desk, "Tall jar", 4.0)
     crock = vessel(desk, "Crock", 8.0)

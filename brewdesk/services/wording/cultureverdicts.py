@@ -121,6 +121,6 @@ def films() -> dict[str, Parts]:
         "film_solid": (
             _t("{value_mm} is a usual thickness for a new culture."),
             _t("Makers usually wait for {low_mm} to {high_mm}; common practice, no rule."),
-            "",
+            _t("Handle it gently all the same."),
         ),
     }  # fmt: skip

@@ -91,6 +91,14 @@ def no_forecast_words() -> str:
     )
 
 
+def growing_words() -> str:
+    """Say why a batch that grows a culture has a curve and no tasting window."""
+    return _t(
+        "A culture grows in this jar: it is to keep, not to drink, so there is no tasting window. "
+        "The curve shows how sour its liquid is reckoned to become. Measure it, and look for mold."
+    )
+
+
 def summary_words(
     forecast: Forecast,
     *,
