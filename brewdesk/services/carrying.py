@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import TYPE_CHECKING, Protocol
@@ -21,11 +22,11 @@ from brewdesk.services.drops import (
     can_be_carried,
     choices,
 )
-from brewdesk.services.ledger import balance_in
+from brewdesk.services.ledger import balance_of
 from brewdesk.services.lending import resting_now_l
 from brewdesk.services.liquids import Liquids
 from brewdesk.services.vessels import LIVE_STAGES
-from brewdesk.store.records import Batch, Culture, Step, Vessel
+from brewdesk.store.records import Batch, Culture, Step, Transfer, Vessel
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchStage, CultureState, StepKind, StepState
 
@@ -207,10 +208,24 @@ def _read_facts(unit: ReadUnit, now: datetime) -> ShelfFacts:
     for culture in cultures.values():
         if culture.vessel_id is not None and culture.state is CultureState.RESTING:
             resting.setdefault(culture.vessel_id, []).append(culture)
-    jars = {
-        vessel.id: _jar(unit, vessel, live.get(vessel.id), tuple(resting.get(vessel.id, ())))
-        for vessel in vessels
-    }
+    ids = tuple(batch.id for batch in live.values())
+    # What was poured from one live batch into another is found by both of its ends.
+    transfers = {
+        row.id: row
+        for row in (
+            *unit.transfers.where(from_batch_id=ids),
+            *unit.transfers.where(to_batch_id=ids),
+        )
+    }.values()
+    brewing = tuple(row.id for row in live.values() if row.stage is BatchStage.BREWING)
+    steps = unit.steps.where(batch_id=brewing, order_by="position")
+    jars = {}
+    for vessel in vessels:
+        batch = live.get(vessel.id)
+        of_batch = [] if batch is None else [row for row in steps if row.batch_id == batch.id]
+        jars[vessel.id] = _jar(
+            vessel, batch, tuple(of_batch), transfers, tuple(resting.get(vessel.id, ()))
+        )
     return ShelfFacts(
         jars=jars,
         cultures=cultures,
@@ -224,21 +239,21 @@ def _read_facts(unit: ReadUnit, now: datetime) -> ShelfFacts:
 
 
 def _jar(
-    unit: ReadUnit, vessel: Vessel, batch: Batch | None, resting: tuple[Culture, ...]
+    vessel: Vessel,
+    batch: Batch | None,
+    sheet: tuple[Step, ...],
+    transfers: Iterable[Transfer],
+    resting: tuple[Culture, ...],
 ) -> JarFacts:
     if batch is None:
         return JarFacts(vessel=vessel, resting=resting)
-    heat, open_step = None, None
-    if batch.stage is BatchStage.BREWING:
-        sheet = unit.steps.where(batch_id=batch.id, order_by="position")
-        heat = gate_verdict(sheet, batch.culture_limit_c, None)
-        open_step = _first_live_step(sheet)
+    is_brewing = batch.stage is BatchStage.BREWING
     return JarFacts(
         vessel=vessel,
         batch=batch,
-        now_l=balance_in(unit, batch).now_l,
-        heat=heat,
-        open_step=open_step,
+        now_l=balance_of(batch, transfers).now_l,
+        heat=gate_verdict(sheet, batch.culture_limit_c, None) if is_brewing else None,
+        open_step=_first_live_step(sheet),
         resting=resting,
     )
 

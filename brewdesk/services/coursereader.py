@@ -20,9 +20,9 @@ def read_course(unit: ReadUnit, batch: Batch, means: SampleMeans) -> JarCourse:
         batch,
         unit.vessels.get(batch.vessel_id),
         unit.readings.where(batch_id=batch.id, quantity=READ, order_by=("at", "id")),
-        transfers_of(unit, batch.id),
-        _stays(unit, batch),
-        surroundings_of(unit, means, batch),
+        transfers=transfers_of(unit, batch.id),
+        stays=_stays(unit, batch),
+        surroundings=surroundings_of(unit, means, batch),
     )
 
 

@@ -8,7 +8,15 @@ from enum import Enum
 from PySide6.QtCore import QByteArray, QMimeData, QObject, QTimer, Signal
 
 from brewdesk.services.carrying import Carrying
-from brewdesk.services.drops import Carried, CarriedKind, Drop, ShelfFacts, Target, choices
+from brewdesk.services.drops import (
+    Carried,
+    CarriedKind,
+    Drop,
+    ShelfFacts,
+    Target,
+    can_be_carried,
+    choices,
+)
 
 MIME_TYPE = "application/x-brewdesk-carried"
 
@@ -56,11 +64,12 @@ class Carriage(QObject):
     def pick_up(self, carried: Carried, way: Way) -> bool:
         """Begin to carry something; False if it cannot be carried now."""
         self.give_up()
-        refusal = self._carrying.can_be_carried(carried)
+        facts = self._carrying.facts()
+        refusal = can_be_carried(facts, carried)
         if refusal.refusal is not None:
             self.refused.emit(refusal)
             return False
-        self._facts = self._carrying.facts()
+        self._facts = facts
         self._found = {}
         self.carried, self.way, self.here = carried, way, None
         self.begun.emit()

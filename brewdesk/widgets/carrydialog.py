@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QComboBox, QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.services.brewing import StepShut
@@ -164,6 +165,11 @@ class CarryDialog(QDialog):
         )
         self.go.clicked.connect(self._on_go)
         column.addWidget(buttons)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Begin as high as what is asked for needs."""
+        super().showEvent(event)
+        self.adjustSize()
 
     # --- what can be chosen ------------------------------------------------------------
 

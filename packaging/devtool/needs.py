@@ -78,6 +78,7 @@ TEST_PROGRAMS = (
     Need("Xvfb", "xvfb", "xorg-x11-server-Xvfb", "xorg-server-xvfb"),
     Need("dbus-daemon", "dbus-daemon", "dbus-daemon", "dbus"),
     Need("dunst", "dunst", "dunst", "dunst"),
+    Need("xdotool", "xdotool", "xdotool", "xdotool"),  # the mouse of that screen
     Need("pdftoppm", "poppler-utils", "poppler-utils", "poppler"),
     Need("pdftotext", "poppler-utils", "poppler-utils", "poppler"),
 )

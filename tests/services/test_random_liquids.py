@@ -138,6 +138,18 @@ class RandomLiquids(RandomActs):
         )
         self._try(lambda: self.desk.carrying.perform(choice, answers))
 
+    @rule(number=PICK, where=PICK, is_moved=st.booleans())
+    def change_culture(self, number, where, is_moved):
+        """Corrections by hand may say anything of a culture; here she is really moved."""
+        culture = self._pick(self.desk.cultures.all(), number)
+        vessel = self._vessel(where)
+        if culture is None or vessel is None:
+            return
+        if is_moved:
+            self._try(lambda: self.desk.culture_care.move(culture.id, vessel.id))
+        else:
+            self._try(lambda: self.desk.cultures.edit(culture.id, pellicle_mm=float(where)))
+
     # --- what always holds ------------------------------------------------------------
 
     @invariant()

@@ -106,6 +106,7 @@ def test_every_verdict_of_the_services_has_words(code):
             keys = ["limit", "limit_c", "day", "deadline_days", "height_cm", "inner_diameter_cm"]
             keys += ["first_days", "last_days", "solid_days", "latest_days", "at_c"]
             keys += ["value_mm", "low_mm", "high_mm"]
+            keys += ["ph", "high", "share", "fill_l", "working_l"]
             return [(key, 1.0) for key in keys]
 
     words = verdict_words(Verdict(code, Level.WARN, AnyNumber()))
