@@ -184,7 +184,7 @@ class ScreenReader:
         where = DBusAddress(one.path, one.owner, interface)
         return _call(self._connection, where, method, signature, body)
 
-    def get(self, one: Heard, interface: str, name: str) -> Any:  # noqa: ANN401  # D-Bus variant
+    def get(self, one: Heard, interface: str, name: str) -> Any:  # D-Bus variant
         message = Properties(DBusAddress(one.path, one.owner, interface)).get(name)
         reply = self._connection.send_and_get_reply(message, timeout=ANSWER_WITHIN_S)
         if reply.header.message_type is MessageType.error:
@@ -206,7 +206,7 @@ def _call(
     return tuple(reply.body)
 
 
-def until(look: Callable[[], Any]) -> Any:  # noqa: ANN401  # whatever is looked for
+def until(look: Callable[[], Any]) -> Any:  # whatever is looked for
     """Try again until it is there; another process has no signal to wait for."""
     deadline = time.monotonic() + APPEARS_WITHIN_S
     while True:
