@@ -80,6 +80,7 @@ TEST_PROGRAMS = (
     Need("dunst", "dunst", "dunst", "dunst"),
     Need("xdotool", "xdotool", "xdotool", "xdotool"),  # the mouse of that screen
     Need("pdftoppm", "poppler-utils", "poppler-utils", "poppler"),
+    Need("/usr/libexec/at-spi-bus-launcher", "at-spi2-core", "at-spi2-core", "at-spi2-core"),
     Need("pdftotext", "poppler-utils", "poppler-utils", "poppler"),
 )
 # A window manager that closes a window as a person would.
