@@ -48,6 +48,8 @@ class JarSheet(QWidget):
     print_wanted = Signal(int)  # batch id
     drop_plan_wanted = Signal(int)
     already_in_wanted = Signal(int)
+    clear_wanted = Signal(int)  # batch id: its suspicion of mold
+    culture_wanted = Signal(int)
     shown = Signal(object)  # the jar, or None
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -323,7 +325,21 @@ class JarSheet(QWidget):
             self._menu.addAction(self.tr("Draw it off…"), lambda: self.end_wanted.emit(jar, False))
         if batch is not None and batch.stage in (BatchStage.SOURING, BatchStage.BREWING):
             self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
+        if batch is not None and batch.suspect_at is not None:
+            batch_id = batch.id
+            if batch.stage is BatchStage.DRAWN_OFF:
+                self._menu.addAction(
+                    self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True)
+                )
+            self._menu.addAction(
+                self.tr("Clear it of suspicion…"), lambda: self.clear_wanted.emit(batch_id)
+            )
         self._menu.addSeparator()
+        if jar.culture is not None:
+            culture_id = jar.culture.id
+            self._menu.addAction(
+                self.tr("Show the culture"), lambda: self.culture_wanted.emit(culture_id)
+            )
         self._menu.addAction(
             self.tr("Change the vessel…"), lambda: self.edit_vessel_wanted.emit(vessel_id)
         )
