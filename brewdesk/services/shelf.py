@@ -263,6 +263,13 @@ def _read(unit: ReadUnit) -> _Rows:
     )
     cultures = unit.cultures.where()
     measured = (Quantity.PH, Quantity.PELLICLE_MM)
+    reminders = unit.reminders.where(state=OPEN_STATES)
+    resting_ids = tuple(row.id for row in cultures if row.rest_volume_l is not None)
+    measured_at_rest = (
+        unit.care.where(culture_id=resting_ids, kind=CareKind.PH, order_by="at")
+        if resting_ids
+        else ()
+    )
     return _Rows(
         vessels=vessels,
         batch_in=batch_in,
@@ -277,19 +284,10 @@ def _read(unit: ReadUnit) -> _Rows:
         steps_of=_grouped(
             unit.steps.where(order_by="position", batch_id=brewing_ids), lambda row: row.batch_id
         ),
-        reminders_of=_grouped(
-            unit.reminders.where(state=OPEN_STATES, batch_id=shown_ids),
-            lambda row: row.batch_id or 0,
-        ),
+        reminders_of=_grouped(reminders, lambda row: row.batch_id or 0),
+        reminders_of_culture=_grouped(reminders, lambda row: row.culture_id or 0),
+        rest_ph={row.culture_id: row for row in measured_at_rest},
         transfers_of=_transfers_of(unit, shown_ids),
-        reminders_of_culture=_grouped(
-            unit.reminders.where(
-                state=OPEN_STATES,
-                culture_id=tuple(row.id for row in cultures if row.vessel_id is not None),
-            ),
-            lambda row: row.culture_id or 0,
-        ),
-        rest_ph={row.culture_id: row for row in unit.care.where(kind=CareKind.PH, order_by="at")},
     )
 
 

@@ -54,6 +54,8 @@ class JarSheet(QWidget):
     carry_wanted = Signal(object, str, object)  # what, title, kinds of choices
     pick_up_wanted = Signal(object)
     top_up_wanted = Signal(int)  # batch id
+    clear_wanted = Signal(int)  # batch id: its suspicion of mold
+    culture_wanted = Signal(int)
     shown = Signal(object)  # the jar, or None
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -333,8 +335,22 @@ class JarSheet(QWidget):
                 action.triggered.connect(lambda _on=False, key=entry.key: self.start(key))
         if batch is not None and batch.stage in (BatchStage.SOURING, BatchStage.BREWING):
             self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
+        if batch is not None and batch.suspect_at is not None:
+            batch_id = batch.id
+            if batch.stage is BatchStage.DRAWN_OFF:
+                self._menu.addAction(
+                    self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True)
+                )
+            self._menu.addAction(
+                self.tr("Clear it of suspicion…"), lambda: self.clear_wanted.emit(batch_id)
+            )
         self._add_carry_entries(jar)
         self._menu.addSeparator()
+        if jar.culture is not None:
+            culture_id = jar.culture.id
+            self._menu.addAction(
+                self.tr("Show the culture"), lambda: self.culture_wanted.emit(culture_id)
+            )
         self._menu.addAction(
             self.tr("Change the vessel…"), lambda: self.edit_vessel_wanted.emit(vessel_id)
         )

@@ -103,6 +103,8 @@ class MainWindow(QMainWindow):
         sheet.end_wanted.connect(self.dialogs.end_batch)
         sheet.already_in_wanted.connect(self.dialogs.enter_already_in)
         sheet.print_wanted.connect(self.dialogs.print_run_sheet)
+        sheet.clear_wanted.connect(self.dialogs.clear_batch)
+        sheet.culture_wanted.connect(self.open_culture)
         self.act_bar.undo_wanted.connect(desk.history.undo)
         self.notice.open_wanted.connect(self._on_notice_opened)
         self.due_strip.open_due.connect(lambda: self.show_page("due"))
