@@ -148,10 +148,11 @@ class Shelf:
                 if rows is None:
                     rows = _read(unit, self._readings_of)
                 else:
+                    reminders = unit.reminders.where(state=OPEN_STATES)
                     rows = replace(
                         rows,
-                        reminders_of=_reminders_of(unit, rows.batch_in.values()),
-                        reminders_of_culture=_reminders_of_cultures(unit, rows.cultures.values()),
+                        reminders_of=_grouped(reminders, lambda row: row.batch_id or 0),
+                        reminders_of_culture=_grouped(reminders, lambda row: row.culture_id or 0),
                     )
             self._rows, self._has_other_reminders = rows, False
         return tuple(self._jar(vessel, rows) for vessel in rows.vessels)
@@ -315,6 +316,13 @@ def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
         if vessel.id in batch_in and batch_in[vessel.id].stage is BatchStage.SOURING
     }
     cultures = unit.cultures.where()
+    reminders = unit.reminders.where(state=OPEN_STATES)
+    resting_ids = tuple(row.id for row in cultures if row.rest_volume_l is not None)
+    measured_at_rest = (
+        unit.care.where(culture_id=resting_ids, kind=CareKind.PH, order_by="at")
+        if resting_ids
+        else ()
+    )
     unread = tuple(batch_id for batch_id in shown_ids if batch_id not in readings_of)
     if unread:
         measured = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
@@ -332,26 +340,12 @@ def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
         steps_of=_grouped(
             unit.steps.where(order_by="position", batch_id=brewing_ids), lambda row: row.batch_id
         ),
-        reminders_of=_reminders_of(unit, batch_in.values()),
+        reminders_of=_grouped(reminders, lambda row: row.batch_id or 0),
+        reminders_of_culture=_grouped(reminders, lambda row: row.culture_id or 0),
+        rest_ph={row.culture_id: row for row in measured_at_rest},
         transfers_of=_transfers_of(unit, shown_ids),
-        reminders_of_culture=_reminders_of_cultures(unit, cultures),
-        rest_ph={row.culture_id: row for row in unit.care.where(kind=CareKind.PH, order_by="at")},
         latest_in=latest_in(unit, souring_in),
     )
-
-
-def _reminders_of(unit: ReadUnit, batches: Iterable[Batch]) -> dict[int, list[Reminder]]:
-    ids = tuple(batch.id for batch in batches)
-    found = unit.reminders.where(state=OPEN_STATES, batch_id=ids)
-    return _grouped(found, lambda row: row.batch_id or 0)
-
-
-def _reminders_of_cultures(
-    unit: ReadUnit, cultures: Iterable[Culture]
-) -> dict[int, list[Reminder]]:
-    ids = tuple(row.id for row in cultures if row.vessel_id is not None)
-    found = unit.reminders.where(state=OPEN_STATES, culture_id=ids)
-    return _grouped(found, lambda row: row.culture_id or 0)
 
 
 def _transfers_of(unit: ReadUnit, batch_ids: tuple[int, ...]) -> dict[int, list[Transfer]]:

@@ -270,6 +270,8 @@ class CarryDialog(QDialog):
         target = self.where.currentText()
         if choice.target.tray is Tray.BOTTLES or choice.kind is ChoiceKind.REST:
             return words
+        if names["carried"] in words:
+            return self.tr("{what}, into {target}").format(what=words, target=target)
         return self.tr("{what}: {carried} to {target}").format(
             what=words, carried=names["carried"], target=target
         )

@@ -144,14 +144,22 @@ class EndDialog(QDialog):
         self.reason.currentIndexChanged.connect(self._on_reason)
 
     def _on_reason(self) -> None:
-        is_mold = self.reason.currentData() == "mold" and self._jar.culture is not None
-        culture = self._jar.culture.name if self._jar.culture is not None else ""
-        self._tell(
-            self.tr("The culture {culture} is marked as lost with it.").format(culture=culture)
-            if is_mold
-            else "",
-            "warn",
-        )
+        self._tell(self._mold_words() if self.reason.currentData() == "mold" else "", "warn")
+
+    def _mold_words(self) -> str:
+        """Say what else mold concerns: the culture in the jar, and what shared liquid with it."""
+        batch, culture = self._jar.batch, self._jar.culture
+        words = []
+        if culture is not None:
+            lost = self.tr("The culture {culture} is marked as lost with it.")
+            words.append(lost.format(culture=culture.name))
+        contacts = () if batch is None else self._desk.suspicion.contacts("batch", batch.id)
+        own_id = None if culture is None else culture.id
+        names = [one.name for one in contacts if (one.subject, one.id) != ("culture", own_id)]
+        if names:
+            touched = self.tr("Under suspicion, since they shared liquid with it: {names}.")
+            words.append(touched.format(names=", ".join(names)))
+        return " ".join(words)
 
     def _tell(self, text: str, role: str) -> None:
         set_role(self.result_words, role)

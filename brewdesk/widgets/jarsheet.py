@@ -59,6 +59,8 @@ class JarSheet(QWidget):
     top_up_wanted = Signal(int)  # batch id
     look_wanted = Signal(int)  # batch id
     mold_seen = Signal(int)  # batch id: all of it is to be discarded
+    clear_wanted = Signal(int)  # batch id: its suspicion of mold
+    culture_wanted = Signal(int)
     shown = Signal(object)  # the jar, or None
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -348,6 +350,15 @@ class JarSheet(QWidget):
             seen_id = batch.id
             self._menu.addAction(self.tr("Look for mold…"), lambda: self.look_wanted.emit(seen_id))
             self._menu.addAction(self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True))
+        if batch is not None and batch.suspect_at is not None:
+            batch_id = batch.id
+            if batch.stage is BatchStage.DRAWN_OFF:
+                self._menu.addAction(
+                    self.tr("Discard it…"), lambda: self.end_wanted.emit(jar, True)
+                )
+            self._menu.addAction(
+                self.tr("Clear it of suspicion…"), lambda: self.clear_wanted.emit(batch_id)
+            )
         self._add_carry_entries(jar)
         self._menu.addSeparator()
         if batch is not None:
@@ -360,6 +371,11 @@ class JarSheet(QWidget):
             self.tr("Show the jar's history"), lambda: self.history_wanted.emit(of_vessel)
         )
         self._menu.addSeparator()
+        if jar.culture is not None:
+            culture_id = jar.culture.id
+            self._menu.addAction(
+                self.tr("Show the culture"), lambda: self.culture_wanted.emit(culture_id)
+            )
         self._menu.addAction(
             self.tr("Change the vessel…"), lambda: self.edit_vessel_wanted.emit(vessel_id)
         )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import Culture
+from brewdesk.services.records import Batch, Culture
 from brewdesk.services.wording.cultures import names_words
 from brewdesk.widgets.caredialog import CareDialog
 from brewdesk.widgets.fields import announce
@@ -100,17 +100,17 @@ class LoseDialog(CareDialog):
 
 
 class ClearDialog(CareDialog):
-    """Take a culture out of suspicion; why is written down."""
+    """Take a culture or a batch out of suspicion; why is written down."""
 
-    def __init__(self, desk: Desk, culture: Culture, parent: QWidget | None = None) -> None:
+    def __init__(self, desk: Desk, subject: Culture | Batch, parent: QWidget | None = None) -> None:
         super().__init__(
             desk,
-            self.tr("Clear {name} of suspicion").format(name=culture.name),
+            self.tr("Clear {name} of suspicion").format(name=subject.name),
             self.tr("Clear it"),
             name="clear",
             parent=parent,
         )
-        self._culture = culture
+        self._subject = subject
         self.add_words(
             self.tr(
                 "No look can prove that there is no mold. Clear it only if you have watched it "
@@ -121,5 +121,10 @@ class ClearDialog(CareDialog):
 
     def act(self) -> object:
         """Clear it."""
-        self._desk.suspicion.clear(culture_id=self._culture.id, reason=self.reason.text())
-        return self._culture
+        ids = (
+            {"culture_id": self._subject.id}
+            if isinstance(self._subject, Culture)
+            else {"batch_id": self._subject.id}
+        )
+        self._desk.suspicion.clear(**ids, reason=self.reason.text())
+        return self._subject

@@ -111,6 +111,8 @@ class MainWindow(QMainWindow):
         sheet.look_wanted.connect(self.dialogs.look_for_mold)
         sheet.mold_seen.connect(self.dialogs.discard_moldy)
         sheet.history_wanted.connect(self.show_history)
+        sheet.clear_wanted.connect(self.dialogs.clear_batch)
+        sheet.culture_wanted.connect(self.open_culture)
         self.act_bar.undo_wanted.connect(desk.history.undo)
         self.notice.open_wanted.connect(self._on_notice_opened)
         self.due_strip.open_due.connect(lambda: self.show_page("due"))

@@ -107,6 +107,12 @@ class WindowDialogs(QObject):
         if look is Look.MOLD:
             self.discard_moldy(batch_id)
 
+    def clear_batch(self, batch_id: int) -> None:
+        """Ask why a batch is to be cleared of the suspicion of mold."""
+        from brewdesk.widgets.leaveforms import ClearDialog
+
+        self.open(ClearDialog(self._desk, self._desk.batches.get(batch_id), self._window))
+
     def print_run_sheet(self, batch_id: int) -> None:
         """Open the preview of a run sheet."""
         from brewdesk.widgets.printrunsheet import RunSheetDialog

@@ -238,3 +238,17 @@ def test_a_look_is_in_the_journal_of_the_batch(kit, growing, mixed):
     quantities = [row.quantity for row in kit.readings.of_batch(mixed.id)]
     assert quantities == [Quantity.LOOK, Quantity.PELLICLE_MM]
     assert "Look" in kit.journal.of_batch(mixed.id)[0].text
+
+
+def test_its_curve_names_no_tasting_window(kit, mixed):
+    from brewdesk.services.forecasts import Forecasts
+    from tests.helpers.fakes import InlineJobs
+
+    forecasts = Forecasts(kit.door, InlineJobs())
+    kit.clock.advance(days=3)
+    forecasts.request(mixed.id)
+    view = forecasts.now(mixed.id)
+    assert view.forecast is not None
+    assert (view.opens_on, view.closes_on) == (None, None)
+    assert "no tasting window" in view.text_summary
+    assert view.notes == ()

@@ -8,9 +8,11 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlalchemy import event
 
+from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.reminders import Reminders
 from brewdesk.services.shelf import Shelf
+from brewdesk.services.wording.shelf import stage_words
 from brewdesk.store.records import ReadingDraft
 from culturecore.outcome import Level
 from culturecore.stages import BatchStage, Look, Material, Method, Quantity, StepKind
@@ -342,3 +344,14 @@ def test_a_look_of_a_batch_that_is_over_is_told_no_more(kit):
     kit.batches.draw_off(batch.id)
     (jar,) = kit.shelf.jars()
     assert jar.alerts == ()
+
+
+def test_a_resting_culture_lends_its_jar_volume_and_ph(kit):
+    store = kit.vessel("Store")
+    care = CultureCare(kit.door, kit.settings)
+    culture = care.rest(kit.culture().id, store.id, 0.8)
+    care.measure_ph(culture.id, 2.9, 0.05)
+    (jar,) = kit.shelf.jars()
+    assert jar.fill_volume_l == pytest.approx(0.8)
+    assert (jar.latest_ph, jar.stage_code) == (2.9, "empty")
+    assert stage_words(jar) == "Old Faithful at rest"

@@ -529,3 +529,53 @@ def test_starter_of_ones_own_names_the_parent(page, resting, desk, qtbot):
     qtbot.mouseClick(form.go, Qt.MouseButton.LeftButton)
     made = desk.cultures.get(page.chosen_id())
     assert desk.cultures.parents_of(made.id)[0].id == resting.id
+
+
+# --- from elsewhere ------------------------------------------------------------------------
+
+
+def test_a_reminder_of_a_culture_opens_its_sheet(desk, resting, qtbot):
+    from brewdesk.widgets.duepage import DuePage
+
+    desk.clock.advance(days=29)
+    desk.reminders.sync()
+    due = DuePage(desk)
+    qtbot.addWidget(due)
+    due.resize(900, 1200)
+    due.show()
+    QApplication.processEvents()
+    wanted = []
+    due.open_culture.connect(wanted.append)
+    buttons = [one for one in due.findChildren(QPushButton, "due_open") if one.isVisible()]
+    assert buttons[0].text() == "Open the culture"
+    qtbot.mouseClick(buttons[0], Qt.MouseButton.LeftButton)
+    assert wanted == [resting.id]
+
+
+def test_a_batch_is_cleared_through_the_same_form(desk, qtbot):
+    from brewdesk.widgets.leaveforms import ClearDialog
+
+    batch = souring_batch(desk)
+    desk.culture_care.lose(batch.culture_id, "mold")
+    flagged = desk.batches.get(batch.id)
+    assert flagged.suspect_at is not None
+    form = ClearDialog(desk, flagged)
+    qtbot.addWidget(form)
+    form.open()
+    qtbot.keyClicks(form.reason, "looked every day")
+    qtbot.mouseClick(form.go, Qt.MouseButton.LeftButton)
+    assert desk.batches.get(batch.id).suspect_at is None
+
+
+def test_discarding_for_mold_names_what_comes_under_suspicion(desk, qtbot):
+    from brewdesk.widgets.enddialog import EndDialog
+
+    batch = souring_batch(desk)
+    mother = desk.cultures.get(batch.culture_id)
+    split(desk, mother, "Daughter")
+    (jar,) = desk.shelf.jars()
+    form = EndDialog(desk, jar, discard=True)
+    qtbot.addWidget(form)
+    form.reason.setCurrentIndex(0)
+    assert "Daughter" in form.result_words.text()
+    assert mother.name in form.result_words.text()
