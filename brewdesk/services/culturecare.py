@@ -395,6 +395,14 @@ class CultureCare:
             culture_id=culture_id,
         )
 
+    def clear_suspicion(
+        self, *, culture_id: int | None = None, batch_id: int | None = None, reason: str
+    ) -> None:
+        """Take a culture or a batch out of suspicion, as `suspicion.Suspicion.clear`."""
+        suspicion.Suspicion(self._door).clear(
+            culture_id=culture_id, batch_id=batch_id, reason=reason
+        )
+
     def get_usable(self, culture_id: int) -> Culture:
         """Return a culture that may be used: here, grown, and under no suspicion.
 

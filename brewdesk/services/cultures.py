@@ -100,6 +100,10 @@ class Cultures:
         elif "state" in fields and old.state in GONE:
             fields |= {"gone_at": None, "gone_to": ""}
         draft = CultureDraft(**(_fields(old) | fields))
+        rests_in_one = draft.vessel_id is not None and draft.state is CultureState.RESTING
+        if draft.rest_volume_l is not None and not rests_in_one:
+            fields["rest_volume_l"] = None  # the liquid does not come along
+            draft = replace(draft, rest_volume_l=None)
         with self._door.store.read() as unit:
             self._check(unit, draft, culture_id)
         facts: dict[str, object] = {"name": draft.name, "old_name": old.name}

@@ -31,7 +31,7 @@ from PySide6.QtGui import (
     QRegion,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QListView, QWidget
 
 from brewdesk.models.family import NODE_ROLE, FamilyModel
 from brewdesk.models.familylayout import FamilyPlan, plan_family
@@ -46,10 +46,11 @@ _SIGN = 14
 _DRAG_PX = 4  # a hand's tremble is no drag
 
 
-class FamilyView(QAbstractItemView):
+class FamilyView(QListView):
     """Cards in columns. Arrows walk: left to a parent, right to a child, up and down beside.
 
-    Dragging the ground moves the drawing, as the scroll bars do.
+    Dragging the ground moves the drawing, as the scroll bars do. It is a list view, and
+    not the bare item view, because only of a list do screen readers hear the entries.
     """
 
     culture_chosen = Signal(int)
@@ -299,6 +300,10 @@ class FamilyView(QAbstractItemView):
         self.updateGeometries()
         self.viewport().update()
 
+    def doItemsLayout(self) -> None:  # noqa: N802  # Qt's own name
+        """Place everybody; a list would set rows below one another."""
+        self.replan()
+
     def reset(self) -> None:
         """Place everybody anew after the model changed as a whole."""
         super().reset()
@@ -310,8 +315,7 @@ class FamilyView(QAbstractItemView):
         self.replan()
 
     def updateGeometries(self) -> None:
-        """Fit the scroll bars to the drawing."""
-        super().updateGeometries()
+        """Fit the scroll bars to the drawing; a list's own rows do not count."""
         whole, seen = self.drawing_size(), self.viewport().size()
         for bar, length, room in (
             (self.horizontalScrollBar(), whole.width(), seen.width()),

@@ -138,6 +138,8 @@ QTableView, QTreeView, QListView {{ background: {t.surface}; color: {t.ink};
   selection-background-color: {t.accent_soft}; selection-color: {t.ink};
   alternate-background-color: {t.ground}; outline: none; }}
 QTableView:focus, QTreeView:focus, QListView:focus {{ border: 2px solid {t.focus}; }}
+QListView#culture_tree, QListView#culture_tree:focus {{ background: {t.ground}; border: none;
+  border-radius: 0; }}
 QTreeView::item {{ min-height: {TOUCH - 4}px; padding: 0 5px; }}
 QHeaderView::section {{ background: {t.surface}; color: {t.muted}; border: none;
   border-bottom: 1px solid {t.line}; padding: 6px 8px; font-weight: 600; }}

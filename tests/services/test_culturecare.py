@@ -264,3 +264,13 @@ def test_planning_warns_of_a_culture_that_is_at_work(kit):
     kit.souring(culture=culture)
     (verdict,) = kit.batches.culture_verdicts(culture.id)
     assert verdict.code == "culture_at_work_elsewhere"
+
+
+def test_correcting_where_it_is_leaves_the_liquid_behind(kit, care, resting):
+    assert kit.cultures.edit(resting.id, vessel_id=None).rest_volume_l is None
+    kit.history.undo()
+    assert kit.cultures.get(resting.id).rest_volume_l == 0.5
+    gone = kit.cultures.edit(resting.id, state=CultureState.GIVEN_AWAY)
+    assert (gone.vessel_id, gone.rest_volume_l, gone.gone_at) == (None, None, kit.clock.now())
+    back = kit.cultures.edit(resting.id, state=CultureState.RESTING)
+    assert (back.gone_at, back.gone_to) == (None, "")

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from brewdesk.services.brewing import StepShut
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.suspicion import Suspicion, _Link, _walk
+from brewdesk.services.wording.shelf import jar_words
 from brewdesk.store.records import ReadingDraft, TransferDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level
@@ -136,6 +137,8 @@ def test_a_batch_thrown_away_for_mold_flags_too(kit):
     other_jar = next(jar for jar in kit.shelf.jars() if jar.vessel.name == "Second")
     assert [alert.code for alert in other_jar.alerts] == ["mold_suspected"]
     assert kit.batches.drinkable_verdict(other.id).code == "mold_suspected"
+    words = jar_words(other_jar, kit.clock.now(), kit.clock.zone())
+    assert (words.coming, words.urgent) == ("May carry mold", "danger")
 
 
 def test_a_batch_thrown_away_for_another_reason_flags_nothing(kit):

@@ -196,6 +196,12 @@ def test_the_tree_tells_a_screen_reader_everything_it_shows(page, family, desk):
     assert said[2] == "Second, Given to a neighbour, generation 1, less than a day old"
     interface = QAccessible.queryAccessibleInterface(view)
     assert interface.text(QAccessible.Text.Name) == view.accessibleName() != ""
+    assert interface.role() is QAccessible.Role.List
+    heard = [interface.child(number) for number in range(interface.childCount())]
+    assert [one.text(QAccessible.Text.Name) for one in heard] == said
+    for number, one in enumerate(heard):
+        place = view.visualRect(model.index(number, 0))
+        assert one.rect().size() == place.size()
 
 
 def test_two_hundred_cultures_are_drawn_and_all_can_be_reached(page, desk):
