@@ -15,7 +15,6 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from brewdesk.services.ledger import balance_of
-from brewdesk.services.surroundings import Surroundings
 from brewdesk.store.records import Batch, Reading, Transfer, Vessel
 from culturecore.outcome import Estimate
 from culturecore.stages import BatchStage, Quantity, TasteMark, TransferKind
@@ -43,7 +42,6 @@ _ROUGH_SD = {
 _LEAST_SD = {Quantity.SPECIFIC_GRAVITY: 0.0002}
 _USUAL_LEAST_SD = 0.005
 _STEP_DAYS = 0.01  # a quarter of an hour: pouring over is a step, not a slope
-_NOTHING_KNOWN = Surroundings()
 _TASTE_SD = 1.0  # not looked at: a verdict has its own model
 
 
@@ -53,6 +51,23 @@ class UsualStay:
 
     since: datetime
     temperature_c: float
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """How warm it was around a batch.
+
+    ``course`` holds means of six hours [degC] by the instant in their middle, while the batch
+    stood where they were taken. ``moved_at`` is when it came to the place where it stands
+    now, None if it began there; ``usual_c`` is that place's usual temperature then.
+    """
+
+    course: tuple[tuple[datetime, float], ...] = ()
+    moved_at: datetime | None = None
+    usual_c: float | None = None
+
+
+_NOTHING_KNOWN = Surroundings()
 
 
 @dataclass(frozen=True, slots=True)

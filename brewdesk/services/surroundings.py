@@ -13,6 +13,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from brewdesk.services.acts import ActKind
+from brewdesk.services.jarcourse import Surroundings
 from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.placelog import course_in
 from brewdesk.store.records import Batch
@@ -33,20 +34,6 @@ class Stay:
     place_id: int
     from_at: datetime
     to_at: datetime
-
-
-@dataclass(frozen=True, slots=True)
-class Surroundings:
-    """How warm it was around a batch.
-
-    ``course`` holds means of six hours [degC] by the instant in their middle, while the batch
-    stood where they were taken. ``moved_at`` is when it came to the place where it stands
-    now, None if it began there; ``usual_c`` is that place's usual temperature then.
-    """
-
-    course: tuple[tuple[datetime, float], ...] = ()
-    moved_at: datetime | None = None
-    usual_c: float | None = None
 
 
 def surroundings_of(unit: ReadUnit, means: SampleMeans, batch: Batch) -> Surroundings:

@@ -6,6 +6,7 @@ import pytest
 
 from brewdesk.services.coursereader import read_course
 from brewdesk.services.jarcourse import conditions_of, standing_volume_l
+from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.whatif import as_it_is
 from brewdesk.store.records import PlaceDraft
 from culturecore import vessels
@@ -17,7 +18,7 @@ from tests.services.test_liquids import read_ph
 
 def course(kit, batch_id):
     with kit.store.read() as unit:
-        return read_course(unit, unit.batches.get(batch_id))
+        return read_course(unit, unit.batches.get(batch_id), SampleMeans())
 
 
 def conditions(kit, batch_id):

@@ -43,7 +43,7 @@ def _course(kit, batch):
             batch,
             unit.vessels.get(batch.vessel_id),
             unit.readings.where(batch_id=batch.id, order_by=("at", "id")),
-            surroundings_of(unit, SampleMeans(), batch),
+            surroundings=surroundings_of(unit, SampleMeans(), batch),
         )
 
 
