@@ -129,11 +129,11 @@ class Program(QObject):
             key="place-logs",
             pool=Pool.STORE,
         )
+        self.has_begun.emit()
 
     def _on_unprepared(self, error: BaseException) -> None:
         log.warning("the logs of the places could not be prepared: %s", error)
         self._on_half_hour()
-        self.has_begun.emit()
 
     def leave(self) -> None:
         """Close everything in order. Doing it twice is doing it once."""
