@@ -6,15 +6,17 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from brewdesk.services import forming, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.cultures import GONE
 from brewdesk.services.door import Door
+from brewdesk.services.ending import close_drawn_off, end_batch
 from brewdesk.services.names import tidy_name
 from brewdesk.services.settings import CULTURE_LIMIT_C, Settings
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.services.wording.stages import name_of
-from brewdesk.store.records import Batch, BatchDraft, Culture, Vessel
+from brewdesk.store.records import Batch, BatchDraft, Vessel
 from culturecore import drinkverdicts, safety, sweettea
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
@@ -24,7 +26,6 @@ from culturecore.stages import (
     Method,
     Quantity,
     StarterTaste,
-    StepState,
     TeaKind,
 )
 from culturecore.sweettea import Plan, Starter, Wish
@@ -34,6 +35,15 @@ if TYPE_CHECKING:
 
 _SAME_AMOUNT_L = 1e-6
 _NAMES_LOOKED_AT = 60
+# What a draft knows nothing of: a changed plan keeps it.
+_NOT_OF_THE_WISH = (
+    "planned_at",
+    "purpose",
+    "starter_batch_id",
+    "starter_culture_id",
+    "suspect_at",
+    "suspect_reason",
+)
 
 
 class Batches:
@@ -147,15 +157,10 @@ class Batches:
             "resting_culture"; "culture_id" with reason "gone"; "name" with reason
             "empty" or "too_long"; or a field of the wish.
         """
-        with self._door.store.read() as unit:
-            vessel = unit.vessels.get(vessel_id)
-            _check_vessel(unit, vessel, culture_id)
-            _check_culture(unit, culture_id)
-        draft = self._draft(vessel, culture_id, name, wish)
+        draft, vessel = self.checked_draft(vessel_id, culture_id, name, wish)
 
         def work(unit: UnitOfWork) -> Batch:
-            for done in unit.batches.where(vessel_id=vessel_id, stage=BatchStage.DRAWN_OFF):
-                unit.batches.change(done.id, stage=BatchStage.CLOSED)
+            close_drawn_off(unit, vessel_id)
             return unit.batches.add(draft)
 
         return self._door.perform(
@@ -179,17 +184,8 @@ class Batches:
             As for `plan`; field "batch_id" with reason "not_planned" once brewing began.
         """
         batch = self._expect(batch_id, BatchStage.PLANNED, reason="not_planned")
-        with self._door.store.read() as unit:
-            vessel = unit.vessels.get(vessel_id)
-            _check_vessel(unit, vessel, culture_id, batch_id)
-            _check_culture(unit, culture_id)
-        draft = self._draft(vessel, culture_id, name, wish)
-        fields = {
-            field: getattr(draft, field)
-            for field in BatchDraft.__dataclass_fields__
-            if getattr(draft, field) != getattr(batch, field)
-        }
-        fields.pop("planned_at", None)
+        draft, vessel = self.checked_draft(vessel_id, culture_id, name, wish, batch_id=batch_id)
+        fields = changed_plan(batch, draft)
         return self._door.perform(
             ActKind.EDIT_PLAN,
             {"name": draft.name, "vessel": vessel.name},
@@ -213,7 +209,11 @@ class Batches:
         def work(unit: UnitOfWork) -> None:
             for reading in unit.readings.where(batch_id=batch_id):
                 unit.readings.remove(reading.id)
+            # Starter lent to it has left its jar all the same, but went nowhere that is known.
+            for lent in unit.transfers.where(to_batch_id=batch_id):
+                unit.transfers.change(lent.id, to_batch_id=None)
             unit.batches.remove(batch_id)
+            forming.drop(unit, batch)
 
         self._door.perform(
             ActKind.DROP_PLAN,
@@ -224,15 +224,37 @@ class Batches:
             vessel_id=batch.vessel_id,
         )
 
+    def culture_verdicts(
+        self, culture_id: int | None, *, batch_id: int | None = None
+    ) -> tuple[Verdict, ...]:
+        """Warn of a chosen culture that is bound elsewhere already; it refuses nothing.
+
+        A culture is in one place: whichever batch is brewed first takes it. ``batch_id`` is
+        the plan being changed, which does not count.
+        """
+        if culture_id is None:
+            return ()
+        with self._door.store.read() as unit:
+            others = unit.batches.where(culture_id=culture_id, stage=LIVE_STAGES)
+        codes = {
+            BatchStage.PLANNED: "culture_planned_elsewhere",
+            BatchStage.BREWING: "culture_planned_elsewhere",
+            BatchStage.SOURING: "culture_at_work_elsewhere",
+        }
+        found = dict.fromkeys(codes[other.stage] for other in others if other.id != batch_id)
+        return tuple(Verdict(code, Level.WARN) for code in found)
+
     def drinkable_verdict(self, batch_id: int) -> Verdict:
         """Judge by the newest pH since the start whether a batch may be drunk or bottled.
 
-        WARN "finished_ph_unknown" without such a reading. No verdict says that a drink is
-        safe.
+        WARN "finished_ph_unknown" without such a reading, STOP "mold_suspected" while it may
+        share mold with another. No verdict says that a drink is safe.
         """
         with self._door.store.read() as unit:
             batch = unit.batches.get(batch_id)
             rows = unit.readings.where(order_by="-at", batch_id=batch_id, quantity=Quantity.PH)
+        if batch.suspect_at is not None:
+            return suspicion.suspect_verdict()
         for row in rows:
             is_of_it = batch.started_at is not None and row.at >= batch.started_at
             if is_of_it and row.value is not None and row.sd is not None:
@@ -242,16 +264,21 @@ class Batches:
             "finished_ph_unknown", Level.WARN, {"limit": safety.limit("ph_finished_max")}
         )
 
-    def draw_off(self, batch_id: int, reason: str = "") -> Batch:
+    def draw_off(self, batch_id: int, reason: str = "", *, kept_l: float = 0.0) -> Batch:
         """End a souring batch: the drink is out, the culture rests in the vessel.
+
+        ``kept_l`` is how much stays with the culture, as its liquid and as starter.
 
         Raises
         ------
         ImpossibleInput
-            Field "batch_id" with reason "not_souring".
+            Field "batch_id" with reason "not_souring" or "suspect"; "kept_l" for more than
+            there is, or with reason "no_culture".
         """
         batch = self._expect(batch_id, BatchStage.SOURING, reason="not_souring")
-        return self._end(batch, ActKind.DRAW_OFF, BatchStage.DRAWN_OFF, reason)
+        if batch.suspect_at is not None:
+            raise ImpossibleInput("batch_id", batch_id, reason="suspect")
+        return self._end(batch, ActKind.DRAW_OFF, BatchStage.DRAWN_OFF, reason, kept_l=kept_l)
 
     def close(self, batch_id: int) -> Batch:
         """Put a drawn-off batch among the finished ones.
@@ -300,23 +327,22 @@ class Batches:
         reason: str,
         *,
         culture_lost: bool = False,
+        kept_l: float = 0.0,
     ) -> Batch:
         now = self._door.clock.now()
         with self._door.store.read() as unit:
             vessel = unit.vessels.get(batch.vessel_id)
 
         def work(unit: UnitOfWork) -> Batch:
-            for step in unit.steps.where(batch_id=batch.id, state=StepState.RUNNING):
-                left = (
-                    None if step.ends_at is None else max(0.0, (step.ends_at - now).total_seconds())
-                )
-                unit.steps.change(step.id, state=StepState.PAUSED, ends_at=None, remaining_s=left)
-            culture = _culture_in_vessel(unit, batch)
-            if culture is not None and culture_lost:
-                unit.cultures.change(culture.id, state=CultureState.LOST, vessel_id=None)
-            elif culture is not None and culture.state is CultureState.AT_WORK:
-                unit.cultures.change(culture.id, state=CultureState.RESTING)
-            return unit.batches.change(batch.id, stage=stage, ended_at=now, end_reason=reason)
+            return end_batch(
+                unit,
+                batch,
+                stage,
+                now=now,
+                reason=reason,
+                culture_lost=culture_lost,
+                kept_l=kept_l,
+            )
 
         return self._door.perform(
             kind,
@@ -333,7 +359,38 @@ class Batches:
             culture_id=batch.culture_id,
         )
 
-    def _draft(self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish) -> BatchDraft:
+    def checked_draft(
+        self,
+        vessel_id: int,
+        culture_id: int | None,
+        name: str,
+        wish: Wish,
+        *,
+        batch_id: int | None = None,
+    ) -> tuple[BatchDraft, Vessel]:
+        """Check a plan and reckon its amounts; nothing is kept.
+
+        ``batch_id`` is the plan that this one takes the place of.
+
+        Raises
+        ------
+        ImpossibleInput
+            As `plan`.
+        """
+        with self._door.store.read() as unit:
+            vessel = unit.vessels.get(vessel_id)
+            check_vessel(unit, vessel, culture_id, batch_id)
+            _check_culture(unit, culture_id, batch_id)
+        return self.draft(vessel, culture_id, name, wish), vessel
+
+    def draft(self, vessel: Vessel, culture_id: int | None, name: str, wish: Wish) -> BatchDraft:
+        """Turn a wish into a batch to be planned, amounts and all; nothing is kept.
+
+        Raises
+        ------
+        ImpossibleInput
+            As for `plan`, but for the vessel and the culture, which are not looked at.
+        """
         tidy = tidy_name(name)
         if wish.fill_volume_l > vessel.brim_volume_l:
             raise ImpossibleInput(
@@ -394,16 +451,29 @@ def _live_in(unit: ReadUnit, vessel_id: int) -> Batch | None:
     return rows[0] if rows else None
 
 
-def _culture_in_vessel(unit: UnitOfWork, batch: Batch) -> Culture | None:
-    if batch.culture_id is None:
-        return None
-    culture = unit.cultures.get(batch.culture_id)
-    return culture if culture.vessel_id == batch.vessel_id else None
+def changed_plan(batch: Batch, draft: BatchDraft) -> dict[str, Any]:
+    """Return the columns in which a new draft of a plan differs from the plan.
+
+    When it was planned, and where its starter comes from, stay as they are.
+    """
+    return {
+        field: getattr(draft, field)
+        for field in BatchDraft.__dataclass_fields__
+        if field not in _NOT_OF_THE_WISH and getattr(draft, field) != getattr(batch, field)
+    }
 
 
-def _check_vessel(
+def check_vessel(
     unit: ReadUnit, vessel: Vessel, culture_id: int | None, batch_id: int | None = None
 ) -> None:
+    """Refuse a vessel that cannot take a batch of this culture.
+
+    Raises
+    ------
+    ImpossibleInput
+        Field "vessel_id" with reason "retired", "material", "occupied" or
+        "resting_culture".
+    """
     if vessel.retired_at is not None:
         raise ImpossibleInput("vessel_id", vessel.id, reason="retired")
     if safety.material_verdict(vessel.material).level is Level.STOP:
@@ -416,6 +486,14 @@ def _check_vessel(
         raise ImpossibleInput("vessel_id", vessel.id, reason="resting_culture")
 
 
-def _check_culture(unit: ReadUnit, culture_id: int | None) -> None:
-    if culture_id is not None and unit.cultures.get(culture_id).state in GONE:
+def _check_culture(unit: ReadUnit, culture_id: int | None, batch_id: int | None = None) -> None:
+    if culture_id is None:
+        return
+    culture = unit.cultures.get(culture_id)
+    if culture.state in GONE:
         raise ImpossibleInput("culture_id", culture_id, reason="gone")
+    if culture.suspect_at is not None:
+        raise ImpossibleInput("culture_id", culture_id, reason="suspect")
+    grown_in = forming.growing_batch(unit, culture_id)
+    if grown_in is not None and grown_in.id != batch_id:
+        raise ImpossibleInput("culture_id", culture_id, reason="forming")

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
+from brewdesk.services import forming, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
@@ -18,7 +19,7 @@ from brewdesk.store.records import Batch, Step, StepDraft
 from culturecore import heat, safety
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchStage, CultureState, StepKind, StepState
+from culturecore.stages import BatchPurpose, BatchStage, CultureState, StepKind, StepState
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import UnitOfWork
@@ -212,17 +213,20 @@ class Brewing:
         Raises
         ------
         StepShut
-            For a live step without a temperature that allows it, and without a reason.
+            For a live step without a temperature that allows it, and without a reason; and
+            whatever the reason while culture or starter may carry mold.
         ImpossibleInput
             Field "temperature_c" out of range; "step_id" with reason "done",
             "not_brewing" or "nothing_live_in".
         """
-        _check_temperature(temperature_c)
+        check_temperature(temperature_c)
         step, batch = self._step(step_id)
         if step.state is StepState.DONE:
             raise ImpossibleInput("step_id", step_id, reason="done")
         reason = override_reason.strip() if step.kind in _LIVE_STEPS else ""
         sheet = self.steps(batch.id)
+        if step.kind in _LIVE_STEPS:
+            self._check_not_suspect(batch)
         if step.kind in _LIVE_STEPS and not reason:
             verdict = gate_verdict(sheet, batch.culture_limit_c, temperature_c)
             if verdict is not None:
@@ -277,7 +281,7 @@ class Brewing:
             Field "batch_id" with reason "not_planned"; "started_at" with reason
             "in_future"; "temperature_c" out of range.
         """
-        _check_temperature(temperature_c)
+        check_temperature(temperature_c)
         batch = self._batch(batch_id)
         if batch.stage is not BatchStage.PLANNED:
             raise ImpossibleInput("batch_id", batch_id, reason="not_planned")
@@ -287,7 +291,8 @@ class Brewing:
         verdict = gate_verdict((), batch.culture_limit_c, temperature_c)
         if verdict is not None and not reason:
             raise StepShut(verdict)
-        live = StepKind.STARTER_IN if batch.culture_id is None else StepKind.CULTURE_IN
+        has_culture = batch.culture_id is not None and batch.purpose is BatchPurpose.DRINK
+        live = StepKind.CULTURE_IN if has_culture else StepKind.STARTER_IN
 
         def work(unit: UnitOfWork) -> Batch:
             unit.steps.add(
@@ -303,7 +308,13 @@ class Brewing:
                 )
             )
             _move_culture(unit, batch)
-            return unit.batches.change(batch_id, stage=BatchStage.SOURING, started_at=started_at)
+            forming.settle(unit, batch, started_at)
+            return unit.batches.change(
+                batch_id,
+                stage=BatchStage.SOURING,
+                started_at=started_at,
+                **suspicion.inherited(unit, batch),
+            )
 
         return self._door.perform(
             ActKind.NOTE_ALREADY_IN,
@@ -343,7 +354,16 @@ class Brewing:
         step, batch = self._step(step_id)
         if step.kind not in _LIVE_STEPS:
             return None
+        with self._door.store.read() as unit:
+            if suspicion.inherited(unit, batch):
+                return suspicion.suspect_verdict()
         return gate_verdict(self.steps(batch.id), batch.culture_limit_c, temperature_c)
+
+    def _check_not_suspect(self, batch: Batch) -> None:
+        """Keep what may carry mold out; no reason opens this, only clearing it first does."""
+        with self._door.store.read() as unit:
+            if suspicion.inherited(unit, batch):
+                raise StepShut(suspicion.suspect_verdict())
 
     def _change(
         self,
@@ -420,7 +440,7 @@ def _run_sheet(batch: Batch) -> tuple[StepDraft, ...]:
         (StepKind.COOL, cooling_estimate_s(batch)),
         (StepKind.STARTER_IN, None),
     ]
-    if batch.culture_id is not None:
+    if batch.culture_id is not None and batch.purpose is BatchPurpose.DRINK:
         timed.append((StepKind.CULTURE_IN, None))
     timed.append((StepKind.COVER, None))
     return tuple(
@@ -453,7 +473,14 @@ def cooling_estimate_s(batch: Batch) -> int | None:
     return round(minutes * 60.0) if minutes <= COOLING_HIGH_MIN else None
 
 
-def _check_temperature(temperature_c: float | None) -> None:
+def check_temperature(temperature_c: float | None) -> None:
+    """Refuse a temperature that no liquid in a kitchen has.
+
+    Raises
+    ------
+    ImpossibleInput
+        Field "temperature_c" out of range.
+    """
     if temperature_c is None:
         return
     if not TEMPERATURE_LOW_C <= temperature_c <= TEMPERATURE_HIGH_C:  # a NaN fails this too
@@ -477,10 +504,14 @@ def _live_since(sheet: tuple[Step, ...]) -> datetime | None:
 
 def _start_souring(unit: UnitOfWork, batch: Batch, started_at: datetime) -> None:
     unit.batches.change(batch.id, stage=BatchStage.SOURING, started_at=started_at)
+    forming.settle(unit, batch, started_at)
 
 
 def _move_culture(unit: UnitOfWork, batch: Batch) -> None:
-    if batch.culture_id is not None:
+    if batch.culture_id is not None and batch.purpose is BatchPurpose.DRINK:
         unit.cultures.change(
-            batch.culture_id, vessel_id=batch.vessel_id, state=CultureState.AT_WORK
+            batch.culture_id,
+            vessel_id=batch.vessel_id,
+            state=CultureState.AT_WORK,
+            rest_volume_l=None,  # the liquid it rested in went in with it
         )

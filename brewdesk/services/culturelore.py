@@ -11,8 +11,9 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.coursereader import read_course
 from brewdesk.services.door import Door
-from brewdesk.services.jarcourse import CURVES, READ, JarCourse, conditions_of, observations_of
+from brewdesk.services.jarcourse import CURVES, JarCourse, conditions_of, observations_of
 from brewdesk.services.jarcourse import observed as observed_of
 from brewdesk.store.records import Batch
 from culturecore.errors import ImpossibleInput
@@ -77,8 +78,7 @@ class CultureLore:
     def _course(self, batch: Batch, unit: ReadUnit) -> JarCourse:
         course = self._courses.get(batch.id)
         if course is None:
-            readings = unit.readings.where(batch_id=batch.id, quantity=READ, order_by=("at", "id"))
-            course = JarCourse(batch, unit.vessels.get(batch.vessel_id), readings)
+            course = read_course(unit, batch)
             self._courses[batch.id] = course
         return course
 

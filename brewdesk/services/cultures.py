@@ -95,7 +95,10 @@ class Cultures:
         if "name" in fields:
             fields["name"] = tidy_name(fields["name"])
         if fields.get("state") in GONE:
-            fields["vessel_id"] = None
+            fields |= {"vessel_id": None, "rest_volume_l": None}
+            fields.setdefault("gone_at", old.gone_at or self._door.clock.now())
+        elif "state" in fields and old.state in GONE:
+            fields |= {"gone_at": None, "gone_to": ""}
         draft = CultureDraft(**(_fields(old) | fields))
         with self._door.store.read() as unit:
             self._check(unit, draft, culture_id)
@@ -140,7 +143,7 @@ class Cultures:
         if unit.vessels.get(draft.vessel_id).retired_at is not None:
             raise ImpossibleInput("vessel_id", draft.vessel_id, reason="retired")
         if draft.state is CultureState.RESTING:
-            _check_can_rest_in(unit, draft.vessel_id, culture_id)
+            check_can_rest_in(unit, draft.vessel_id, culture_id)
 
 
 def _check_fields(draft: CultureDraft, now: datetime) -> None:
@@ -153,8 +156,14 @@ def _check_fields(draft: CultureDraft, now: datetime) -> None:
         raise ImpossibleInput("pellicle_mm", thickness, low=0.0, high=PELLICLE_HIGH_MM, unit="mm")
 
 
-def _check_can_rest_in(unit: ReadUnit, vessel_id: int, culture_id: int | None) -> None:
-    """Refuse a vessel with a live batch, but for the one this culture waits there to go into."""
+def check_can_rest_in(unit: ReadUnit, vessel_id: int, culture_id: int | None) -> None:
+    """Refuse a vessel with a live batch, but for the one this culture waits there to go into.
+
+    Raises
+    ------
+    ImpossibleInput
+        Field "vessel_id" with reason "occupied".
+    """
     for batch in unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES):
         is_its_own = culture_id is not None and batch.culture_id == culture_id
         if batch.started_at is not None or not is_its_own:

@@ -12,14 +12,21 @@ from PySide6.QtCore import QLocale
 from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.batches import Batches
 from brewdesk.services.brewing import Brewing
+from brewdesk.services.carrying import Carrying
 from brewdesk.services.changes import Changes
 from brewdesk.services.clock import Clock
+from brewdesk.services.culture_reminder_rules import RestRhythm
+from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door
 from brewdesk.services.forecasts import Forecasts
+from brewdesk.services.growing import Growing
 from brewdesk.services.history import History
+from brewdesk.services.jarnow import JarNow
 from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
+from brewdesk.services.lineage import Lineage
+from brewdesk.services.liquids import Liquids
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
 from brewdesk.services.quantities import Quantities
@@ -31,11 +38,14 @@ from brewdesk.services.settings import (
     QUIET_FROM,
     QUIET_TO,
     REMINDER_HOUR,
+    REST_FEED_DAYS,
+    REST_TOP_UP_DAYS,
     SOUND_ON,
     Settings,
 )
 from brewdesk.services.shelf import Shelf
 from brewdesk.services.sound import Sound
+from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timers import Timers
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.store import Store
@@ -58,7 +68,13 @@ class Desk:
     quantities: Quantities
     vessels: Vessels
     cultures: Cultures
+    culture_care: CultureCare
+    lineage: Lineage
+    suspicion: Suspicion
+    growing: Growing
     batches: Batches
+    liquids: Liquids
+    carrying: Carrying
     brewing: Brewing
     timers: Timers
     readings: Readings
@@ -145,11 +161,18 @@ def build_desk(
     forecasts = Forecasts(door, jobs, band=palate.band, unit_of=quantities.unit)
     palate.learned.connect(forecasts.request_all_live)
     reminders = Reminders(
-        door, window_of=forecasts.window_of, hour=lambda: settings.get(REMINDER_HOUR)
+        door,
+        window_of=forecasts.window_of,
+        hour=lambda: settings.get(REMINDER_HOUR),
+        rhythm=lambda: rest_rhythm(settings),
     )
     # The null device holds no file, so nothing is found to play.
     sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
     timers = Timers(door)
+    batches = Batches(door, settings)
+    brewing = Brewing(door)
+    culture_care = CultureCare(door, settings)
+    liquids = Liquids(door, batches, JarNow(door, forecasts.now))
     return Desk(
         store=store,
         clock=clock,
@@ -162,8 +185,16 @@ def build_desk(
         quantities=quantities,
         vessels=Vessels(door),
         cultures=Cultures(door),
-        batches=Batches(door, settings),
-        brewing=Brewing(door),
+        culture_care=culture_care,
+        lineage=Lineage(door),
+        suspicion=Suspicion(door),
+        growing=Growing(door, settings),
+        batches=batches,
+        liquids=liquids,
+        carrying=Carrying(
+            door, liquids=liquids, batches=batches, brewing=brewing, care=culture_care
+        ),
+        brewing=brewing,
         timers=timers,
         readings=Readings(door, quantities),
         journal=Journal(door, quantities),
@@ -182,3 +213,8 @@ def build_desk(
 def quiet_hours(settings: Settings) -> QuietHours:
     """Return the hours in which the maker wants no notices."""
     return QuietHours(settings.get(QUIET_FROM), settings.get(QUIET_TO))
+
+
+def rest_rhythm(settings: Settings) -> RestRhythm:
+    """Return how often resting cultures want care."""
+    return RestRhythm(settings.get(REST_FEED_DAYS), settings.get(REST_TOP_UP_DAYS))

@@ -14,13 +14,13 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.coursereader import read_course
 from brewdesk.services.culturelore import CultureLore, Teachers, learn
 from brewdesk.services.door import Door
 from brewdesk.services.films import Films
 from brewdesk.services.jarcourse import (
     CURVES,
     DAY,
-    READ,
     JarCourse,
     conditions_of,
     day_of,
@@ -278,17 +278,15 @@ class Forecasts(QObject):
             batch = unit.batches.get(batch_id)
             if batch.started_at is None:
                 return None
-            vessel = unit.vessels.get(batch.vessel_id)
-            readings = unit.readings.where(batch_id=batch_id, quantity=READ, order_by=("at", "id"))
+            course = read_course(unit, batch)
             teachers = self._lore.teachers_of(batch, unit)
-        course = JarCourse(batch, vessel, readings)
         moment = self._moment(batch)
         return _Inputs(
             course,
             self._band(),
             int(day_of(course, moment)),
             teachers,
-            frozenset(reading.id for reading in readings if reading.at > moment - YESTERDAY),
+            frozenset(reading.id for reading in course.readings if reading.at > moment - YESTERDAY),
         )
 
     def _moment(self, batch: Batch) -> datetime:

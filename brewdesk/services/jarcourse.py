@@ -9,16 +9,17 @@ from __future__ import annotations
 import math
 import statistics
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
-from brewdesk.store.records import Batch, Reading, Vessel
+from brewdesk.services.ledger import balance_of
+from brewdesk.store.records import Batch, Reading, Transfer, Vessel
 from culturecore.outcome import Estimate
-from culturecore.stages import Quantity, TasteMark
+from culturecore.stages import BatchStage, Quantity, TasteMark, TransferKind
 
 if TYPE_CHECKING:
-    from culturecore.forecast import Conditions, KnownCulture, Observation
+    from culturecore.forecast import Conditions, DrawOff, KnownCulture, Observation
 
 CURVES = (Quantity.PH, Quantity.TA_G_PER_L)
 OBSERVED = (*CURVES, Quantity.BRIX, Quantity.SPECIFIC_GRAVITY, Quantity.TASTE)
@@ -37,16 +38,31 @@ _ROUGH_SD = {
 }
 _LEAST_SD = {Quantity.SPECIFIC_GRAVITY: 0.0002}
 _USUAL_LEAST_SD = 0.005
+_STEP_DAYS = 0.01  # a quarter of an hour: pouring over is a step, not a slope
 _TASTE_SD = 1.0  # not looked at: a verdict has its own model
 
 
 @dataclass(frozen=True, slots=True)
+class Stay:
+    """Since when a batch stood somewhere, and how warm it usually is there."""
+
+    since: datetime
+    temperature_c: float
+
+
+@dataclass(frozen=True, slots=True)
 class JarCourse:
-    """A batch that has begun to sour, where it stands, and its readings by time."""
+    """A batch that has begun to sour, where it stands, and its readings by time.
+
+    ``transfers`` are what went in and out, by time; ``stays`` where it stood, only if it was
+    poured over into another vessel.
+    """
 
     batch: Batch
     vessel: Vessel
     readings: tuple[Reading, ...]
+    transfers: tuple[Transfer, ...] = ()
+    stays: tuple[Stay, ...] = ()
 
     @property
     def start(self) -> datetime:
@@ -105,6 +121,9 @@ def observations_of(course: JarCourse, readings: Iterable[Reading]) -> list[Obse
 def conditions_of(course: JarCourse, known: KnownCulture | None = None) -> Conditions:
     """Return what is known of a batch without reading it.
 
+    Volume and surface are those of the jar as it stands: what is ahead sours in it. That it
+    stood otherwise before shows in the readings, from which its pace is learnt.
+
     Raises
     ------
     ImpossibleInput
@@ -114,10 +133,11 @@ def conditions_of(course: JarCourse, known: KnownCulture | None = None) -> Condi
     from culturecore.forecast import Conditions
 
     batch, vessel = course.batch, course.vessel
+    volume_l = min(standing_volume_l(course), vessel.brim_volume_l)
     return Conditions(
-        volume_l=batch.fill_volume_l,
+        volume_l=volume_l,
         surface_cm2=vessels.surface_area_cm2(
-            vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l, batch.fill_volume_l
+            vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l, volume_l
         ),
         starter_share=batch.starter_volume_l / batch.fill_volume_l,
         start_ph=Estimate(value=batch.start_ph, low=batch.start_ph_low, high=batch.start_ph_high),
@@ -125,9 +145,73 @@ def conditions_of(course: JarCourse, known: KnownCulture | None = None) -> Condi
         temperature_c=usual_temperature_c(course),
         sugar_g_per_l=batch.sugar_g / batch.fill_volume_l,
         tea_kind=batch.tea_kind,
-        temperature_course=temperatures_of(course),
+        temperature_course=temperatures_of(course) or temperatures_of_stays(course),
         known=known,
+        drawn=thinnings_of(course),
     )
+
+
+def standing_volume_l(course: JarCourse) -> float:
+    """Return what stands in the jar; for a batch that has ended, what stood there before."""
+    batch, ended_at = course.batch, course.batch.ended_at
+    before = [row for row in course.transfers if ended_at is None or row.at < ended_at]
+    going_on = replace(batch, stage=BatchStage.SOURING, ended_at=None)
+    return balance_of(going_on, before).now_l
+
+
+def thinnings_of(course: JarCourse) -> tuple[DrawOff, ...]:
+    """Return what was poured in, as the share of the jar that fresh sweet tea took over.
+
+    Drawing off alone changes neither acid nor sugar of what stays behind. Liquid of another
+    batch thins the acid by as much as it is less sour; nothing thins it if it is as sour.
+    """
+    from culturecore.forecast import DrawOff
+
+    found = []
+    volume_l = course.batch.fill_volume_l
+    for row in course.transfers:
+        if row.from_batch_id == course.batch.id:
+            volume_l = max(volume_l - row.volume_l, 0.0)
+        elif row.kind in (TransferKind.TOP_UP, TransferKind.MERGE):
+            share = row.volume_l / (volume_l + row.volume_l)
+            volume_l += row.volume_l
+            if row.kind is TransferKind.TOP_UP:
+                sugar_g_per_l = row.sugar_g / row.volume_l
+                found.append(
+                    DrawOff(day=_day(course, row), share=share, sugar_g_per_l=sugar_g_per_l)
+                )
+            elif thinned := _thinned_by(course, row, share):
+                found.append(DrawOff(day=_day(course, row), share=thinned))
+    return tuple(found)
+
+
+def _thinned_by(course: JarCourse, poured: Transfer, share: float) -> float:
+    from culturecore.blending import dilution_share
+
+    if poured.ph is None:  # as sour as this jar, for all that is known
+        return 0.0
+    here = [
+        reading.value
+        for reading in observed(course)
+        if reading.quantity is Quantity.PH and reading.value is not None and reading.at <= poured.at
+    ]
+    ph_here = here[-1] if here else course.batch.start_ph
+    return dilution_share(volume_share=share, ph_here=ph_here, ph_coming=poured.ph)
+
+
+def _day(course: JarCourse, row: Transfer) -> float:
+    return max(0.0, day_of(course, row.at))
+
+
+def temperatures_of_stays(course: JarCourse) -> tuple[tuple[float, float], ...]:
+    """Return the usual temperatures of the places where a batch stood, as (day, degC)."""
+    found: list[tuple[float, float]] = []
+    for stay in course.stays:
+        day = max(0.0, (stay.since - course.start) / DAY)
+        if found:  # the old place's temperature holds until just before
+            found.append((max(day - _STEP_DAYS, found[-1][0]), found[-1][1]))
+        found.append((day, stay.temperature_c))
+    return tuple(found)
 
 
 def usual_temperature_c(course: JarCourse) -> float:

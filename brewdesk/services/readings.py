@@ -14,7 +14,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.store.records import Batch, Reading, ReadingDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import Method, Quantity, TasteMark
+from culturecore.stages import Look, Method, Quantity, TasteMark
 from culturecore.units import Kind
 
 if TYPE_CHECKING:
@@ -76,6 +76,7 @@ METHODS = {
     Quantity.TASTE: (Method.TONGUE,),
     Quantity.PELLICLE_MM: (Method.RULER, Method.EYE),
     Quantity.NOTE: (Method.EYE,),
+    Quantity.LOOK: (Method.EYE,),
 }
 
 _ENTRY = {
@@ -284,6 +285,10 @@ def _check_value(draft: ReadingDraft) -> None:
     if draft.quantity is Quantity.NOTE:
         if not draft.text.strip():
             raise ImpossibleInput("text", draft.text, reason="empty")
+        return
+    if draft.quantity is Quantity.LOOK:
+        if draft.text not in {look.value for look in Look}:
+            raise ImpossibleInput("text", draft.text, reason="not_offered")
         return
     if draft.quantity is Quantity.TASTE:
         if draft.text not in {mark.value for mark in TasteMark}:

@@ -7,13 +7,13 @@ out anew whenever the zone or the forecast may have changed.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta, tzinfo
 
 from brewdesk.store.records import Reminder, ReminderDraft
 from culturecore import safety
-from culturecore.stages import BatchStage, ReminderKind, ReminderState
+from culturecore.stages import BatchPurpose, BatchStage, ReminderKind, ReminderState
 
 SAFE_PH = safety.limit("ph_finished_max")
 # A look before the deadline leaves time to act.
@@ -62,6 +62,7 @@ class BatchFacts:
     started_at: datetime | None
     ph_readings: tuple[PhReading, ...] = ()
     window: TastingWindow | None = None
+    purpose: BatchPurpose = BatchPurpose.DRINK
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,6 +114,8 @@ def wanted(
         _on_day(ReminderKind.MOLD_LOOK, start_day, number, hour, zone)
         for number in _mold_look_days(start_day, now, hour, zone)
     )
+    if facts.purpose is BatchPurpose.CULTURE:
+        return tuple(found)  # it is grown, not drunk
     tasting = _tasting(facts.window, hour, zone)
     if tasting is not None:
         found.append(tasting)
@@ -137,6 +140,28 @@ def merge(facts: BatchFacts, kept: Iterable[Reminder], asked: Iterable[Wanted]) 
     unless it moves a day or more into the future. Done stays done. What is no longer
     wanted is dropped; what is wanted again (an act was undone) comes back.
     """
+    is_unsettled = facts.window is None and facts.stage is BatchStage.SOURING
+    return merge_rows(
+        kept,
+        asked,
+        lambda want: _draft(facts.batch_id, want),
+        has_ended=facts.stage in _ENDED,
+        unsettled=(ReminderKind.TASTE,) if is_unsettled else (),
+    )
+
+
+def merge_rows(
+    kept: Iterable[Reminder],
+    asked: Iterable[Wanted],
+    draft: Callable[[Wanted], ReminderDraft],
+    *,
+    has_ended: bool,
+    unsettled: tuple[ReminderKind, ...] = (),
+) -> Merge:
+    """Compare what is kept for one batch or culture with what is wanted, as `merge` says.
+
+    ``has_ended`` drops the maker's own too; kinds that are ``unsettled`` stay as they are.
+    """
     rows = {(row.kind, row.occurrence): row for row in kept}
     change: dict[int, dict[str, object]] = {}
     add: list[ReminderDraft] = []
@@ -145,22 +170,16 @@ def merge(facts: BatchFacts, kept: Iterable[Reminder], asked: Iterable[Wanted]) 
         asked_keys.add((want.kind, want.occurrence))
         row = rows.get((want.kind, want.occurrence))
         if row is None:
-            add.append(_draft(facts.batch_id, want))
+            add.append(draft(want))
         else:
             _note(change, row, _moved(row, want))
-    has_ended = facts.stage in _ENDED
     for key, row in rows.items():
         if row.kind is ReminderKind.OWN:
             is_wanted = not has_ended
             if is_wanted and row.state is ReminderState.DROPPED:
                 _note(change, row, {"state": _revived_state(row, row.due_at)})
         else:
-            is_unsettled = (
-                row.kind is ReminderKind.TASTE
-                and facts.window is None
-                and facts.stage is BatchStage.SOURING
-            )
-            is_wanted = key in asked_keys or is_unsettled
+            is_wanted = key in asked_keys or row.kind in unsettled
         if not is_wanted and row.state in _OPEN:
             change[row.id] = {"state": ReminderState.DROPPED}
     return Merge(tuple(add), change)

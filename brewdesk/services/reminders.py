@@ -13,6 +13,14 @@ from uuid import uuid4
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
+from brewdesk.services.culture_reminder_rules import (
+    CultureFacts,
+    RestRhythm,
+    film_looks,
+    merge_of_culture,
+    usual_rhythm,
+    wanted_of_culture,
+)
 from brewdesk.services.door import Door
 from brewdesk.services.reminder_rules import (
     USUAL_HOUR,
@@ -24,10 +32,19 @@ from brewdesk.services.reminder_rules import (
     merge,
     wanted,
 )
+from brewdesk.services.restingliquid import is_stated
 from brewdesk.services.wording.reminders import lateness_words, reminder_words, snooze_warning
-from brewdesk.store.records import Batch, Reminder, ReminderDraft, Vessel
+from brewdesk.store.records import Batch, Culture, Reminder, ReminderDraft, Vessel
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchStage, Quantity, ReminderKind, ReminderState
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    CareKind,
+    CultureState,
+    Quantity,
+    ReminderKind,
+    ReminderState,
+)
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
@@ -38,6 +55,9 @@ _LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
 _KIND_ORDER = (
     ReminderKind.PH_CHECK,
     ReminderKind.MOLD_LOOK,
+    ReminderKind.FILM_LOOK,
+    ReminderKind.TOP_UP,
+    ReminderKind.FEED,
     ReminderKind.TASTE,
     ReminderKind.OWN,
 )
@@ -62,6 +82,7 @@ class DueItem:
     is_due: bool
     lateness: timedelta
     when_text: str
+    culture: Culture | None = None
 
 
 def no_window(batch_id: int) -> TastingWindow | None:
@@ -79,7 +100,8 @@ class Reminders:
 
     ``window_of`` gives the newest forecast's tasting window of a batch, None while
     there is no forecast: what is kept then stays as it is. ``hour`` is the time of
-    day, on the maker's clock, at which reminders of a day are due.
+    day, on the maker's clock, at which reminders of a day are due. ``rhythm`` tells how
+    often resting cultures want care.
     """
 
     def __init__(
@@ -88,7 +110,9 @@ class Reminders:
         *,
         window_of: Callable[[int], TastingWindow | None] = no_window,
         hour: Callable[[], time] = usual_hour,
+        rhythm: Callable[[], RestRhythm] = usual_rhythm,
     ) -> None:
+        self._rhythm = rhythm
         self._door = door
         self._window_of = window_of
         self._hour = hour
@@ -220,8 +244,28 @@ class Reminders:
         for batch in batches.values():
             facts = self._facts_of(unit, batch)
             kept = unit.reminders.where(batch_id=batch.id)
-            merges.append(merge(facts, kept, wanted(facts, now=now, zone=zone, hour=hour)))
+            asked = wanted(facts, now=now, zone=zone, hour=hour)
+            if batch.purpose is BatchPurpose.CULTURE and facts.stage is BatchStage.SOURING:
+                asked += film_looks(facts.started_at, now=now, zone=zone, hour=hour)
+            merges.append(merge(facts, kept, asked))
+        merges += self._culture_merges(unit)
         return tuple(one for one in merges if not one.is_empty())
+
+    def _culture_merges(self, unit: ReadUnit) -> list[Merge]:
+        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
+        kept: dict[int, list[Reminder]] = {}
+        for row in unit.reminders.where():
+            if row.culture_id is not None:
+                kept.setdefault(row.culture_id, []).append(row)
+        resting = {row.id: row for row in unit.cultures.where(state=CultureState.RESTING)}
+        merges = []
+        for culture_id in sorted(resting.keys() | kept.keys()):
+            culture = resting.get(culture_id) or unit.cultures.get(culture_id)
+            asked = wanted_of_culture(
+                _culture_facts(unit, culture), self._rhythm(), now=now, zone=zone, hour=hour
+            )
+            merges.append(merge_of_culture(culture, kept.get(culture_id, ()), asked))
+        return merges
 
     def _facts_of(self, unit: ReadUnit, batch: Batch) -> BatchFacts:
         is_souring = batch.stage is BatchStage.SOURING
@@ -236,6 +280,7 @@ class Reminders:
                 PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
             ),
             window=self._window_of(batch.id) if is_souring else None,
+            purpose=batch.purpose,
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:
@@ -247,14 +292,19 @@ class Reminders:
 
     def _item(self, unit: ReadUnit, row: Reminder, now: datetime) -> DueItem:
         batch, vessel = _home(unit, row.batch_id)
+        culture = None if row.culture_id is None else unit.cultures.get(row.culture_id)
+        if culture is not None and culture.vessel_id is not None:
+            vessel = unit.vessels.get(culture.vessel_id)
         zone = self._door.clock.zone()
+        subject = batch or culture
         title, body = reminder_words(
-            row, batch.name if batch else "", vessel.name if vessel else "", now, zone
+            row, subject.name if subject else "", vessel.name if vessel else "", now, zone
         )
         due_at = effective_due(row)
         return DueItem(
             reminder=row,
             batch=batch,
+            culture=culture,
             vessel=vessel,
             title=title,
             body=body,
@@ -272,10 +322,31 @@ def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | 
     return batch, unit.vessels.get(batch.vessel_id)
 
 
+def _culture_facts(unit: ReadUnit, culture: Culture) -> CultureFacts:
+    care = unit.care.where(culture_id=culture.id, order_by="at")
+    rested = [row.at for row in care if is_stated(row)]
+    ended = [
+        batch.ended_at
+        for batch in unit.batches.where(culture_id=culture.id)
+        if batch.ended_at is not None
+    ]
+    begun = max([*rested, *ended], default=culture.born_at)
+    fed = [row.at for row in care if row.kind is CareKind.FED]
+    poured = [row.at for row in care if row.volume_l is not None]
+    return CultureFacts(
+        culture_id=culture.id,
+        state=culture.state,
+        fed_at=max([begun, *fed]),
+        poured_at=max([begun, *poured]),
+        is_in_vessel=culture.vessel_id is not None,
+    )
+
+
 def _facts(item: DueItem) -> dict[str, object]:
+    subject = item.batch or item.culture
     return {
         "reminder": item.title,
-        "batch": item.batch.name if item.batch else "",
+        "batch": subject.name if subject else "",
         "vessel": item.vessel.name if item.vessel else "",
     }
 

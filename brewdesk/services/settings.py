@@ -65,6 +65,10 @@ CULTURE_LIMIT_C = Option(key="culture_limit_c", default=30.0, low=20.0, high=38.
 FIRST_TASTE_PH = Option(key="first_taste_ph", default=3.3, low=2.5, high=4.2)
 TOO_SOUR_PH = Option(key="too_sour_ph", default=2.9, low=2.5, high=4.2)
 LEARN_TASTE = Option(key="learn_taste", default=True)
+# A culture at rest gets fresh sweet tea every few weeks; common practice, no source.
+REST_FEED_DAYS = Option(key="rest_feed_days", default=28.0, low=3.0, high=180.0)
+# How often to look whether it has dried up; an assumption, since cloth and air differ so much.
+REST_TOP_UP_DAYS = Option(key="rest_top_up_days", default=14.0, low=2.0, high=90.0)
 THEME = Option(key="theme", default="system", choices=("system", "light", "dark"))
 TEXT_SCALE = Option(key="text_scale", default=1.0, low=0.8, high=3.0)
 ZONE = Option(key="zone", default="", is_valid=_is_zone)  # "" = the computer's own
@@ -140,6 +144,8 @@ class Settings:
             FIRST_TASTE_PH,
             TOO_SOUR_PH,
             LEARN_TASTE,
+            REST_FEED_DAYS,
+            REST_TOP_UP_DAYS,
             THEME,
             TEXT_SCALE,
             ZONE,
@@ -279,6 +285,8 @@ def _labels() -> dict[str, str]:
         "first_taste_ph": t("pH at which a batch is first worth tasting"),
         "too_sour_ph": t("pH below which a batch is too sour for you"),
         "learn_taste": t("Learn my taste from my tastings"),
+        "rest_feed_days": t("Feed resting cultures"),
+        "rest_top_up_days": t("Look whether resting cultures need topping up"),
         "theme": t("Colours"),
         "text_scale": t("Size of the text"),
         "zone": t("Time zone"),

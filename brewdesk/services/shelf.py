@@ -7,16 +7,18 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, TypeVar
 
+from brewdesk.services import suspicion
 from brewdesk.services.door import Door
+from brewdesk.services.ledger import balance_of
 from brewdesk.services.palate import TasteBand, set_band
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import OPEN_STATES, no_window
 from brewdesk.services.settings import Settings
-from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Vessel
+from brewdesk.store.records import Batch, Culture, Reading, Reminder, Step, Transfer, Vessel
 from culturecore import safety
 from culturecore import vessels as shapes
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchStage, Quantity, ReminderKind, StepKind, StepState
+from culturecore.stages import BatchPurpose, BatchStage, Quantity, ReminderKind, StepKind, StepState
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -28,6 +30,9 @@ _NEXT_OF_REMINDER = {
     ReminderKind.MOLD_LOOK: "look_for_mold",
     ReminderKind.TASTE: "taste",
     ReminderKind.OWN: "own",
+    ReminderKind.FILM_LOOK: "look_for_film",
+    ReminderKind.FEED: "feed",
+    ReminderKind.TOP_UP: "top_up",
 }
 _NEXT_OF_STAGE = {
     "empty": "plan_batch",
@@ -53,7 +58,8 @@ class JarView:
     ``liquid_height_cm`` belongs to ``fill_volume_l``; for a planned batch both are what
     it will be filled to. ``stage_code`` is "empty", "planned", "brewing", "souring",
     "tasting", "past_window" or "drawn_off"; ``next_code`` is "plan_batch", "brew_it",
-    "finish_run_sheet", "take_ph", "taste", "look_for_mold", "draw_off" or "own".
+    "finish_run_sheet", "take_ph", "taste", "look_for_mold", "look_for_film", "feed",
+    "top_up", "draw_off" or "own".
     ``latest_ph`` is of the blend: the starter's own, taken before the start, does not count.
     ``day_number`` counts calendar days where the maker lives; the day it started is 0.
     ``alerts`` are verdicts that warn or stop.
@@ -87,6 +93,8 @@ class _Rows:
     readings_of: dict[int, list[Reading]]
     steps_of: dict[int, list[Step]]
     reminders_of: dict[int, list[Reminder]]
+    transfers_of: dict[int, list[Transfer]]
+    reminders_of_culture: dict[int, list[Reminder]]
 
 
 class Shelf:
@@ -123,11 +131,20 @@ class Shelf:
         pellicle = _latest(readings, Quantity.PELLICLE_MM)
         culture = _culture_of(vessel, batch, rows)
         window = None
-        if batch is not None and batch.stage is BatchStage.SOURING:
+        is_drink = batch is not None and batch.purpose is BatchPurpose.DRINK
+        if batch is not None and is_drink and batch.stage is BatchStage.SOURING:
             window = self._window_of(batch.id)
         stage_code = self._stage_code(batch, ph, window)
         next_code, next_at = _next(stage_code, batch, reminders, steps, window)
-        volume_l = min(_volume_l(batch, steps), vessel.brim_volume_l)
+        moved = rows.transfers_of.get(batch.id, []) if batch is not None else []
+        volume_l = _volume_l(batch, steps, moved)
+        if batch is None or not batch.stage.is_live:
+            volume_l = _resting_l(rows.resting_in.get(vessel.id))
+        volume_l = min(volume_l, vessel.brim_volume_l)
+        if batch is None and culture is not None:
+            next_code, next_at = _next_at_rest(
+                rows.reminders_of_culture.get(culture.id, []), next_code
+            )
         outline = (vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l)
         measured_mm = pellicle.value if pellicle is not None else None
         if measured_mm is None and culture is not None:
@@ -147,7 +164,7 @@ class Shelf:
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,
-            alerts=self._alerts(vessel, batch, ph),
+            alerts=(*_mold_alerts(batch, culture), *self._alerts(vessel, batch, ph)),
         )
 
     def _stage_code(
@@ -157,6 +174,8 @@ class Shelf:
             return "empty"
         if batch.stage is not BatchStage.SOURING:
             return str(batch.stage.value)
+        if batch.purpose is BatchPurpose.CULTURE:
+            return "souring"  # it is grown, not drunk: it has no window
         now = self._door.clock.now()
         # A pH that was measured outweighs a window that was forecast.
         if ph is not None and ph.value is not None:
@@ -241,7 +260,24 @@ def _read(unit: ReadUnit) -> _Rows:
             unit.reminders.where(state=OPEN_STATES, batch_id=shown_ids),
             lambda row: row.batch_id or 0,
         ),
+        transfers_of=_transfers_of(unit, shown_ids),
+        reminders_of_culture=_grouped(
+            unit.reminders.where(
+                state=OPEN_STATES,
+                culture_id=tuple(row.id for row in cultures if row.vessel_id is not None),
+            ),
+            lambda row: row.culture_id or 0,
+        ),
     )
+
+
+def _transfers_of(unit: ReadUnit, batch_ids: tuple[int, ...]) -> dict[int, list[Transfer]]:
+    found: dict[int, list[Transfer]] = {}
+    for row in unit.transfers.where(from_batch_id=batch_ids):
+        found.setdefault(row.from_batch_id or 0, []).append(row)
+    for row in unit.transfers.where(to_batch_id=batch_ids):
+        found.setdefault(row.to_batch_id or 0, []).append(row)
+    return found
 
 
 def _shown_batches(batches: tuple[Batch, ...]) -> dict[int, Batch]:
@@ -277,10 +313,17 @@ def _culture_of(vessel: Vessel, batch: Batch | None, rows: _Rows) -> Culture | N
     return rows.resting_in.get(vessel.id)
 
 
-def _volume_l(batch: Batch | None, steps: list[Step]) -> float:
+def _resting_l(culture: Culture | None) -> float:
+    """Return the liquid that a culture rests in, where it is known."""
+    return 0.0 if culture is None or culture.rest_volume_l is None else culture.rest_volume_l
+
+
+def _volume_l(batch: Batch | None, steps: list[Step], transfers: list[Transfer]) -> float:
     """Return what is in the vessel, or for a plan what will be; nothing once drawn off."""
     if batch is None or batch.stage is BatchStage.DRAWN_OFF:
         return 0.0
+    if batch.stage is BatchStage.SOURING:
+        return balance_of(batch, transfers).now_l
     if batch.stage is not BatchStage.BREWING:
         return batch.fill_volume_l
     done = {step.kind for step in steps if step.state is StepState.DONE}
@@ -310,6 +353,22 @@ def _next(
     if stage_code == "souring" and window is not None and window.opens_at is not None:
         return "taste", window.opens_at
     return usual, None
+
+
+def _next_at_rest(reminders: list[Reminder], usual: str) -> tuple[str, datetime | None]:
+    """Return the next care of a culture that rests in a vessel without a batch."""
+    if not reminders:
+        return usual, None
+    first = min(reminders, key=lambda row: (effective_due(row), row.id))
+    return _NEXT_OF_REMINDER[first.kind], effective_due(first)
+
+
+def _mold_alerts(batch: Batch | None, culture: Culture | None) -> tuple[Verdict, ...]:
+    """Say it once if the batch, or the culture in the vessel, may share mold with another."""
+    is_suspect = (batch is not None and batch.suspect_at is not None) or (
+        culture is not None and culture.suspect_at is not None
+    )
+    return (suspicion.suspect_verdict(),) if is_suspect else ()
 
 
 def _days(span: timedelta) -> float:

@@ -11,13 +11,14 @@ from PySide6.QtCore import QCoreApplication
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
+from brewdesk.services.ledger import balance_in
 from brewdesk.services.names import is_same_name, tidy_name
-from brewdesk.store.records import Place, PlaceDraft, Vessel, VesselDraft
+from brewdesk.store.records import Batch, Place, PlaceDraft, Vessel, VesselDraft
 from culturecore import safety
 from culturecore import vessels as shapes
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
-from culturecore.stages import BatchStage, Material, VesselShape
+from culturecore.stages import BatchStage, CultureState, Material, VesselShape
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -100,15 +101,20 @@ class Vessels:
         with self._door.store.read() as unit:
             _check_name_is_free(unit, draft.name, vessel_id)
             live = unit.batches.where(vessel_id=vessel_id, stage=LIVE_STAGES)
-        for batch in live:
-            if draft.brim_volume_l < batch.fill_volume_l:
-                raise ImpossibleInput(
-                    "brim_volume_l",
-                    draft.brim_volume_l,
-                    low=batch.fill_volume_l,
-                    unit="L",
-                    reason="below_fill",
-                )
+            resting = unit.cultures.where(vessel_id=vessel_id, state=CultureState.RESTING)
+            needed_l = max(
+                sum(culture.rest_volume_l or 0.0 for culture in resting),
+                *(_volume_needed_l(unit, batch) for batch in live),
+                0.0,
+            )
+        if draft.brim_volume_l < needed_l:
+            raise ImpossibleInput(
+                "brim_volume_l",
+                draft.brim_volume_l,
+                low=needed_l,
+                unit="L",
+                reason="below_fill",
+            )
         return self._door.perform(
             ActKind.EDIT_VESSEL,
             {"name": draft.name, "old_name": old.name},
@@ -293,6 +299,13 @@ def _check_name_is_free(unit: ReadUnit, name: str, vessel_id: int | None) -> Non
     for other in unit.vessels.where(retired_at=None):
         if other.id != vessel_id and is_same_name(other.name, name):
             raise ImpossibleInput("name", name, reason="taken")
+
+
+def _volume_needed_l(unit: ReadUnit, batch: Batch) -> float:
+    """Return what a live batch needs of its vessel: what is in it, or what it will be filled to."""
+    if batch.started_at is None:
+        return batch.fill_volume_l
+    return balance_in(unit, batch).now_l
 
 
 def _height_over_diameter(draft: VesselDraft) -> float:

@@ -82,6 +82,9 @@ def _short(item: DueItem) -> str:
     words = {
         ReminderKind.TASTE: QCoreApplication.translate("DueStrip", "taste {jar}"),
         ReminderKind.PH_CHECK: QCoreApplication.translate("DueStrip", "pH of {jar}"),
+        ReminderKind.FEED: QCoreApplication.translate("DueStrip", "feed {jar}"),
+        ReminderKind.TOP_UP: QCoreApplication.translate("DueStrip", "top up {jar}"),
+        ReminderKind.FILM_LOOK: QCoreApplication.translate("DueStrip", "film on {jar}"),
         ReminderKind.MOLD_LOOK: QCoreApplication.translate("DueStrip", "look for mold on {jar}"),
     }[item.reminder.kind]
     return words.format(jar=item.vessel.name)

@@ -192,8 +192,13 @@ class SettingsPage(QWidget):
                 "dark": self.tr("Dark"),
             },
             "text_scale": scale_words(),
+            "rest_feed_days": self._every((14, 21, 28, 42, 56)),
+            "rest_top_up_days": self._every((7, 14, 21, 28)),
             "": {"zone": self.tr("The computer's own")},
         }
+
+    def _every(self, days: tuple[int, ...]) -> dict[object, str]:
+        return {float(count): self.tr("Every {count} days").format(count=count) for count in days}
 
     def _on_changed(self, change: Change) -> None:
         if change.concerns(Topic.SETTINGS):

@@ -14,7 +14,9 @@ from brewdesk.services.changes import Change, Changes
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door
 from brewdesk.services.history import History
+from brewdesk.services.jarnow import JarNow
 from brewdesk.services.journal import Journal
+from brewdesk.services.liquids import Liquids
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.settings import Settings
@@ -84,6 +86,7 @@ def kit(tmp_path, clock, new_store):
     changes = Changes()
     door = Door(store, clock, changes)
     settings = Settings(store, changes)
+    batches = Batches(door, settings)
     quantities = Quantities(settings)
     heard: list[Change] = []
     changes.changed.connect(heard.append)
@@ -98,7 +101,8 @@ def kit(tmp_path, clock, new_store):
         quantities=quantities,
         vessels=Vessels(door),
         cultures=Cultures(door),
-        batches=Batches(door, settings),
+        batches=batches,
+        liquids=Liquids(door, batches, JarNow(door)),
         brewing=Brewing(door),
         readings=Readings(door, quantities),
         journal=Journal(door, quantities),

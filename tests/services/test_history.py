@@ -19,6 +19,8 @@ from brewdesk.store.records import PlaceDraft, ReadingDraft
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
+from tests.services import history_cultures
+from tests.services.history_liquids import LIQUID_ACTS
 
 
 def _step(kit, kind=StepKind.BOIL, *, begun=False, paused=False):
@@ -181,6 +183,9 @@ ACTS = {
         lambda kit, reminder: Reminders(kit.door).done(reminder.id),
     ),
 }
+ACTS |= LIQUID_ACTS
+
+ACTS |= history_cultures.ACTS
 
 
 def test_every_kind_of_act_is_tried_here():

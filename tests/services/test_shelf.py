@@ -287,7 +287,7 @@ def test_the_number_of_reads_does_not_grow_with_the_shelf(kit):
         counts.append(len(statements))
     event.remove(kit.store._engine, "before_cursor_execute", count)
     assert len(set(counts)) == 1
-    assert counts[0] <= 7
+    assert counts[0] <= 9
 
 
 def test_the_ph_of_the_starter_is_not_that_of_the_batch(kit):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from brewdesk.services.wording import liquids
 from brewdesk.services.wording.amounts import Show, decimals_for, number_text, plain
 from brewdesk.store.errors import StoreTrouble
 from culturecore.errors import ImpossibleInput
@@ -31,7 +32,8 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
 
     ``show`` writes amounts in the maker's units; without it they are metric.
     """
-    special = _reasons().get((error.field, error.reason)) or _reasons().get(("", error.reason))
+    reasons = _reasons() | liquids.problems()
+    special = reasons.get((error.field, error.reason)) or reasons.get(("", error.reason))
     if special is not None:
         return special.format(
             value=error.value,
@@ -167,9 +169,13 @@ def _labels() -> dict[str, str]:
         "specific_gravity": _t("The specific gravity"),
         "sd": _t("The uncertainty"),
         "seconds": _t("The extra time"),
+        "volume_l": _t("The amount"),
+        "rest_volume_l": _t("The amount it rests in"),
+        "sugar_g": _t("The sugar"),
         "first_taste_ph": _t("The pH at which you first taste"),
         "too_sour_ph": _t("The pH that is too sour for you"),
         "text_scale": _t("The size of the text"),
+        "kept_l": _t("The amount kept back"),
     }
 
 
@@ -199,6 +205,20 @@ def _reasons() -> dict[tuple[str, str], str]:
         ("vessel_id", "holds_culture"): _t("There is a culture in this vessel. Move it first."),
         ("vessel_id", "retired"): _t("This vessel is off the shelf. Put it back first."),
         ("culture_id", "gone"): _t("This culture is no longer there."),
+        ("culture_id", "suspect"): _t(
+            "It may share mold with another. Look at it closely and clear it first, with your "
+            "reason; when in doubt, throw it out."
+        ),
+        ("culture_id", "forming"): _t("It is still forming. Wait until it has grown."),
+        ("culture_id", "not_resting"): _t("It is not at rest now."),
+        ("culture_id", "planned"): _t("It is planned for {value}. Change or drop that plan first."),
+        ("culture_id", "not_suspect"): _t("It is not under suspicion."),
+        ("batch_id", "not_suspect"): _t("It is not under suspicion."),
+        ("batch_id", "not_growing"): _t("No culture is growing in this batch."),
+        ("culture_ids", "too_few"): _t("Choose at least one other culture to merge with."),
+        ("vessel_id", "already_there"): _t("It is there already."),
+        ("to", "too_long"): _t("Please keep it shorter."),
+        ("", "before_birth"): _t("This is before the culture was born. Please check the date."),
         ("born_at", "before_parent"): _t("A culture cannot be older than its parent."),
         ("", "in_future"): _t("This time has not come yet. Please check the date and time."),
         ("at", "before_start"): _t(

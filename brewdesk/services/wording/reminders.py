@@ -168,6 +168,33 @@ def _mold_look(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tup
     return title, body
 
 
+def _feed(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    title = _t("Feed {jar}").format(jar=jar)
+    body = _t(
+        "Pour in a little fresh, cooled sweet tea, and write down how much. Makers do this every "
+        "few weeks; look for mold first. When in doubt, throw it out."
+    )
+    return title, body
+
+
+def _top_up(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    title = _t("Look whether {jar} has dried up").format(jar=jar)
+    body = _t(
+        "Some of the liquid evaporates through the cloth; how much differs widely. The pellicle "
+        "should stay covered: top up with ripe, unflavoured kombucha if it is not."
+    )
+    return title, body
+
+
+def _film_look(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
+    title = _t("Look for the film on {jar}").format(jar=jar)
+    body = _t(
+        "A new culture begins as a thin, smooth, pale film on top. Do not shake the jar. Dry, "
+        "fuzzy or coloured spots are signs of mold: then throw out all of it."
+    )
+    return title, body
+
+
 def _own(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
     words = reminder.text.strip() or _t("Your own reminder")
     if jar:
@@ -180,4 +207,7 @@ _WORDS: dict[ReminderKind, Callable[[Reminder, str, datetime, tzinfo], tuple[str
     ReminderKind.PH_CHECK: _ph_check,
     ReminderKind.MOLD_LOOK: _mold_look,
     ReminderKind.OWN: _own,
+    ReminderKind.FEED: _feed,
+    ReminderKind.TOP_UP: _top_up,
+    ReminderKind.FILM_LOOK: _film_look,
 }

@@ -34,6 +34,8 @@ def stage_words(jar: JarView, show: Show = plain) -> str:
     """State of the jar: "Day 9 · pH 3.42", "Empty", "Being brewed"."""
     code = jar.stage_code
     if code == "empty":
+        if jar.culture is not None:
+            return _tr("{culture} at rest").format(culture=jar.culture.name)
         volume = show(jar.vessel.working_volume_l, Kind.VOLUME)
         return _tr("Empty · {volume}").format(volume=volume)
     if code == "planned":
@@ -66,6 +68,9 @@ def _next_words(jar: JarView) -> str:
         "look_for_mold": _tr("Look for mold"),
         "draw_off": _tr("Draw it off"),
         "own": _tr("Your reminder"),
+        "look_for_film": _tr("Look for the film"),
+        "feed": _tr("Feed it"),
+        "top_up": _tr("Look for dryness"),
     }
     return texts.get(jar.next_code, "")
 

@@ -7,7 +7,12 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.wording import benchverdicts, drinkverdicts
+from brewdesk.services.wording import (
+    benchverdicts,
+    cultureverdicts,
+    drinkverdicts,
+    liquids,
+)
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from culturecore.outcome import Verdict
 from culturecore.sources import SOURCES
@@ -445,4 +450,9 @@ _GROUPS: tuple[Callable[[], dict[str, Parts]], ...] = (
     benchverdicts.titrations,
     benchverdicts.meters,
     benchverdicts.sugar_readings,
+    liquids.topping_up,
+    cultureverdicts.suspicion,
+    cultureverdicts.elsewhere,
+    cultureverdicts.bottles,
+    cultureverdicts.films,
 )
