@@ -165,13 +165,12 @@ class Case:
         answer = np.zeros(len(latents))
         if not told:
             return answer
-        # a venting at the same instant comes after what was felt or read
-        gas = self.grow(latents, [np.nextafter(check.day, -1.0) for check in told])
+        # a venting or chilling at the same instant comes after what was felt or read
+        days = [math.nextafter(check.day, -1.0) for check in told]
+        gas = self.grow(latents, days)
         celsius = [
-            self._bottled.likely_c(check.day)
-            if check.temperature_c is None
-            else check.temperature_c
-            for check in told
+            self._bottled.likely_c(day) if check.temperature_c is None else check.temperature_c
+            for day, check in zip(days, told, strict=True)
         ]
         shown = self.shown(gas, celsius)
         middle = 0.5 * (shown.settled_bar + shown.trapped_bar)
