@@ -137,7 +137,8 @@ class BottlingOutlook:
 
 
 def danger_order(group: GroupOutlook) -> tuple[float, float]:
-    """Sort kinds of bottles: earliest danger first, then the lowest ceiling."""
-    day = group.course.chill_by_day
-    ceiling = group.ceiling_bar
-    return (float("inf") if day is None else day, 0.0 if ceiling is None else ceiling)
+    """Sort kinds of bottles: not for pressure, earliest danger, then the lowest ceiling."""
+    day, ceiling = group.course.chill_by_day, group.ceiling_bar
+    if ceiling is None:  # any pressure is too much
+        return (-1.0, 0.0)
+    return (float("inf") if day is None else day, ceiling)

@@ -166,7 +166,7 @@ class FizzForecasts:
     def _pace(self, unit: ReadUnit, *, before: Bottling | None) -> Pace:
         """Return what earlier bottlings teach; one that has no checks teaches nothing."""
         rows = unit.bottlings.where(order_by=("-filled_at", "-id"))
-        lessons: list[tuple[Pace, Pace]] = []
+        lessons: list[tuple[float, ...]] = []
         for row in rows:
             is_later = before is not None and (row.filled_at, row.id) >= (
                 before.filled_at,
@@ -182,7 +182,7 @@ class FizzForecasts:
             bottled = self._bottled(parts, parts.groups[0], warmth, Pace(), until)
             # Longer than any check, and the same whenever it is asked for: found again.
             course = self._course(bottled, _horizon((until - row.filled_at) / DAY))
-            lessons.append((Pace(), course.pace))
+            lessons.append(course.lesson)
         return pooled(lessons)
 
     def _warmth(
@@ -431,7 +431,9 @@ def _first_day(days: tuple[float, ...], line: tuple[float, ...], wanted: float) 
 
 def _danger_order(group: BottleGroup, course: BottleCourse) -> tuple[float, float]:
     day, ceiling = course.chill_by_day, ceiling_of(_wish_of(group))
-    return (float("inf") if day is None else day, 0.0 if ceiling is None else ceiling)
+    if ceiling is None:  # any pressure is too much
+        return (-1.0, 0.0)
+    return (float("inf") if day is None else day, ceiling)
 
 
 def _wish_of(group: BottleGroup) -> BottleGroupWish:

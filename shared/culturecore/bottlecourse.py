@@ -17,7 +17,7 @@ from culturecore.bottle import pressure
 from culturecore.bottled import Bottled, check_bottled
 from culturecore.bottleverdicts import PRESSURE_DOUBT_SHARE
 from culturecore.co2 import MODEL_TOP_BAR
-from culturecore.fizzpace import Pace
+from culturecore.fizzpace import BINS, Pace, bin_edges
 from culturecore.outcome import Caveat, Estimate
 
 if TYPE_CHECKING:
@@ -82,7 +82,8 @@ class BottleCourse:
     calculation on top; it ends at 8 bar, which stands for everything above.
     ``over_ceiling_day`` is when they may pass the ceiling at their warmest: low is the day to
     chill by; value and high end at the horizon. None when fewer than one draw in twenty does.
-    ``pace`` is what the checks leave of the pace.
+    ``pace`` is what the checks leave of the pace, ``lesson`` the same as weights in the parts
+    of what was believed before (`culturecore.fizzpace.bin_edges`).
     """
 
     gauge_bar: Curve
@@ -90,6 +91,7 @@ class BottleCourse:
     ethanol_abv: Curve
     over_ceiling_day: Estimate | None
     pace: Pace
+    lesson: tuple[float, ...]
     effective_draws: float
 
     @property
@@ -150,6 +152,7 @@ def course_of(
         ethanol_abv=_curve(days, gas.ethanol_abv, gas.ethanol_abv, gas.ethanol_abv),
         over_ceiling_day=_danger(crossing, draws.weights, horizon_days),
         pace=_learnt(bottled.pace, draws),
+        lesson=_lesson(draws),
         effective_draws=draws.effective_draws,
     )
 
@@ -216,6 +219,16 @@ def _learnt(before: Pace, draws: WeightedDraws) -> Pace:
     middle = float(weights @ latent)
     spread = math.sqrt(max(float(weights @ (latent - middle) ** 2), 1e-6))
     return Pace(log_rate=before.log_rate + before.sd * middle, sd=before.sd * spread)
+
+
+def _lesson(draws: WeightedDraws) -> tuple[float, ...]:
+    """Return the weight of the draws in each part of what was believed before."""
+    import numpy as np
+
+    edges = np.array(bin_edges(Pace(log_rate=0.0, sd=1.0)))
+    parts = np.searchsorted(edges, draws.latents[:, 0])
+    shares = np.bincount(parts, weights=draws.weights, minlength=BINS)
+    return tuple(float(share) for share in shares)
 
 
 def _between(days: tuple[float, ...], line: tuple[float, ...], day: float) -> float:

@@ -49,11 +49,6 @@ class Gas:
     left: Floats
     total: Floats
 
-    def at(self, places: Sequence[int]) -> Gas:
-        """Return some of the days."""
-        picked = list(places)
-        return Gas(self.fermented[:, picked], self.left[:, picked], self.total[:, picked])
-
     @property
     def ethanol_abv(self) -> Floats:
         """Alcohol made since filling [% vol]."""

@@ -9,8 +9,10 @@ so that no number of them makes the next one certain.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
+from statistics import NormalDist
 from typing import Final
 
 from culturecore.conditioning import (
@@ -29,7 +31,9 @@ PRIOR_SD: Final = 0.5 * math.log(RATE_HIGH_G_PER_L_DAY / RATE_LOW_G_PER_L_DAY) /
 TENFOLD_LOG: Final = 0.5 * math.log(TENFOLD_LOW * TENFOLD_HIGH)
 TENFOLD_SD: Final = 0.5 * math.log(TENFOLD_HIGH / TENFOLD_LOW) / _Z80
 SHARE_BETWEEN_PANTRIES: Final = 0.5  # of the variance; bottle_pooling_assumption
-_LEAST_GAIN: Final = 1e-3  # a bottling that taught less than this taught nothing
+BINS: Final = 24
+_LEAST_SAID: Final = 0.01
+_GRID, _GRID_SDS = 61, 4.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,43 +55,62 @@ class Pace:
         )
 
 
-def pooled(lessons: Iterable[tuple[Pace, Pace]]) -> Pace:
+def bin_edges(pace: Pace) -> tuple[float, ...]:
+    """Return the inner edges that part a belief into :data:`BINS` parts of equal weight."""
+    normal = NormalDist(pace.log_rate, pace.sd)
+    return tuple(normal.inv_cdf(number / BINS) for number in range(1, BINS))
+
+
+def pooled(lessons: Iterable[Sequence[float]]) -> Pace:
     """Return the pace to expect of the next bottling of a pantry.
 
     Parameters
     ----------
-    lessons : iterable of pairs of Pace
-        For each earlier bottling what was believed before its checks, and after them.
+    lessons : iterable of sequences of float
+        For each earlier bottling the weight that its checks left in each of the parts of
+        the plain belief (see :func:`bin_edges`); they are put to a sum of 1.
 
     Returns
     -------
     Pace
         Never narrower than the bottlings of one kitchen differ among themselves; the plain
-        belief without lessons. A bottling whose checks left the belief as wide as it was
-        teaches nothing.
+        belief without lessons.
 
     Raises
     ------
     ImpossibleInput
-        For a width that is not above 0.
+        For a lesson that has not one weight a part, or weights below 0 or all 0.
 
     Notes
     -----
-    Normal-normal partial pooling: what the checks said is taken out of the change of
-    belief, so that no prior counts twice.
+    Partial pooling: what the checks said of a part is the weight they left there over the
+    weight it had. The kitchen's own middle is summed over a grid, each bottling scattered
+    around it; no prior counts twice.
     """
-    between = SHARE_BETWEEN_PANTRIES * PRIOR_SD**2
-    within = PRIOR_SD**2 - between
-    precision, weighted = 1.0 / between, PRIOR_LOG_RATE / between
-    for before, after in lessons:
-        for belief in (before, after):
-            if not 0.0 < belief.sd < math.inf:
-                raise ImpossibleInput("sd", belief.sd, low=0.0)
-        gain = 1.0 / after.sd**2 - 1.0 / before.sd**2
-        if gain < _LEAST_GAIN:
-            continue
-        said = (after.log_rate / after.sd**2 - before.log_rate / before.sd**2) / gain
-        worth = 1.0 / (1.0 / gain + within)
-        precision += worth
-        weighted += worth * said
-    return Pace(log_rate=weighted / precision, sd=math.sqrt(1.0 / precision + within))
+    between = math.sqrt(SHARE_BETWEEN_PANTRIES) * PRIOR_SD
+    within = math.sqrt(1.0 - SHARE_BETWEEN_PANTRIES) * PRIOR_SD
+    edges = bin_edges(Pace())
+    middles = [
+        PRIOR_LOG_RATE + between * _GRID_SDS * (2.0 * number / (_GRID - 1) - 1.0)
+        for number in range(_GRID)
+    ]
+    weights = [math.exp(-0.5 * ((middle - PRIOR_LOG_RATE) / between) ** 2) for middle in middles]
+    kitchens = [NormalDist(middle, within) for middle in middles]
+    parts = [[kitchen.cdf(edge) for edge in edges] for kitchen in kitchens]
+    for lesson in lessons:
+        said = _said(lesson)
+        for number, below in enumerate(parts):
+            steps = (b - a for a, b in pairwise((0.0, *below, 1.0)))
+            weights[number] *= sum(one * step for one, step in zip(said, steps, strict=True))
+    total = sum(weights)
+    mean = sum(w * m for w, m in zip(weights, middles, strict=True)) / total
+    spread = sum(w * (m - mean) ** 2 for w, m in zip(weights, middles, strict=True)) / total
+    return Pace(log_rate=mean, sd=math.sqrt(spread + within**2))
+
+
+def _said(lesson: Sequence[float]) -> list[float]:
+    total = math.fsum(lesson)
+    if len(lesson) != BINS or min(lesson) < 0.0 or not 0.0 < total < math.inf:
+        raise ImpossibleInput("lesson", tuple(lesson), low=0.0)
+    # draws are few in the far parts: none there is no proof that nothing could be there
+    return [max(BINS * share / total, _LEAST_SAID) for share in lesson]

@@ -20,7 +20,7 @@ from culturecore.bottled import BOTTLED_RANGES, Bottled, Check, WarmStep
 from culturecore.bottledraws import Case, likelihood, normal_share
 from culturecore.conditioning import FizzWish, plan_fizz
 from culturecore.errors import ImpossibleInput
-from culturecore.fizzpace import PRIOR_LOG_RATE, PRIOR_SD, Pace, pooled
+from culturecore.fizzpace import BINS, PRIOR_LOG_RATE, PRIOR_SD, Pace, bin_edges, pooled
 from culturecore.stages import CheckKind, Feel, Opened
 
 FILLING = Filling(brim_volume_l=0.5, headspace_share=0.04)
@@ -334,32 +334,56 @@ def test_the_same_question_gets_the_same_answer_quickly() -> None:
 # --- what earlier bottlings teach ----------------------------------------------------------
 
 
+def lesson(log_rate: float, sd: float) -> tuple[float, ...]:
+    """What a bottling leaves whose checks say so of its pace, as weights in the parts."""
+    edges = np.array(bin_edges(Pace()))
+    draws = np.random.default_rng(5).normal(log_rate, sd, 20_000)
+    return tuple(np.bincount(np.searchsorted(edges, draws), minlength=BINS) / 20_000)
+
+
 def test_without_lessons_nothing_is_learnt() -> None:
-    assert pooled(()).sd == pytest.approx(PRIOR_SD)
+    assert pooled(()).sd == pytest.approx(PRIOR_SD, rel=1e-3)
     assert pooled(()).log_rate == pytest.approx(PRIOR_LOG_RATE)
-    wider = (Pace(), Pace(sd=PRIOR_SD * 1.1))
-    assert pooled((wider,)) == pooled(())
+    says_nothing = course_of(SWEET).lesson
+    assert sum(says_nothing) == pytest.approx(1.0)
+    assert pooled((says_nothing,)).log_rate == pytest.approx(PRIOR_LOG_RATE, abs=0.05)
 
 
 def test_lessons_pull_and_never_make_certain() -> None:
-    lively = (Pace(), Pace(log_rate=PRIOR_LOG_RATE + 1.0, sd=0.2))
+    lively = lesson(PRIOR_LOG_RATE + 1.0, 0.2)
     one, many = pooled((lively,)), pooled((lively,) * 50)
-    assert PRIOR_LOG_RATE < one.log_rate < many.log_rate < PRIOR_LOG_RATE + 1.2
+    assert PRIOR_LOG_RATE + 0.3 < one.log_rate < many.log_rate < PRIOR_LOG_RATE + 1.3
     assert many.sd < one.sd < PRIOR_SD
     assert many.sd > math.sqrt(0.5) * PRIOR_SD - 1e-9
     rate = many.rate_g_per_l_day
     assert rate.low < rate.value < rate.high
 
 
-@pytest.mark.parametrize("sd", [0.0, -1.0, math.inf, math.nan])
-def test_a_lesson_needs_a_width(sd: float) -> None:
-    with pytest.raises(ImpossibleInput, match="sd"):
-        pooled(((Pace(), Pace(sd=sd)),))
+def test_pooling_is_as_normal_theory_has_it() -> None:
+    """Normal-normal: a bottling whose pace is all but known is worth its own scatter.
+
+    Half the variance lies between kitchens: one such lesson moves the middle half way, and
+    leaves the variance between at half of what it was.
+    """
+    truth = PRIOR_LOG_RATE + 0.5
+    found = pooled((lesson(truth, 0.05),))
+    assert found.log_rate == pytest.approx(PRIOR_LOG_RATE + 0.25, abs=0.05)
+    assert found.sd**2 == pytest.approx(0.75 * PRIOR_SD**2, rel=0.05)
+
+
+@pytest.mark.parametrize(
+    "bad", [(), (1.0,) * (BINS - 1), (-1.0, *(1.0,) * (BINS - 1)), (0.0,) * BINS]
+)
+def test_a_lesson_has_one_weight_a_part(bad: tuple[float, ...]) -> None:
+    with pytest.raises(ImpossibleInput, match="lesson"):
+        pooled((bad,))
 
 
 def test_a_lively_pantry_is_told_to_chill_sooner() -> None:
-    lively = pooled(((Pace(), Pace(log_rate=PRIOR_LOG_RATE + 1.0, sd=0.2)),) * 3)
-    assert by_day(replace(SWEET, pace=lively)) < by_day(SWEET)
+    hard = course_of(replace(SWEET, checks=(felt(1.0, Feel.HARD),))).lesson
+    soft = course_of(replace(SWEET, checks=(felt(4.0, Feel.SOFT),))).lesson
+    assert by_day(replace(SWEET, pace=pooled((hard,)))) < by_day(SWEET)
+    assert by_day(replace(SWEET, pace=pooled((soft,)))) > by_day(SWEET)
 
 
 def test_the_pace_learnt_is_calibrated() -> None:

@@ -20,6 +20,7 @@ from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
 from tests.services import history_cultures
+from tests.services.history_bottles import BOTTLE_ACTS
 from tests.services.history_liquids import LIQUID_ACTS
 
 
@@ -184,6 +185,7 @@ ACTS = {
     ),
 }
 ACTS |= LIQUID_ACTS
+ACTS |= BOTTLE_ACTS
 
 ACTS |= history_cultures.ACTS
 
