@@ -11,7 +11,12 @@ from brewdesk.services import lending, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.batches import Batches
 from brewdesk.services.bottlingplan import Known, outlook_of
-from brewdesk.services.bottlingwish import BottleGroupWish, BottlingOutlook, BottlingWish
+from brewdesk.services.bottlingwish import (
+    AdditionWish,
+    BottleGroupWish,
+    BottlingOutlook,
+    BottlingWish,
+)
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
 from brewdesk.services.ending import end_batch
@@ -237,6 +242,21 @@ class Bottlings:
         """Return a bottling with its bottles, additions and checks. Raises as `get`."""
         with self._door.store.read() as unit:
             return parts_in(unit, bottling_id)
+
+    def outlook_as_filled(self, bottling_id: int) -> BottlingOutlook:
+        """Return what a bottling was reckoned to come to, for its printed sheet. Raises as `get`.
+
+        What was learnt since is in `FizzForecasts.now`.
+        """
+        parts = self.parts_of(bottling_id)
+        bottling = parts.bottling
+        known = Known(
+            drink_volume_l=bottling.drink_volume_l,
+            residual_low_g_per_l=bottling.residual_sugar_low_g_per_l,
+            residual_high_g_per_l=bottling.residual_sugar_high_g_per_l,
+            pace=self._pace_of(),
+        )
+        return outlook_of(wish_as_filled(parts), known, bottling.filled_at)
 
     def check(self, draft: BottleCheckDraft) -> BottleCheck:
         """Write down a look at the bottles.
@@ -482,6 +502,48 @@ class Bottlings:
         return self._door.perform(
             kind, facts, work, topics=Topic.BOTTLINGS, batch_id=bottling.batch_id
         )
+
+
+def wish_as_filled(parts: BottlingParts) -> BottlingWish:
+    """Return the wish that a stored bottling came from."""
+    bottling = parts.bottling
+    return BottlingWish(
+        batch_id=bottling.batch_id,
+        name=bottling.name,
+        groups=tuple(
+            BottleGroupWish(
+                bottle_count=group.bottle_count,
+                kind=group.kind,
+                brim_volume_l=group.brim_volume_l,
+                headspace_share=group.headspace_share,
+                rated_bar=group.rated_bar,
+                is_test=group.is_test,
+                name=group.name,
+            )
+            for group in parts.groups
+        ),
+        additions=tuple(
+            AdditionWish(
+                kind=addition.kind,
+                name=addition.name,
+                mass_g=addition.mass_g,
+                sugar_share_low=addition.sugar_share_low,
+                sugar_share_high=addition.sugar_share_high,
+                source=addition.source,
+            )
+            for addition in parts.additions
+        ),
+        drink_volume_l=bottling.drink_volume_l,
+        target_volumes=bottling.target_volumes,
+        priming_kind=bottling.priming_kind,
+        priming_sugar_g=bottling.priming_sugar_g,
+        place_id=bottling.place_id,
+        place_temperature_c=_kitchen_c(bottling.place_temperature_c),
+        warmest_c=_kitchen_c(bottling.warmest_c),
+        open_jar_c=_kitchen_c(bottling.open_jar_c),
+        filled_at=bottling.filled_at,
+        note=bottling.note,
+    )
 
 
 def parts_in(unit: ReadUnit, bottling_id: int) -> BottlingParts:

@@ -38,7 +38,7 @@ class RunSheetDialog(QDialog):
         self._printer: object | None = None
         self._files: QFileDialog | None = None
         self.setModal(True)
-        self.setWindowTitle(self.tr("Run sheet"))
+        self.setWindowTitle(sheet.kind)
         self.page = PageView(sheet, self)
         area = QScrollArea(self)
         area.setWidgetResizable(True)
@@ -90,7 +90,7 @@ class RunSheetDialog(QDialog):
     def _on_save(self) -> None:
         """Ask where to put the file."""
         folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        self._files = QFileDialog(self, self.tr("Save the run sheet as PDF"), folder)
+        self._files = QFileDialog(self, self.tr("Save the sheet as PDF"), folder)
         self._files.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         self._files.setNameFilter(self.tr("PDF files (*.pdf)"))
         self._files.setDefaultSuffix("pdf")
