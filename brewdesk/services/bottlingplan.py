@@ -50,8 +50,9 @@ class Known:
     """What the program knows of the batch: how much there is, its sugar, verdicts on it."""
 
     drink_volume_l: float
-    residual_low_g_per_l: float
-    residual_high_g_per_l: float
+    left_in_jar_l: float = 0.0  # that could be bottled too, were there bottles
+    residual_low_g_per_l: float = 0.0
+    residual_high_g_per_l: float = 0.0
     verdicts: tuple[Verdict, ...] = ()
     pace: Pace = field(default_factory=Pace)
 
@@ -68,16 +69,13 @@ def outlook_of(wish: BottlingWish, known: Known, filled_at: datetime) -> Bottlin
     _check_groups(wish.groups)
     volume_l = known.drink_volume_l if wish.drink_volume_l is None else wish.drink_volume_l
     residual = _residual(wish, known)
-    filled_l = volume_l + sum(
-        addition.mass_g / 1000.0 / _DENSITY.get(addition.kind, _OTHER_DENSITY)
-        for addition in wish.additions
-    )
+    filled_l = volume_l + _added_l(wish)
     groups = tuple(
         _group(wish, group, volume_l, filled_l, residual, known.pace) for group in wish.groups
     )
     worst = min(groups, key=danger_order)
     capacity_l = sum(group.bottle_count * group.filled_l for group in wish.groups)
-    left_over_l = max(filled_l - capacity_l, 0.0)
+    left_over_l = max(filled_l - capacity_l, known.left_in_jar_l, 0.0)
     first_l = wish.groups[0].filled_l
     chill_by = worst.course.over_ceiling_day
     verdicts = _loudest_first((*known.verdicts, *_of_whole(wish, groups, worst)))
@@ -102,6 +100,26 @@ def outlook_of(wish: BottlingWish, known: Known, filled_at: datetime) -> Bottlin
         spare_bottles=math.floor(max(capacity_l - filled_l, 0.0) / first_l + _ROUNDING_L),
         verdicts=verdicts,
         remedies=_remedies(wish, groups, volume_l, residual),
+    )
+
+
+def room_for_drink_l(wish: BottlingWish) -> float:
+    """Return how much drink the bottles take, beside what else goes in [L].
+
+    Raises
+    ------
+    ImpossibleInput
+        Field "groups" with reason "empty", as `outlook_of`.
+    """
+    _check_groups(wish.groups)
+    room_l = sum(group.bottle_count * group.filled_l for group in wish.groups)
+    return max(room_l - _added_l(wish), 0.0)
+
+
+def _added_l(wish: BottlingWish) -> float:
+    return sum(
+        addition.mass_g / 1000.0 / _DENSITY.get(addition.kind, _OTHER_DENSITY)
+        for addition in wish.additions
     )
 
 

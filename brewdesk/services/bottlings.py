@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from brewdesk.services import lending, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.batches import Batches
-from brewdesk.services.bottlingplan import Known, outlook_of
+from brewdesk.services.bottlingplan import Known, outlook_of, room_for_drink_l
 from brewdesk.services.bottlingwish import (
     AdditionWish,
     BottleGroupWish,
@@ -161,18 +161,20 @@ class Bottlings:
             batch = unit.batches.get(wish.batch_id)
             now_l = balance_in(unit, batch).now_l
             flagged = self._is_flagged(unit, batch)
+        free_l = max(now_l - wish.starter_kept_l, 0.0)
         volume_l = wish.drink_volume_l
         if volume_l is None:
-            volume_l = max(now_l - wish.starter_kept_l, 0.0)
+            volume_l = min(free_l, room_for_drink_l(wish))
         low, high = self._residual(batch)
         known = Known(
             drink_volume_l=check_volume("drink_volume_l", volume_l, now_l),
+            left_in_jar_l=free_l - volume_l if wish.drink_volume_l is None else 0.0,
             residual_low_g_per_l=low,
             residual_high_g_per_l=high,
             verdicts=(self._drinkable(batch, flagged),),
             pace=self._pace_of(),
         )
-        return outlook_of(replace(wish, drink_volume_l=known.drink_volume_l), known, filled_at)
+        return outlook_of(wish, known, filled_at)
 
     def fill(self, wish: BottlingWish, override_reason: str = "") -> Bottling:
         """Fill the bottles: drink out of the jar, starter kept, bottles and additions noted.
@@ -191,7 +193,8 @@ class Bottlings:
         now = self._door.clock.now()
         if outlook.filled_at > now:
             raise ImpossibleInput("filled_at", outlook.filled_at, reason="in_future")
-        if outlook.left_over_l > outlook.capacity_l * (_FITS - 1.0):
+        is_typed = wish.drink_volume_l is not None
+        if is_typed and outlook.left_over_l > outlook.capacity_l * (_FITS - 1.0):
             raise ImpossibleInput(
                 "drink_volume_l",
                 outlook.drink_volume_l,

@@ -20,6 +20,7 @@ from brewdesk.services.bottlingwish import AdditionWish
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import AdditionKind, Kind
 from brewdesk.widgets.fields import FieldRow, plain_label
+from brewdesk.widgets.plainspin import make_plain
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
@@ -65,6 +66,7 @@ class AdditionRow(QFrame):
         spin.setRange(0.0, 100.0)
         spin.setDecimals(1)
         spin.setSuffix(self.tr(" %"))
+        make_plain(spin)
         return spin
 
     def _lay_out(self) -> None:

@@ -25,6 +25,7 @@ from brewdesk.services.wording.moments import stamp_words
 from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.widgets.fields import MessageLine, make_strong, plain_label
 from brewdesk.widgets.fizzplot import FizzPlot, FizzSpec
+from brewdesk.widgets.plainspin import make_plain
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import LevelSign
@@ -127,6 +128,8 @@ class BottleCard(QFrame):
         self.gauge.setSingleStep(0.1)
         self.gauge.setSuffix(tr(" bar"))
         self.gauge.setAccessibleName(tr("What the gauge shows"))
+        make_plain(self.gauge)
+        self.gauge.setMinimumWidth(14 * SPACE)
         self.gauge_button = QPushButton(tr("Note it"), self)
         self.gauge_button.setObjectName("gauge_note")
         self.vent_button = QPushButton(tr("Vented all"), self)
@@ -163,7 +166,7 @@ class BottleCard(QFrame):
         set_role(self.chill_button, "primary")
         self.finish_button = QPushButton(self.tr("Drunk up"), self)
         self.finish_button.setObjectName("finish_bottles")
-        self.more_button = QPushButton(self.tr("More  ▾"), self)
+        self.more_button = QPushButton(self.tr("More"), self)
         self.more_button.setObjectName("bottle_more")
         set_role(self.more_button, "quiet")
         menu = QMenu(self.more_button)

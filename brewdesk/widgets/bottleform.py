@@ -70,7 +70,7 @@ class BottleForm(QWidget):
             edit.line.setObjectName(f"bottle_{field}")
             self.edits[field] = edit
         for field, words in (
-            ("drink_volume_l", tr("all that is not kept back")),
+            ("drink_volume_l", tr("what fits, less the starter")),
             ("starter_kept_l", tr("none")),
             ("priming_sugar_g", tr("as reckoned")),
             ("residual_sugar_low_g_per_l", tr("as forecast")),

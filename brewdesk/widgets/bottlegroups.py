@@ -21,6 +21,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import BottleKind, Kind
 from brewdesk.services.wording.reckonernames import choice_name
 from brewdesk.widgets.fields import FieldRow, choose
+from brewdesk.widgets.plainspin import make_plain
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
@@ -70,6 +71,8 @@ class BottleGroupRow(QFrame):
         self.remove = QPushButton(self.tr("Take away"), self)
         self.remove.setObjectName("group_remove")
         set_role(self.remove, "quiet")
+        for spin in (self.count, self.headspace, self.rated):
+            make_plain(spin)
         self._lay_out()
         self.show_group(group)
         self._connect()
@@ -85,7 +88,7 @@ class BottleGroupRow(QFrame):
         }
         grid = QGridLayout()
         grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(0)
+        grid.setVerticalSpacing(SPACE // 2)
         grid.addWidget(self.rows["bottle_count"], 0, 0)
         grid.addWidget(self.rows["kind"], 0, 1, 1, 2)
         grid.addWidget(self.rows["brim_volume_l"], 1, 0)

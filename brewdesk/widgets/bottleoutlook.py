@@ -102,7 +102,11 @@ class BottleOutlook(QFrame):
         tr = self.tr
         first = outlook.groups[0]
         sugar = tr("{grams} g").format(grams=number_text(first.sugar_per_bottle_g, 1))
-        measure = first.sugar_measure or tr("no sugar")
+        caption = tr("sugar a bottle")
+        if first.sugar_measure:
+            caption = tr("sugar a bottle: {measure}").format(measure=first.sugar_measure)
+        if outlook.priming_sugar_g <= 0.0:
+            sugar, caption = tr("no sugar"), tr("to add: the drink has enough")
         alcohol = tr("+ {low} to {high} %").format(
             low=number_text(outlook.ethanol_gained_abv.low, 1),
             high=number_text(outlook.ethanol_gained_abv.high, 1),
@@ -111,7 +115,7 @@ class BottleOutlook(QFrame):
         fizzy = tr("never") if target is None else days_words(target.low, target.high)
         self.figures.set_figures(
             [
-                (sugar, tr("sugar a bottle: {measure}").format(measure=measure)),
+                (sugar, caption),
                 (self._chill_words(outlook.chill_by_at), tr("chill by, at the latest")),
             ]
         )
@@ -144,8 +148,8 @@ class BottleOutlook(QFrame):
             parts.append(
                 tr(
                     "Chill by {moment}: from then on one bottling in twenty may have passed "
-                    "{limit}. More likely that would take until {likely}; feel the test bottle "
-                    "to know."
+                    "{limit} on a warm day. More likely that would take until {likely}; feel the "
+                    "test bottle to know."
                 ).format(
                     moment=stamp_words(outlook.chill_by_at, zone),
                     limit=bar_words(worst.ceiling_bar or 0.0),
@@ -167,7 +171,7 @@ class BottleOutlook(QFrame):
                 low=show(low, Kind.SUGAR), high=show(high, Kind.SUGAR)
             )
         )
-        return " ".join(parts)
+        return " ".join(parts).replace("g/L", "g/\u2060L")  # a unit is not broken
 
     def _show_table(self, outlook: BottlingOutlook) -> None:
         _clear_grid(self._table)
@@ -210,9 +214,9 @@ class BottleOutlook(QFrame):
         ]
         if outlook.bottles_needed:
             words.append(
-                tr(
-                    "{left} would be left over: {count} more of the first kind would take it."
-                ).format(left=show(outlook.left_over_l, Kind.VOLUME), count=outlook.bottles_needed)
+                tr("{left} more would fill {count} bottles of the first kind.").format(
+                    left=show(outlook.left_over_l, Kind.VOLUME), count=outlook.bottles_needed
+                )
             )
         elif outlook.spare_bottles:
             words.append(tr("{count} would stay empty.").format(count=outlook.spare_bottles))

@@ -16,6 +16,7 @@ from brewdesk.widgets.theme import SPACE
 _TOPICS = (
     Topic.BOTTLINGS | Topic.BATCHES | Topic.READINGS | Topic.PLACES | Topic.CULTURES
 ) | Topic.SETTINGS
+_TAB_INDENT = 10
 REFRESH_MS = 300_000  # the pressure rises slowly: every five minutes while it can be seen
 
 
@@ -34,6 +35,8 @@ class BottlePage(QWidget):
         self.tabs = QTabWidget(self)
         self.tabs.setObjectName("bottle_tabs")
         self.tabs.setDocumentMode(True)
+        # so that the first tab's words stand below the title
+        self.tabs.setStyleSheet(f"QTabWidget::tab-bar {{ left: {_TAB_INDENT}px; }}")
         self.tabs.addTab(self.stand, self.tr("Bottles that stand"))
         self.tabs.addTab(self.fill, self.tr("Fill bottles"))
         column = QVBoxLayout(self)

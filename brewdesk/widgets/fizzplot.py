@@ -14,12 +14,12 @@ from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from brewdesk.services.wording.amounts import number_text
-from brewdesk.widgets.theme import SPACE, tokens
+from brewdesk.widgets.theme import RADIUS, SPACE, tokens
 
 TOP_BAR = 8.0  # what is above is told as "over 8 bar"
 _LEAST_TOP_BAR = 4.5
 _TICK_BARS = 1.0
-_LEAST_HEIGHT_LINES = 11
+_LEAST_HEIGHT_LINES = 13
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +70,13 @@ class FizzPlot(QWidget):
             return
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        _Picture(painter, self._spec, QRectF(self.rect()), self.font()).draw(
+        # its own ground: a card may be tinted by how urgent it is
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(tokens().surface))
+        painter.drawRoundedRect(QRectF(self.rect()), RADIUS / 2, RADIUS / 2)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        room = QRectF(self.rect()).adjusted(SPACE / 2, SPACE / 2, -SPACE / 2, -SPACE / 2)
+        _Picture(painter, self._spec, room, self.font()).draw(
             self.tr("bar"), self.tr("days in the bottle")
         )
 
@@ -123,13 +129,13 @@ class _Picture:
             painter.drawText(
                 QPointF(self._plot.left() - wide - SPACE / 2, y + metrics.ascent() / 2 - 1), words
             )
-            bar += _TICK_BARS
-        painter.drawText(QPointF(0.0, float(metrics.ascent())), unit)
+            bar += _TICK_BARS if self._top_bar <= 5.0 else 2.0 * _TICK_BARS
+        painter.drawText(QPointF(SPACE / 2, float(metrics.ascent()) + SPACE / 2), unit)
         step = next(
             (one for one in (1, 2, 5, 7, 14) if self._spec.last_day / one <= 10),
             28,
         )
-        baseline = self._plot.bottom() + metrics.ascent() + SPACE / 2
+        baseline = self._plot.bottom() + metrics.ascent() + SPACE
         for day in range(0, int(self._spec.last_day) + 1, step):
             words = str(day)
             wide = metrics.horizontalAdvance(words)

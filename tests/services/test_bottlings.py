@@ -64,7 +64,7 @@ def test_a_first_wish_fills_the_jar_into_half_litre_bottles(kit):
     batch = sour(kit)
     wish = kit.bottlings.wish_for(batch.id)
     outlook = kit.bottlings.outlook(wish)
-    assert outlook.drink_volume_l == pytest.approx(4.0)
+    assert outlook.drink_volume_l == pytest.approx(outlook.capacity_l)
     assert outlook.capacity_l + outlook.left_over_l == pytest.approx(4.0)
     assert outlook.bottles_needed == 1
     assert wish.warmest_c > wish.place_temperature_c
