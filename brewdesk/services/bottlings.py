@@ -147,6 +147,11 @@ class Bottlings:
             open_jar_c=_kitchen_c(warmest_c),
         )
 
+    def may_keep_in_jar(self, batch_id: int) -> bool:
+        """Whether starter may stay in an emptied jar, since its culture is in it."""
+        with self._door.store.read() as unit:
+            return has_culture(unit, unit.batches.get(batch_id))
+
     def outlook(self, wish: BottlingWish) -> BottlingOutlook:
         """Reckon what a bottling comes to; nothing is kept.
 
@@ -398,6 +403,8 @@ class Bottlings:
             return
         check_volume("starter_kept_l", kept_l, left_l)
         if wish.starter_culture_id is None:
+            if wish.closes_batch and not has_culture(unit, batch):
+                raise ImpossibleInput("starter_kept_l", kept_l, reason="no_culture")
             return
         culture = unit.cultures.get(wish.starter_culture_id)
         lending.check_store("starter_culture_id", culture)
@@ -557,6 +564,13 @@ def parts_in(unit: ReadUnit, bottling_id: int) -> BottlingParts:
         additions=unit.additions.where(bottling_id=bottling_id, order_by=("position", "id")),
         checks=unit.bottle_checks.where(bottling_id=bottling_id, order_by=("at", "id")),
     )
+
+
+def has_culture(unit: ReadUnit, batch: Batch) -> bool:
+    """Whether a culture is in the batch's jar, for starter to stay with."""
+    if batch.culture_id is None:
+        return False
+    return unit.cultures.get(batch.culture_id).vessel_id == batch.vessel_id
 
 
 def can_be_felt(groups: tuple[BottleGroup, ...]) -> bool:

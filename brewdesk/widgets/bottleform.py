@@ -308,7 +308,9 @@ class BottleForm(QWidget):
                 edit.set_value(getattr(base, field))
             self.edits["starter_kept_l"].set_value(suggestion or None)
             self.starter_to.setCurrentIndex(0)
-            self.closes.setChecked(True)
+            # without a culture nothing could keep the starter in an emptied jar
+            keeps = self._desk.bottlings.may_keep_in_jar(batch_id)
+            self.closes.setChecked(keeps or not suggestion)
             count = base.groups[0].bottle_count
             self.groups.set_groups((replace(base.groups[0], bottle_count=max(count - 1, 1)), TEST))
             self.additions.clear()

@@ -227,9 +227,20 @@ def test_the_last_bottling_ends_the_batch_and_keeps_starter_with_its_culture(kit
 
 def test_all_of_it_ends_the_batch_by_itself(kit):
     batch = sour(kit)
-    groups = (replace(GLASS, bottle_count=8),)
+    groups = (replace(GLASS, bottle_count=9),)
     kit.bottlings.fill(wish_of(kit, batch, groups=groups, drink_volume_l=None))
     assert kit.batches.get(batch.id).stage is BatchStage.DRAWN_OFF
+
+
+def test_starter_needs_a_culture_to_stay_with_in_an_emptied_jar(kit):
+    batch = kit.souring()
+    assert not kit.bottlings.may_keep_in_jar(batch.id)
+    with pytest.raises(ImpossibleInput) as refused:
+        kit.bottlings.fill(wish_of(kit, batch, starter_kept_l=0.3, closes_batch=True), "no meter")
+    assert (refused.value.field, refused.value.reason) == ("starter_kept_l", "no_culture")
+    assert impossible_words(refused.value)
+    kit.bottlings.fill(wish_of(kit, batch, starter_kept_l=0.3), "no meter")
+    assert kit.liquids.volume_now_l(batch.id) == pytest.approx(1.2)
 
 
 def test_starter_can_be_kept_in_a_store(kit):

@@ -259,6 +259,10 @@ def problems() -> dict[tuple[str, str], str]:
         ("drink_volume_l", "bottles_too_few"): _t(
             "The bottles hold only {high}. Add bottles, or bottle less."
         ),
+        ("starter_kept_l", "no_culture"): _t(
+            "There is no culture in this jar to keep it with. Keep it with a culture at rest, or "
+            "leave the batch as it is."
+        ),
         ("override_reason", "empty"): _t(
             "There is a warning that stops this. Write down why you fill them all the same."
         ),
