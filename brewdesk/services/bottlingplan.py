@@ -16,7 +16,7 @@ from brewdesk.services.bottlingwish import (
 )
 from brewdesk.services.wording.bottlings import remedy_words
 from brewdesk.services.wording.measures import sugar_measure_words
-from culturecore import bottleverdicts, drinkverdicts
+from culturecore import bottleverdicts, bottlingverdicts, drinkverdicts
 from culturecore.bottle import Filling
 from culturecore.bottlecourse import course_of
 from culturecore.bottled import Bottled
@@ -28,8 +28,6 @@ from culturecore.safety import limit
 from culturecore.stages import AdditionKind, BottleKind, SugarKind
 
 DAY = timedelta(days=1)
-# Chilling takes hours: bottles that may be in danger sooner cannot be saved by it.
-LEAST_DAYS_TO_CHILL = 0.25
 # Kilograms to the litre of what is poured in; common practice, no source.
 _DENSITY = {
     AdditionKind.JUICE: 1.04,
@@ -254,31 +252,21 @@ def _of_whole(
             found.setdefault(verdict.code, verdict)
     found.pop("bottle_handling", None)
     answer = list(found.values())
-    first_day = worst.course.chill_by_day
-    if first_day is not None and first_day < LEAST_DAYS_TO_CHILL:
-        numbers = {"hours": 24.0 * first_day, "least_hours": 24.0 * LEAST_DAYS_TO_CHILL}
-        sources = ("bottle_yeast_assumption", "safety_choice")
-        answer.append(Verdict("bottling_no_time", Level.STOP, numbers, sources))
+    no_time = bottlingverdicts.no_time_verdict(worst.course)
+    if no_time is not None:
+        answer.append(no_time)
     if any(group.ceiling_is_assumed for group in groups):
-        numbers = {"ceiling_bar": limit("bottle_ceiling_bar")}
-        by_trade = ("british_glass_tec_7", "safety_choice")
-        answer.append(Verdict("bottling_unrated", Level.INFORM, numbers, by_trade))
+        answer.append(bottlingverdicts.unrated_verdict())
     if not any(group.is_test for group in wish.groups):
-        answer.append(Verdict("bottling_no_test", Level.INFORM, sources=("safety_choice",)))
-    gained = worst.plan.ethanol_gained_abv
-    numbers = {
-        "low_abv": gained.low,
-        "high_abv": gained.high,
-        "most_abv": worst.plan.ethanol_all_sugar_abv,
-        "threshold_abv": limit("abv_us"),
-    }
-    of_alcohol = ("stoichiometry", "ttb_kombucha", "talebi_2017")
-    answer.append(Verdict("bottling_alcohol", Level.WARN, numbers, of_alcohol))
+        answer.append(bottlingverdicts.no_test_verdict())
+    plan = worst.plan
+    answer.append(
+        bottlingverdicts.alcohol_verdict(plan.ethanol_gained_abv, plan.ethanol_all_sugar_abv)
+    )
     if any(addition.kind in _FRESH for addition in wish.additions):
         answer.append(drinkverdicts.flavouring_verdict(is_pasteurised=None))
     is_glass = any(group.kind in _GLASS for group in wish.groups)
-    code = "bottling_glass" if is_glass else "bottle_handling"
-    answer.append(Verdict(code, Level.WARN if is_glass else Level.INFORM, sources=("kuhn_2004",)))
+    answer.append(bottlingverdicts.handling_verdict(is_glass=is_glass))
     answer.append(drinkverdicts.audience_verdict())
     return answer
 

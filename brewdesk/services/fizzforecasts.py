@@ -19,7 +19,7 @@ from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.door import Door
 from brewdesk.services.wording.bottlingnow import now_words
 from brewdesk.store.records import BottleCheck, BottleGroup, Bottling
-from culturecore import bottleverdicts, drinkverdicts
+from culturecore import bottleverdicts, bottlingverdicts, drinkverdicts
 from culturecore.bottlecourse import BottleCourse, course_of
 from culturecore.bottled import Bottled, Check, WarmStep
 from culturecore.fizzpace import Pace, pooled
@@ -314,11 +314,15 @@ def _verdicts(
     """Judge how it stands, loudest first."""
     bottling, found = parts.bottling, []
     if ceiling is None:
-        found.append(Verdict("bottle_not_for_pressure", Level.STOP, sources=("safety_choice",)))
+        found.append(bottlingverdicts.not_for_pressure_verdict())
     if bottling.state is BottlingState.CHILLED:
         found += _verdicts_in_the_cold(bottling, course, now_day)
     else:
-        found.append(_chill_verdict(course, now_day, bottling.target_volumes))
+        found.append(
+            bottlingverdicts.standing_verdict(
+                course, day=now_day, target_volumes=bottling.target_volumes
+            )
+        )
         last = _last_look(parts)
         if last is not None and last.gauge_bar is not None:
             found.append(
@@ -329,31 +333,9 @@ def _verdicts(
                 )
             )
         if last is not None and last.feel is Feel.HARD:
-            numbers = {"days": now_day}
-            sources = ("bottle_feel_assumption",)
-            found.append(Verdict("bottles_hard", Level.WARN, numbers, sources))
+            found.append(bottlingverdicts.hard_verdict(day=now_day))
     loudness = list(Level)
     return tuple(sorted(found, key=lambda verdict: -loudness.index(verdict.level)))
-
-
-def _chill_verdict(course: BottleCourse, now_day: float, target: float) -> Verdict:
-    """Judge as `bottleverdicts.chill_verdict`, by a course that knows of the checks."""
-    sources = ("bottle_yeast_assumption", "british_glass_tec_7")
-    by_day = course.chill_by_day
-    if by_day is not None and now_day >= by_day:
-        numbers = {"days": now_day, "chill_by_days": by_day}
-        return Verdict("chill_now", Level.WARN, numbers, sources)
-    volumes = course.volumes
-    if volumes.at(now_day).high >= target:
-        first = _first_day(volumes.days, volumes.high, target)
-        last = _first_day(volumes.days, volumes.low, target)
-        numbers = {
-            "days": now_day,
-            "low_days": now_day if first is None else first,
-            "high_days": volumes.days[-1] if last is None else last,
-        }
-        return Verdict("chill_once_right", Level.WARN, numbers, sources)
-    return Verdict("chill_later", Level.INFORM, {"days": now_day}, sources)
 
 
 def _verdicts_in_the_cold(
@@ -365,11 +347,9 @@ def _verdicts_in_the_cold(
         drinkverdicts.storage_verdict(cold_c),
         drinkverdicts.keeping_verdict(max(now_day - chilled_day, 0.0)),
     ]
-    by_day = course.chill_by_day
-    if by_day is not None and now_day >= by_day:
-        numbers = {"days": now_day, "chill_by_days": by_day}
-        sources = ("bottle_yeast_assumption", "british_glass_tec_7")
-        found.append(Verdict("bottles_over_in_the_cold", Level.WARN, numbers, sources))
+    over = bottlingverdicts.cold_verdict(course, day=now_day)
+    if over is not None:
+        found.append(over)
     return found
 
 
@@ -415,18 +395,7 @@ def _last_look(parts: BottlingParts) -> BottleCheck | None:
 
 def _right_day(course: BottleCourse, target: float) -> float | None:
     """Return the day on which the drink is likely as fizzy as it was meant to be."""
-    return _first_day(course.volumes.days, course.volumes.likely, target)
-
-
-def _first_day(days: tuple[float, ...], line: tuple[float, ...], wanted: float) -> float | None:
-    for place, value in enumerate(line):
-        if value >= wanted:
-            if place == 0:
-                return days[0]
-            before = line[place - 1]
-            share = (wanted - before) / (value - before)
-            return days[place - 1] + share * (days[place] - days[place - 1])
-    return None
+    return bottlingverdicts.first_day(course.volumes.days, course.volumes.likely, target)
 
 
 def _danger_order(group: BottleGroup, course: BottleCourse) -> tuple[float, float]:

@@ -20,8 +20,9 @@ from brewdesk.services.desk import Desk
 from brewdesk.services.fizzforecasts import BottlingView, Urgency
 from brewdesk.services.records import BottlingState, CheckKind, Feel, Kind, Level, Opened
 from brewdesk.services.wording.amounts import number_text
-from brewdesk.services.wording.bottlings import bar_words, check_text, name_of
+from brewdesk.services.wording.bottlings import bar_words, check_text
 from brewdesk.services.wording.moments import stamp_words
+from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.widgets.fields import MessageLine, make_strong, plain_label
 from brewdesk.widgets.fizzplot import FizzPlot, FizzSpec

@@ -20,7 +20,7 @@ from brewdesk.services.bottlingwish import BottlingWish
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import Kind, StoreTrouble, SugarKind
 from brewdesk.services.wording.bottlings import volumes_words
-from brewdesk.services.wording.reckonernames import choice_name
+from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.bottleadditions import BottleAdditions
 from brewdesk.widgets.bottlegroups import TEST, BottleGroups
 from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
@@ -89,7 +89,7 @@ class BottleForm(QWidget):
         pass_wheel_on(self.fizz)
         self.priming_kind = _combo("bottle_priming_kind", self)
         for sugar in SugarKind:
-            self.priming_kind.addItem(choice_name(sugar), sugar)
+            self.priming_kind.addItem(name_of(sugar), sugar)
         self.place = _combo("bottle_place", self)
         self.note = QLineEdit(self)
         self.note.setObjectName("bottle_note")

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import BottleKind, Kind
-from brewdesk.services.wording.reckonernames import choice_name
+from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import FieldRow, choose
 from brewdesk.widgets.plainspin import make_plain
 from brewdesk.widgets.quantityedit import QuantityEdit
@@ -50,7 +50,7 @@ class BottleGroupRow(QFrame):
         self.kind = QComboBox(self)
         self.kind.setObjectName("group_kind")
         for kind in BottleKind:
-            self.kind.addItem(choice_name(kind), kind)
+            self.kind.addItem(name_of(kind), kind)
         self.brim = QuantityEdit(quantities, Kind.VOLUME, self, lines=1)
         self.brim.line.setObjectName("group_brim_volume_l")
         self.headspace = QDoubleSpinBox(self)

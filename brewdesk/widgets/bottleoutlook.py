@@ -12,7 +12,7 @@ from brewdesk.services.records import Kind, Level
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.bottlings import bar_words, days_words, volumes_words
 from brewdesk.services.wording.moments import stamp_words
-from brewdesk.services.wording.reckonernames import choice_name
+from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import card, make_strong, plain_label
 from brewdesk.widgets.figurerow import FigureRow
 from brewdesk.widgets.fizzplot import FizzPlot, FizzSpec
@@ -182,7 +182,7 @@ class BottleOutlook(QFrame):
             name = tr("{count} × {volume}, {kind}").format(
                 count=group.group.bottle_count,
                 volume=self._desk.quantities.show(group.group.brim_volume_l, Kind.VOLUME),
-                kind=choice_name(group.group.kind),
+                kind=name_of(group.group.kind),
             )
             if group.group.is_test:
                 name = tr("{name} (test)").format(name=name)

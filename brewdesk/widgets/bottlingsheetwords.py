@@ -14,7 +14,7 @@ from brewdesk.services.records import Kind
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.bottlings import bar_words, volumes_words
 from brewdesk.services.wording.moments import stamp_words
-from brewdesk.services.wording.reckonernames import choice_name
+from brewdesk.services.wording.stages import name_of
 
 
 def _t(text: str) -> str:
@@ -107,16 +107,18 @@ def cautions() -> tuple[str, ...]:
 
 def _row(group: GroupOutlook) -> tuple[str, str, str, str, str]:
     limit = _t("none") if group.ceiling_bar is None else bar_words(group.ceiling_bar)
-    name = choice_name(group.group.kind)
+    name = name_of(group.group.kind)
     if group.group.is_test:
         name = _t("{name}, test").format(name=name)
-    measure = group.sugar_measure or "–"
+    words = _t("at most {limit}").format(limit=limit)
+    if group.sugar_measure:
+        words = f"{group.sugar_measure}; {words}"
     return (
         name,
         number_text(group.group.bottle_count, 0),
         number_text(group.sugar_per_bottle_g, 1),
         number_text(1000.0 * group.group.filled_l, 0),
-        _t("{measure}; at most {limit}").format(measure=measure, limit=limit),
+        words,
     )
 
 
@@ -150,7 +152,6 @@ def _steps(outlook: BottlingOutlook) -> tuple[RunStep, ...]:
         RunStep(
             text=_t("Feel the test bottle daily"),
             detail=_t("Soft: wait. Firm: chill one through and open it. Hard: chill all of them."),
-            blank=_t("Day it was firm:"),
         ),
     ]
     return tuple(steps)

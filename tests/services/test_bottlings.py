@@ -19,10 +19,10 @@ from brewdesk.services.wording.bottlings import (
     addition_name,
     bar_words,
     days_words,
-    name_of,
     volumes_words,
 )
 from brewdesk.services.wording.problems import impossible_words
+from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.store.errors import NoSuchRow
 from brewdesk.store.records import BottleCheckDraft

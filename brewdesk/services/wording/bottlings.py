@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from enum import Enum
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication
@@ -11,7 +10,8 @@ from PySide6.QtCore import QCoreApplication
 from brewdesk.services.acts import ActKind
 from brewdesk.services.wording.amounts import Show, number_text
 from brewdesk.services.wording.drinkverdicts import amount
-from culturecore.stages import AdditionKind, BottlingState, CheckKind, Feel, Opened
+from brewdesk.services.wording.stages import name_of
+from culturecore.stages import CheckKind, Feel, Opened
 from culturecore.units import Kind
 
 Parts = tuple[str, str, str]
@@ -78,11 +78,11 @@ def check_text(facts: Facts) -> str:
     """Say one look at bottles: "firm", "1.8 bar (26 psi)", "opened: right"."""
     kind = CheckKind(facts["check"])
     if kind is CheckKind.FEEL:
-        return _t("test bottle {feel}").format(feel=_feel_words()[Feel(facts["feel"])])
+        return _t("test bottle {feel}").format(feel=name_of(Feel(facts["feel"])))
     if kind is CheckKind.GAUGE:
         return _t("gauge {bar}").format(bar=bar_words(facts["gauge_bar"]))
     if kind is CheckKind.OPENED:
-        return _t("opened, {opened}").format(opened=_opened_words()[Opened(facts["opened"])])
+        return _t("opened, {opened}").format(opened=name_of(Opened(facts["opened"])))
     if kind is CheckKind.VENTED:
         return _t("vented")
     return _t("note “{text}”").format(text=facts["text"])
@@ -126,47 +126,6 @@ BOTTLE_WORDS: dict[ActKind, Callable[[Facts, Show], str]] = {
 
 
 # --- names ------------------------------------------------------------------------------
-
-
-def _feel_words() -> dict[Enum, str]:
-    return {Feel.SOFT: _t("soft"), Feel.FIRM: _t("firm"), Feel.HARD: _t("hard")}
-
-
-def _opened_words() -> dict[Enum, str]:
-    return {
-        Opened.TOO_FLAT: _t("too flat"),
-        Opened.RIGHT: _t("just right"),
-        Opened.GUSHER: _t("it gushed"),
-    }
-
-
-def _addition_words() -> dict[Enum, str]:
-    return {
-        AdditionKind.SUGAR: _t("Sugar"),
-        AdditionKind.HONEY: _t("Honey"),
-        AdditionKind.SYRUP: _t("Syrup"),
-        AdditionKind.JUICE: _t("Juice"),
-        AdditionKind.FRUIT: _t("Fruit"),
-        AdditionKind.GINGER: _t("Ginger"),
-        AdditionKind.OTHER: _t("Other"),
-    }
-
-
-def _state_words() -> dict[Enum, str]:
-    return {
-        BottlingState.CONDITIONING: _t("Conditioning"),
-        BottlingState.CHILLED: _t("Chilled"),
-        BottlingState.FINISHED: _t("Drunk up"),
-        BottlingState.DISCARDED: _t("Poured away"),
-    }
-
-
-def name_of(value: Enum) -> str:
-    """Name a feel, an opening, an addition's kind or a bottling's state in plain words."""
-    for words in (_feel_words(), _opened_words(), _addition_words(), _state_words()):
-        if value in words:
-            return words[value]
-    raise KeyError(value)
 
 
 def addition_name(key: str) -> str:
