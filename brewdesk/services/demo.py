@@ -17,6 +17,8 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.batches import Batches
+from brewdesk.services.bottlings import Bottlings
+from brewdesk.services.bottlingwish import AdditionWish, BottleGroupWish
 from brewdesk.services.brewing import Brewing
 from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.clock import Clock
@@ -24,6 +26,7 @@ from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door, Units
 from brewdesk.services.growing import Growing
+from brewdesk.services.jarnow import JarNow
 from brewdesk.services.packedsamples import pack_pairs
 from brewdesk.services.placelog import PlaceLog
 from brewdesk.services.quantities import Quantities
@@ -31,10 +34,20 @@ from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_rules import wall_instant
 from brewdesk.services.settings import Settings
 from brewdesk.services.vessels import Vessels
-from brewdesk.store.records import CultureDraft, PlaceDraft, ReadingDraft, VesselDraft
+from brewdesk.store.records import (
+    BottleCheckDraft,
+    CultureDraft,
+    PlaceDraft,
+    ReadingDraft,
+    VesselDraft,
+)
 from culturecore.stages import (
+    AdditionKind,
+    BottleKind,
+    CheckKind,
     CultureOrigin,
     CultureState,
+    Feel,
     Look,
     Material,
     Method,
@@ -148,6 +161,7 @@ class _Story:
         self._batches = Batches(door, settings)
         self._brewing = Brewing(door)
         self._readings = Readings(door, Quantities(settings))
+        self._bottlings = Bottlings(door, self._batches, JarNow(door).liquid)
         self._ids: dict[str, int] = {}
         self._events: list[tuple[datetime, int, Callable[[], object]]] = []
 
@@ -159,6 +173,7 @@ class _Story:
         self._keep_a_family()
         self._grow_one()
         self._log_places()
+        self._fill_bottles()
         self._plan_tomorrow()
         self._brew_now()
         for instant, _, do in sorted(self._events, key=lambda event: event[:2]):
@@ -380,6 +395,51 @@ class _Story:
             4,
         )
 
+    def _fill_bottles(self) -> None:
+        """Bottle part of two batches: one stands and was felt, one is in the cold."""
+        self._at(16, time(18, 20), self._filling("batch 0", "cold", with_ginger=True))
+        self._at(14, READING_HOUR, self._feeling("cold", Feel.FIRM))
+        self._at(14, time(18, 0), lambda: self._bottlings.chill(self._ids["cold"]))
+        self._at(2, time(18, 20), self._filling("batch 2", "warm"))
+        self._at(1, READING_HOUR, self._feeling("warm", Feel.SOFT))
+
+    def _filling(self, batch: str, key: str, *, with_ginger: bool = False) -> Callable[[], None]:
+        def do() -> None:
+            ginger = AdditionWish(
+                kind=AdditionKind.GINGER,
+                name=_t("Ginger root"),
+                mass_g=24.0,
+                sugar_share_low=0.01,
+                sugar_share_high=0.03,
+            )
+            wish = self._bottlings.wish_for(self._ids[batch])
+            wish = replace(
+                wish,
+                name=_t("{name}, in bottles (invented)").format(name=wish.name),
+                groups=_DEMO_BOTTLES,
+                additions=(ginger,) if with_ginger else (),
+                residual_sugar_low_g_per_l=4.0,
+                residual_sugar_high_g_per_l=12.0,
+                warmest_c=25.0,
+                target_volumes=2.0,
+            )
+            self._ids[key] = self._bottlings.fill(wish).id
+
+        return do
+
+    def _feeling(self, key: str, feel: Feel) -> Callable[[], None]:
+        def do() -> None:
+            self._bottlings.check(
+                BottleCheckDraft(
+                    bottling_id=self._ids[key],
+                    at=self._clock.now(),
+                    kind=CheckKind.FEEL,
+                    feel=feel,
+                )
+            )
+
+        return do
+
     def _plan_tomorrow(self) -> None:
         brew = _Brew(vessel="tall", culture=None, tea=TeaKind.WHITE, started=1)
         self._at(1, time(20, 0), self._planning("planned", brew))
@@ -457,6 +517,11 @@ _RUN: tuple[tuple[StepKind, float, float | None], ...] = (
     (StepKind.STARTER_IN, 65, None),
     (StepKind.CULTURE_IN, 67, 27.0),
     (StepKind.COVER, 70, None),
+)
+
+_DEMO_BOTTLES = (
+    BottleGroupWish(bottle_count=3, kind=BottleKind.FIZZY_GLASS, brim_volume_l=0.52),
+    BottleGroupWish(bottle_count=1, kind=BottleKind.FIZZY_PLASTIC, brim_volume_l=0.5, is_test=True),
 )
 
 _BREWS = (

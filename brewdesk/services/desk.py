@@ -11,6 +11,7 @@ from PySide6.QtCore import QLocale
 
 from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.batches import Batches
+from brewdesk.services.bottlings import Bottlings
 from brewdesk.services.brewing import Brewing
 from brewdesk.services.carrying import Carrying
 from brewdesk.services.changes import Changes
@@ -19,6 +20,7 @@ from brewdesk.services.culture_reminder_rules import RestRhythm
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door
+from brewdesk.services.fizzforecasts import FizzForecasts
 from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.growing import Growing
 from brewdesk.services.history import History
@@ -81,6 +83,8 @@ class Desk:
     growing: Growing
     batches: Batches
     liquids: Liquids
+    bottlings: Bottlings
+    fizz_forecasts: FizzForecasts
     carrying: Carrying
     brewing: Brewing
     timers: Timers
@@ -185,7 +189,9 @@ def build_desk(
     batches = Batches(door, settings)
     brewing = Brewing(door)
     culture_care = CultureCare(door, settings)
-    liquids = Liquids(door, batches, JarNow(door, forecasts.now))
+    jar_now = JarNow(door, forecasts.now)
+    liquids = Liquids(door, batches, jar_now)
+    fizz_forecasts = FizzForecasts(door)
     return Desk(
         store=store,
         clock=clock,
@@ -206,6 +212,8 @@ def build_desk(
         growing=Growing(door, settings),
         batches=batches,
         liquids=liquids,
+        bottlings=Bottlings(door, batches, jar_now.liquid, fizz_forecasts.pace),
+        fizz_forecasts=fizz_forecasts,
         carrying=Carrying(
             door, liquids=liquids, batches=batches, brewing=brewing, care=culture_care
         ),

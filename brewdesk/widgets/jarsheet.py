@@ -50,6 +50,7 @@ class JarSheet(QWidget):
     edit_vessel_wanted = Signal(int)
     retire_wanted = Signal(int)
     end_wanted = Signal(object, bool)  # jar, discard
+    bottle_wanted = Signal(int)  # batch id
     print_wanted = Signal(int)  # batch id
     drop_plan_wanted = Signal(int)
     already_in_wanted = Signal(int)
@@ -342,6 +343,8 @@ class JarSheet(QWidget):
             )
         if batch is not None and batch.stage is BatchStage.SOURING:
             self._menu.addSeparator()
+            batch_id = batch.id
+            self._menu.addAction(self.tr("Bottle it…"), lambda: self.bottle_wanted.emit(batch_id))
             self._menu.addAction(self.tr("Draw it off…"), lambda: self.end_wanted.emit(jar, False))
             for entry in liquid_entries():
                 action = self._menu.addAction(entry.text)

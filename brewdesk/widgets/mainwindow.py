@@ -38,6 +38,7 @@ from brewdesk.widgets.windowframe import WindowFrame
 from brewdesk.widgets.windowpages import make_page
 
 if TYPE_CHECKING:
+    from brewdesk.widgets.bottlepage import BottlePage
     from brewdesk.widgets.culturespage import CulturesPage
     from brewdesk.widgets.historypage import HistoryPage
     from brewdesk.widgets.planpage import PlanPage
@@ -106,6 +107,7 @@ class MainWindow(QMainWindow):
             lambda batch_id: self._attempt(lambda: desk.batches.drop_plan(batch_id))
         )
         sheet.end_wanted.connect(self.dialogs.end_batch)
+        sheet.bottle_wanted.connect(self.bottle)
         sheet.already_in_wanted.connect(self.dialogs.enter_already_in)
         sheet.print_wanted.connect(self.dialogs.print_run_sheet)
         sheet.look_wanted.connect(self.dialogs.look_for_mold)
@@ -150,6 +152,7 @@ class MainWindow(QMainWindow):
             "print_sheet": lambda: self._with_batch(
                 lambda jar, batch_id: self.dialogs.print_run_sheet(batch_id)
             ),
+            "bottle": lambda: self._with_batch(lambda jar, batch_id: self.bottle(batch_id)),
             "draw_off": lambda: self._with_batch(
                 lambda jar, batch_id: self.dialogs.end_batch(jar, False)
             ),
@@ -168,6 +171,7 @@ class MainWindow(QMainWindow):
             **{entry.key: partial(self.start_liquid, entry.key) for entry in liquid_entries()},
             "show_shelf": lambda: self.show_page("shelf"),
             "show_plan": lambda: self.show_page("plan"),
+            "show_bottles": lambda: self.show_page("bottles"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
             "show_history": lambda: self.show_page("history"),
@@ -221,6 +225,12 @@ class MainWindow(QMainWindow):
         """Go to the planner with a plan there is."""
         self._plan_page().edit_plan(batch_id)
         self.show_page("plan")
+
+    def bottle(self, batch_id: int) -> None:
+        """Go to the bottles with a batch to be filled."""
+        page = cast("BottlePage", self.page("bottles"))
+        page.begin(batch_id)
+        self.show_page("bottles")
 
     def start_brewing(self, batch_id: int) -> None:
         """Begin the run sheet of a planned batch and show it."""
@@ -329,6 +339,8 @@ class MainWindow(QMainWindow):
         self._refresh_history()
         if change.concerns(Topic.REMINDERS | Topic.BATCHES):
             self._refresh_due_count()
+        if change.concerns(Topic.BOTTLINGS):
+            self._refresh_bottle_count()
 
     def _refresh_history(self) -> None:
         history = self._desk.history
@@ -349,7 +361,13 @@ class MainWindow(QMainWindow):
     def _refresh_due_count(self) -> None:
         self.rail.set_count("due", self._desk.reminders.due_count())
 
+    def _refresh_bottle_count(self) -> None:
+        """Write behind the page's name how many bottlings need their maker now."""
+        views = self._desk.fizz_forecasts.all_open()
+        self.rail.set_count("bottles", sum(view.is_urgent for view in views))
+
     def _on_minute(self) -> None:
+        self._refresh_bottle_count()
         self.shelf.refresh_words()
 
     def _on_theme(self) -> None:

@@ -36,8 +36,8 @@ class RunSheetDialog(PaperDialog):
         super().__init__(
             _RunSheetPage(sheet),
             name="run_sheet",
-            title=self.tr("Run sheet"),
-            save_title=self.tr("Save the run sheet as PDF"),
+            title=sheet.kind,
+            save_title=self.tr("Save the sheet as PDF"),
             parent=parent,
         )
 

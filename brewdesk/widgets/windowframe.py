@@ -24,6 +24,7 @@ class WindowFrame(QWidget):
             [
                 ("shelf", "shelf", self.tr("Shelf")),
                 ("plan", "plan", self.tr("Plan")),
+                ("bottles", "bottle", self.tr("Bottles")),
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
                 ("history", "history", self.tr("History")),

@@ -27,6 +27,14 @@ def _plan(desk: Desk, window: MainWindow) -> QWidget:
     return made
 
 
+def _bottles(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.bottlepage import BottlePage
+
+    made = BottlePage(desk)
+    made.open_batch.connect(window.open_batch)
+    return made
+
+
 def _due(desk: Desk, window: MainWindow) -> QWidget:
     from brewdesk.widgets.duepage import DuePage
 
@@ -71,6 +79,7 @@ def _settings(desk: Desk, window: MainWindow) -> QWidget:
 
 _MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
     "plan": _plan,
+    "bottles": _bottles,
     "due": _due,
     "cultures": _cultures,
     "history": _history,

@@ -111,10 +111,10 @@ def pressure(
     if co2_bar is None:
         return BottlePressure(air_dissolved_bar=None, air_trapped_bar=None, volumes=None)
     ambient_bar = co2.ambient_bar(filling.altitude_m)
-    air_bar_l = _air_bar_l(filling, filling.brim_volume_l - filled_l, temperature_c)
+    air = air_bar_l(filling, temperature_c)
     without_air_bar = co2_bar + co2.vapour_bar(temperature_c) - ambient_bar
-    settled_bar = without_air_bar + air_bar_l / (gas_l + drink_l * _air_take_up(temperature_c))
-    trapped_bar = without_air_bar + air_bar_l / gas_l
+    settled_bar = without_air_bar + air / (gas_l + drink_l * air_take_up(temperature_c))
+    trapped_bar = without_air_bar + air / gas_l
     settled = _told(settled_bar)
     return BottlePressure(
         air_dissolved_bar=settled,
@@ -168,14 +168,15 @@ def gas_g_per_l(co2_bar: float, temperature_c: float) -> float:
     return co2.CO2_G_PER_MOL * mol_per_m3 * _M3_PER_L
 
 
-def _air_bar_l(filling: Filling, headspace_l: float, temperature_c: float) -> float:
-    """Return pressure times volume of the air that was closed in, at today's temperature."""
+def air_bar_l(filling: Filling, temperature_c: float) -> float:
+    """Return pressure times volume of the air that was closed in [bar L], at a temperature."""
+    headspace_l = filling.brim_volume_l * filling.headspace_share
     dry_bar = co2.ambient_bar(filling.altitude_m) - co2.vapour_bar(filling.filled_at_c)
     warmed = (temperature_c + ZERO_CELSIUS_K) / (filling.filled_at_c + ZERO_CELSIUS_K)
     return dry_bar * headspace_l * warmed
 
 
-def _air_take_up(temperature_c: float) -> float:
+def air_take_up(temperature_c: float) -> float:
     """Return litres of air gas that a litre of drink takes up (sander_2023)."""
     kelvin = temperature_c + ZERO_CELSIUS_K
     at_25_c = 25.0 + ZERO_CELSIUS_K

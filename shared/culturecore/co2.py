@@ -26,12 +26,12 @@ _BAR_PER_ATM = STANDARD_PRESSURE_PA / 1e5
 _PA_PER_BAR = 1e5
 # weiss_1974: ln K0 [mol/L/atm] = a + b (100/T) + c ln(T/100); partial molar volume of CO2
 _SOLUBILITY = (-58.0931, 90.5069, 22.2940)
-_MOLAR_VOLUME_CM3 = 32.3
+MOLAR_VOLUME_CM3: Final = 32.3
 # weiss_1974: second virial coefficient [cm³/mol] as a polynomial in T
 _VIRIAL = (-1636.75, 12.0408, -3.27957e-2, 3.16528e-5)
 # ec_2676_90: solubility in wine at 20 degC goes as (0.86 - 0.01 A) (1 - 0.00144 S)
-_ETHANOL_LOSS_PER_ABV = 0.01 / 0.86
-_SUGAR_LOSS_PER_G_PER_L = 0.00144
+ETHANOL_LOSS_PER_ABV: Final = 0.01 / 0.86
+SUGAR_LOSS_PER_G_PER_L: Final = 0.00144
 _SEARCH_TOP_BAR = 12.0  # past any pressure that is told, within the virial form
 
 
@@ -93,14 +93,14 @@ def solute_factor(*, sugar_g_per_l: float = 0.0, ethanol_abv: float = 0.0) -> fl
     """
     _check("sugar_g_per_l", sugar_g_per_l, 0.0, 200.0, "g/L")
     _check("ethanol_abv", ethanol_abv, 0.0, 15.0, "% vol")
-    by_sugar = 1.0 - _SUGAR_LOSS_PER_G_PER_L * sugar_g_per_l
-    return by_sugar * (1.0 - _ETHANOL_LOSS_PER_ABV * ethanol_abv)
+    by_sugar = 1.0 - SUGAR_LOSS_PER_G_PER_L * sugar_g_per_l
+    return by_sugar * (1.0 - ETHANOL_LOSS_PER_ABV * ethanol_abv)
 
 
 def compressibility(pressure_bar: float, temperature_c: float) -> float:
     """Return Z of CO2 gas from its second virial coefficient, 0 to 12 bar (weiss_1974)."""
     _check("pressure_bar", pressure_bar, 0.0, _SEARCH_TOP_BAR, "bar")
-    return 1.0 + _virial_m3_per_mol(temperature_c) * pressure_bar * _PA_PER_BAR / _rt(temperature_c)
+    return 1.0 + virial_m3_per_mol(temperature_c) * pressure_bar * _PA_PER_BAR / _rt(temperature_c)
 
 
 def fugacity_coefficient(pressure_bar: float, temperature_c: float) -> float:
@@ -140,7 +140,7 @@ def dissolved_g_per_l(
         co2_pressure_bar / _BAR_PER_ATM * fugacity_coefficient(co2_pressure_bar, temperature_c)
     )
     above_atm_pa = max(co2_pressure_bar * _PA_PER_BAR - STANDARD_PRESSURE_PA, 0.0)
-    squeezed = math.exp(-_MOLAR_VOLUME_CM3 * 1e-6 * above_atm_pa / _rt(temperature_c))
+    squeezed = math.exp(-MOLAR_VOLUME_CM3 * 1e-6 * above_atm_pa / _rt(temperature_c))
     factor = solute_factor(sugar_g_per_l=sugar_g_per_l, ethanol_abv=ethanol_abv)
     in_water = solubility_mol_per_l_atm(temperature_c) * fugacity_atm * squeezed
     return CO2_G_PER_MOL * in_water * factor
@@ -283,7 +283,8 @@ def vapour_bar(temperature_c: float) -> float:
     return vapour_pressure_pa(max(temperature_c, 0.01)) / _PA_PER_BAR
 
 
-def _virial_m3_per_mol(temperature_c: float) -> float:
+def virial_m3_per_mol(temperature_c: float) -> float:
+    """Return the second virial coefficient of CO2 [m³/mol], 0 to 40 degC (weiss_1974)."""
     _check("temperature_c", temperature_c, 0.0, MAX_TEMPERATURE_C, "°C")
     kelvin = temperature_c + ZERO_CELSIUS_K
     return 1e-6 * sum(c * kelvin**power for power, c in enumerate(_VIRIAL))

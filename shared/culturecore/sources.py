@@ -294,6 +294,42 @@ SOURCES: dict[str, Source] = _by_key(
         Standing.SECOND_HAND,
     ),
     Source(
+        "usda_fruit_sugars",
+        "USDA, sugars in 100 g of fruit, as tabled by a health magazine (raspberries 4.42 to "
+        "pomegranate 16.57)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "usda_honey",
+        "USDA FoodData Central 169640, honey: sugars 82.12 g in 100 g (as quoted)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "usda_maple",
+        "USDA FoodData Central 169661, maple syrup: sugars 60.5 g in 100 g (as quoted in code)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "usda_apple_juice",
+        "USDA, apple juice without added sugar: 9.67 g in 100 g (as quoted by a fruit table)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "usda_ginger",
+        "USDA FoodData Central 169231, ginger root, raw: sugars 1.7 g in 100 g (as quoted)",
+        Standing.SECOND_HAND,
+    ),
+    Source(
+        "usda_from_memory",
+        "USDA food composition, from memory: sugars in sugar, agave syrup and unsweetened juices",
+        Standing.FROM_MEMORY,
+    ),
+    Source(
+        "additions_spread",
+        "How far the sugar of fruit, juice and syrup strays from a table's mean",
+        Standing.ASSUMPTION,
+    ),
+    Source(
         "iso_3103", "ISO 3103:2019: 2 g of leaf to 100 mL of boiling water, 6 min", Standing.READ
     ),
     # --- fizz and bottles ---------------------------------------------------------
@@ -337,6 +373,18 @@ SOURCES: dict[str, Source] = _by_key(
         "bottle_yeast_assumption",
         "Sugar that yeast uses up in a closed bottle: 0.5-3 g/L a day at 22 °C, 1.7 to 3 "
         "times as much for 10 °C more; yield 90-100 %",
+        Standing.ASSUMPTION,
+    ),
+    Source(
+        "bottle_pooling_assumption",
+        "Of what bottlings differ in their pace, half lies between kitchens and half between "
+        "the bottlings of one kitchen",
+        Standing.ASSUMPTION,
+    ),
+    Source(
+        "bottle_feel_assumption",
+        "A plastic bottle is soft below about 0.7 bar and hard above about 2 bar; a drink is flat "
+        "below about 1.5 volumes and rushes out above about 3.4: all with wide doubt",
         Standing.ASSUMPTION,
     ),
     Source(

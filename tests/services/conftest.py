@@ -9,10 +9,12 @@ from types import SimpleNamespace
 import pytest
 
 from brewdesk.services.batches import Batches
+from brewdesk.services.bottlings import Bottlings
 from brewdesk.services.brewing import Brewing
 from brewdesk.services.changes import Change, Changes
 from brewdesk.services.cultures import Cultures
 from brewdesk.services.door import Door
+from brewdesk.services.fizzforecasts import FizzForecasts
 from brewdesk.services.history import History
 from brewdesk.services.jarnow import JarNow
 from brewdesk.services.journal import Journal
@@ -89,6 +91,7 @@ def kit(tmp_path, clock, new_store):
     settings = Settings(store, changes)
     batches = Batches(door, settings)
     quantities = Quantities(settings)
+    fizz_forecasts = FizzForecasts(door)
     heard: list[Change] = []
     changes.changed.connect(heard.append)
     yield Kit(
@@ -104,6 +107,8 @@ def kit(tmp_path, clock, new_store):
         cultures=Cultures(door),
         batches=batches,
         liquids=Liquids(door, batches, JarNow(door)),
+        bottlings=Bottlings(door, batches, JarNow(door).liquid, fizz_forecasts.pace),
+        fizz_forecasts=fizz_forecasts,
         brewing=Brewing(door),
         readings=Readings(door, quantities),
         photos=Photos(door, InlineJobs(), store.path),

@@ -14,11 +14,19 @@ from brewdesk.services import demo
 from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.desk import build_desk
 from brewdesk.services.door import Door
+from brewdesk.services.fizzforecasts import FizzForecasts
 from brewdesk.services.growing import Growing
 from brewdesk.services.settings import Settings
 from brewdesk.services.shelf import Shelf
 from brewdesk.store.store import Store
-from culturecore.stages import BatchPurpose, BatchStage, CultureOrigin, CultureState, Quantity
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    BottlingState,
+    CultureOrigin,
+    CultureState,
+    Quantity,
+)
 from tests.helpers.dump import dump
 from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
 
@@ -95,6 +103,17 @@ def test_a_culture_grows_from_a_bottle_and_another_rests(filled):
     assert (growth.day, growth.thickness_mm) == (9, 1.0)
     assert jars["Store jar"].culture.name == "Marsh"
     assert 0.5 < jars["Store jar"].fill_volume_l < 1.0
+
+
+def test_one_bottling_stands_and_one_is_in_the_cold(filled):
+    store, clock = filled
+    views = FizzForecasts(Door(store, clock, Changes())).all_open()
+    states = {view.bottling.state: view for view in views}
+    assert set(states) == {BottlingState.CONDITIONING, BottlingState.CHILLED}
+    assert all("nvented" in view.bottling.name for view in views)
+    assert all(view.parts.checks for view in views)
+    assert not any(view.is_urgent for view in views)
+    assert all(view.bottling.override_reason == "" for view in views)
 
 
 def test_the_readings_fall_as_kombucha_does(filled):

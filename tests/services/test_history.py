@@ -20,6 +20,7 @@ from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
 from tests.services import history_cultures
+from tests.services.history_bottles import BOTTLE_ACTS
 from tests.services.history_liquids import LIQUID_ACTS
 from tests.services.history_photos import PHOTO_ACTS
 from tests.services.history_places import PLACE_ACTS
@@ -187,6 +188,7 @@ ACTS = {
     **PHOTO_ACTS,
 }
 ACTS |= LIQUID_ACTS
+ACTS |= BOTTLE_ACTS
 
 ACTS |= history_cultures.ACTS
 

@@ -8,9 +8,7 @@ from enum import Enum
 from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.wording.stages import name_of
-from culturecore.bottleverdicts import BottleKind
 from culturecore.buffers import Buffer
-from culturecore.ethanol import SugarKind
 from culturecore.starter import StarterGrade
 from culturecore.titration import ExpressedAs
 
@@ -64,26 +62,8 @@ def _acids() -> dict[Enum, str]:
     }
 
 
-def _sugars() -> dict[Enum, str]:
-    return {
-        SugarKind.SUCROSE: _t("Table sugar"),
-        SugarKind.HEXOSE: _t("Glucose, honey or fruit"),
-    }
-
-
-def _bottles() -> dict[Enum, str]:
-    return {
-        BottleKind.RATED: _t("Rated by its maker"),
-        BottleKind.FIZZY_GLASS: _t("Fizzy-drink glass"),
-        BottleKind.FIZZY_PLASTIC: _t("Fizzy-drink plastic"),
-        BottleKind.NOT_FOR_PRESSURE: _t("Any other"),
-    }
-
-
 _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     Buffer: _buffers,
     ExpressedAs: _acids,
-    SugarKind: _sugars,
-    BottleKind: _bottles,
     StarterGrade: _grades,
 }

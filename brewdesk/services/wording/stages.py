@@ -8,18 +8,25 @@ from enum import Enum
 from PySide6.QtCore import QCoreApplication
 
 from culturecore.stages import (
+    AdditionKind,
     BatchPurpose,
     BatchStage,
+    BottleKind,
+    BottlingState,
     CareKind,
+    CheckKind,
     CultureOrigin,
     CultureState,
+    Feel,
     Look,
     Material,
     Method,
+    Opened,
     Quantity,
     StarterTaste,
     StepKind,
     StepState,
+    SugarKind,
     TasteMark,
     TeaKind,
     TransferKind,
@@ -215,6 +222,65 @@ def _methods() -> dict[Enum, str]:
     }
 
 
+def _bottles() -> dict[Enum, str]:
+    return {
+        BottleKind.RATED: _t("Rated by its maker"),
+        BottleKind.FIZZY_GLASS: _t("Fizzy-drink glass"),
+        BottleKind.FIZZY_PLASTIC: _t("Fizzy-drink plastic"),
+        BottleKind.NOT_FOR_PRESSURE: _t("Any other"),
+    }
+
+
+def _bottling_states() -> dict[Enum, str]:
+    return {
+        BottlingState.CONDITIONING: _t("Conditioning"),
+        BottlingState.CHILLED: _t("Chilled"),
+        BottlingState.FINISHED: _t("Drunk up"),
+        BottlingState.DISCARDED: _t("Poured away"),
+    }
+
+
+def _sugars() -> dict[Enum, str]:
+    return {
+        SugarKind.SUCROSE: _t("Table sugar"),
+        SugarKind.HEXOSE: _t("Glucose, honey or fruit"),
+    }
+
+
+def _additions() -> dict[Enum, str]:
+    return {
+        AdditionKind.SUGAR: _t("Sugar"),
+        AdditionKind.HONEY: _t("Honey"),
+        AdditionKind.SYRUP: _t("Syrup"),
+        AdditionKind.JUICE: _t("Juice"),
+        AdditionKind.FRUIT: _t("Fruit"),
+        AdditionKind.GINGER: _t("Ginger"),
+        AdditionKind.OTHER: _t("Other"),
+    }
+
+
+def _checks() -> dict[Enum, str]:
+    return {
+        CheckKind.FEEL: _t("Felt"),
+        CheckKind.GAUGE: _t("Gauge"),
+        CheckKind.OPENED: _t("Opened"),
+        CheckKind.VENTED: _t("Vented"),
+        CheckKind.NOTE: _t("Note"),
+    }
+
+
+def _feels() -> dict[Enum, str]:
+    return {Feel.SOFT: _t("soft"), Feel.FIRM: _t("firm"), Feel.HARD: _t("hard")}
+
+
+def _openings() -> dict[Enum, str]:
+    return {
+        Opened.TOO_FLAT: _t("too flat"),
+        Opened.RIGHT: _t("just right"),
+        Opened.GUSHER: _t("it gushed"),
+    }
+
+
 _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     VesselShape: _shapes,
     Material: _materials,
@@ -232,4 +298,11 @@ _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     TransferKind: _transfers,
     CareKind: _care,
     Look: _looks,
+    BottleKind: _bottles,
+    BottlingState: _bottling_states,
+    SugarKind: _sugars,
+    AdditionKind: _additions,
+    CheckKind: _checks,
+    Feel: _feels,
+    Opened: _openings,
 }

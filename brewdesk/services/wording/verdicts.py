@@ -9,6 +9,8 @@ from PySide6.QtCore import QCoreApplication
 
 from brewdesk.services.wording import (
     benchverdicts,
+    bottlingnow,
+    bottlings,
     cultureverdicts,
     drinkverdicts,
     liquids,
@@ -472,4 +474,6 @@ _GROUPS: tuple[Callable[[], dict[str, Parts]], ...] = (
     cultureverdicts.elsewhere,
     cultureverdicts.bottles,
     cultureverdicts.films,
+    bottlings.verdicts,
+    bottlingnow.verdicts,
 )
