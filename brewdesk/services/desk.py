@@ -27,6 +27,7 @@ from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
 from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
+from brewdesk.services.meters import Meters
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
 from brewdesk.services.quantities import Quantities
@@ -35,6 +36,7 @@ from brewdesk.services.reminder_clock import ReminderClock
 from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import Reminders
 from brewdesk.services.settings import (
+    CALIBRATE_DAYS,
     QUIET_FROM,
     QUIET_TO,
     REMINDER_HOUR,
@@ -78,6 +80,7 @@ class Desk:
     brewing: Brewing
     timers: Timers
     readings: Readings
+    meters: Meters
     journal: Journal
     palate: Palate
     forecasts: Forecasts
@@ -165,6 +168,7 @@ def build_desk(
         window_of=forecasts.window_of,
         hour=lambda: settings.get(REMINDER_HOUR),
         rhythm=lambda: rest_rhythm(settings),
+        calibrate_days=lambda: settings.get(CALIBRATE_DAYS),
     )
     # The null device holds no file, so nothing is found to play.
     sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
@@ -197,6 +201,7 @@ def build_desk(
         brewing=brewing,
         timers=timers,
         readings=Readings(door, quantities),
+        meters=Meters(door),
         journal=Journal(door, quantities),
         palate=palate,
         forecasts=forecasts,

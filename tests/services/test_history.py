@@ -19,7 +19,7 @@ from brewdesk.store.records import PlaceDraft, ReadingDraft
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
-from tests.services import history_cultures
+from tests.services import history_cultures, history_meters
 from tests.services.history_liquids import LIQUID_ACTS
 
 
@@ -186,6 +186,7 @@ ACTS = {
 ACTS |= LIQUID_ACTS
 
 ACTS |= history_cultures.ACTS
+ACTS |= history_meters.ACTS
 
 
 def test_every_kind_of_act_is_tried_here():
