@@ -12,6 +12,7 @@ from datetime import date, datetime, time, timedelta, tzinfo
 
 from brewdesk.services.escalation import DANGER_AGAIN, PRESSING_BEFORE
 from brewdesk.services.reminder_rules import (
+    RENAG_AFTER,
     USUAL_HOUR,
     Merge,
     Wanted,
@@ -151,6 +152,10 @@ def _chill(facts: BottlingFacts, kept: Reminder | None, zone: tzinfo, hour: time
         return []
     told_at = chill_due_at(facts.filled_at, danger_at, zone, hour)
     due_at = danger_at if facts.is_urgent else told_at
+    if kept is not None and kept.state is ReminderState.SHOWN and kept.window_end is not None:
+        # The maker's hour leaps by a day when the danger moves by a minute: what was shown
+        # stays shown unless the danger itself has moved off. It grows louder in any case.
+        due_at = due_at if danger_at - kept.window_end >= RENAG_AFTER else kept.due_at
     first = Wanted(kind=ReminderKind.CHILL, occurrence=CHILL, due_at=due_at, window_end=danger_at)
     if kept is None or kept.state is not ReminderState.DONE or kept.done_at is None:
         return [first]

@@ -212,8 +212,8 @@ class Reminders:
         if row.kind in DANGER_KINDS:
             back_at = latest_snooze(row, until, self._door.clock.now())
             return chill_snooze_warning(back_at, self._door.clock.zone()) if back_at < until else ""
-        if row.kind is not ReminderKind.TASTE:
-            return ""
+        if row.kind is ReminderKind.BEST_BEFORE:
+            return ""  # a date of the maker's own choice: later is no harm of the window's kind
         return snooze_warning(row.window_end, self._door.clock.zone())
 
     def add_own(self, batch_id: int | None, at: datetime, text: str) -> Reminder:
