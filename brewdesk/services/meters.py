@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
+from brewdesk.services.reckoner.question import Answer, Inputs, Value
+from brewdesk.services.wording.reckonernames import choice_name
 from brewdesk.store.records import Calibration, CalibrationDraft
 from culturecore import phmeter
+from culturecore.buffers import Buffer
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
 
@@ -81,6 +85,29 @@ class Meters:
         if electrode is not None:
             found.append(electrode)
         return tuple(sorted(found, key=lambda verdict: verdict.level is Level.INFORM))
+
+
+def calibration_of(
+    answer: Answer, values: Mapping[str, Value], *, meter: str, at: datetime
+) -> CalibrationDraft:
+    """Return what the reckoner's question about a calibration found, ready to be kept.
+
+    Raises
+    ------
+    KeyError
+        For the answer to another question.
+    """
+    found = {line.key: line.value for line in answer.lines}
+    given = Inputs(values)
+    buffers = [given.maybe_chosen(f"buffer_{place}", Buffer) for place in ("1", "2", "3")]
+    return CalibrationDraft(
+        at=at,
+        meter=meter,
+        slope_percent=found["slope"],
+        offset_mv=found["offset"],
+        temperature_c=given.maybe("buffer_c"),
+        buffers="; ".join(choice_name(buffer) for buffer in buffers if buffer is not None),
+    )
 
 
 def _electrode(draft: CalibrationDraft) -> Verdict | None:

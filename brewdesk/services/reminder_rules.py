@@ -190,7 +190,9 @@ def merge_rows(
         if row.kind is ReminderKind.OWN:
             is_wanted = not has_ended or (ended_at is not None and effective_due(row) > ended_at)
             if is_wanted and row.state is ReminderState.DROPPED:
-                _note(change, row, {"state": _revived_state(row, row.due_at)})
+                was_seen = _was_seen(row, row.due_at)
+                state = ReminderState.SHOWN if was_seen else ReminderState.WAITING
+                _note(change, row, {"state": state})
         else:
             is_wanted = key in asked_keys or row.kind in unsettled
         if not is_wanted and row.state in _OPEN:
@@ -313,19 +315,27 @@ def _moved(row: Reminder, want: Wanted) -> dict[str, object]:
     words: dict[str, object] = {"window_end": want.window_end, "text": want.text}
     if row.state is ReminderState.DONE:
         return {}
-    if row.state is ReminderState.DROPPED:
-        state = _revived_state(row, want.due_at)
-        return {**words, "due_at": want.due_at, "state": state}
-    if row.state is ReminderState.WAITING:
-        return {**words, "due_at": want.due_at}
-    if row.state is ReminderState.SHOWN and want.due_at - row.due_at >= RENAG_AFTER:
-        return {**words, "due_at": want.due_at, "state": ReminderState.WAITING, "shown_at": None}
-    return words
+    if row.state is ReminderState.SNOOZED:
+        return words
+    was_seen = _was_seen(row, want.due_at)
+    if row.state is ReminderState.SHOWN and was_seen:
+        return words
+    state = ReminderState.SHOWN if was_seen else ReminderState.WAITING
+    return {**words, "due_at": want.due_at, "state": state}
 
 
-def _revived_state(row: Reminder, due_at: datetime) -> ReminderState:
-    was_seen = row.shown_at is not None and due_at - row.due_at < RENAG_AFTER
-    return ReminderState.SHOWN if was_seen else ReminderState.WAITING
+def _was_seen(row: Reminder, due_at: datetime) -> bool:
+    """Whether what was shown before stands for a reminder that is now due at ``due_at``.
+
+    A forecast wanders to and fro over midnight: what was shown after the new due time was
+    shown for it too, and what has moved by less than a day is no news.
+    """
+    if row.shown_at is None:
+        return False
+    if due_at <= row.shown_at:
+        return True
+    waits_again = row.due_at > row.shown_at
+    return not waits_again and due_at - row.due_at < RENAG_AFTER
 
 
 def _note(change: dict[int, dict[str, object]], row: Reminder, fields: dict[str, object]) -> None:
