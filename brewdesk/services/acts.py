@@ -70,3 +70,4 @@ class ActKind(Enum):
     CHILL_BOTTLES = "chill_bottles"
     FINISH_BOTTLES = "finish_bottles"
     DISCARD_BOTTLES = "discard_bottles"
+    RECORD_CALIBRATION = "record_calibration"

@@ -72,7 +72,7 @@ def wanted_of_culture(
         (ReminderKind.FEED, facts.fed_at, rhythm.feed_days),
         (ReminderKind.TOP_UP, facts.poured_at, rhythm.top_up_days),
     ):
-        found += _rounds(kind, since, max(1, round(days)), now, zone, hour)
+        found += rounds(kind, since, max(1, round(days)), now, zone, hour)
     return tuple(found)
 
 
@@ -115,7 +115,7 @@ def film_looks(
     return (*due[-1:], *coming[:1])
 
 
-def _rounds(
+def rounds(
     kind: ReminderKind, since: datetime, days: int, now: datetime, zone: tzinfo, hour: time
 ) -> list[Wanted]:
     """Return the newest round that is due and the next to come, counted from ``since``."""

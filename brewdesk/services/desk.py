@@ -29,6 +29,7 @@ from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
 from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
+from brewdesk.services.meters import Meters
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
 from brewdesk.services.photos import Photos
@@ -41,6 +42,7 @@ from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import Reminders
 from brewdesk.services.search import Search
 from brewdesk.services.settings import (
+    CALIBRATE_DAYS,
     QUIET_FROM,
     QUIET_TO,
     REMINDER_HOUR,
@@ -90,6 +92,7 @@ class Desk:
     timers: Timers
     readings: Readings
     photos: Photos
+    meters: Meters
     journal: Journal
     timeline: Timeline
     search: Search
@@ -177,11 +180,14 @@ def build_desk(
         door, jobs, band=palate.band, unit_of=quantities.unit, means=place_log.means
     )
     palate.learned.connect(forecasts.request_all_live)
+    fizz_forecasts = FizzForecasts(door, warmth_of=place_log.warmth_of)
     reminders = Reminders(
         door,
         window_of=forecasts.window_of,
+        bottlings_of=fizz_forecasts.reminder_facts,
         hour=lambda: settings.get(REMINDER_HOUR),
         rhythm=lambda: rest_rhythm(settings),
+        calibrate_days=lambda: settings.get(CALIBRATE_DAYS),
     )
     # The null device holds no file, so nothing is found to play.
     sound = Sound(sounds or Path(os.devnull), is_on=lambda: settings.get(SOUND_ON))
@@ -191,7 +197,6 @@ def build_desk(
     culture_care = CultureCare(door, settings)
     jar_now = JarNow(door, forecasts.now)
     liquids = Liquids(door, batches, jar_now)
-    fizz_forecasts = FizzForecasts(door)
     return Desk(
         store=store,
         clock=clock,
@@ -221,6 +226,7 @@ def build_desk(
         timers=timers,
         readings=Readings(door, quantities),
         photos=Photos(door, jobs, store.path),
+        meters=Meters(door),
         journal=Journal(door, quantities),
         timeline=Timeline(door, jobs, quantities),
         search=Search(door, jobs, quantities),

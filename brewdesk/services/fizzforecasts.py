@@ -13,6 +13,7 @@ from datetime import datetime, timedelta
 from enum import Enum
 from typing import TYPE_CHECKING
 
+from brewdesk.services.bottle_reminder_rules import BottlingFacts
 from brewdesk.services.bottlingplan import DAY, ceiling_of, filling_of
 from brewdesk.services.bottlings import OPEN_STATES, USUAL_COLD_C, BottlingParts, parts_in
 from brewdesk.services.bottlingwish import BottleGroupWish
@@ -87,30 +88,6 @@ class BottlingView:
     def is_urgent(self) -> bool:
         """Whether the bottles should be in the cold now, or be looked at now."""
         return self.urgency is Urgency.NOW
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BottlingFacts:
-    """What reminders of a bottling are made from; instants in UTC.
-
-    ``chill_by_at`` is the earliest danger, it moves with the forecast. ``check_from`` is when
-    the daily look begins, ``open_test_at`` when the fizz is likely right. After chilling only
-    ``best_before`` is left, and ``chill_by_at`` if even the cold does not hold them.
-    """
-
-    bottling_id: int
-    batch_id: int
-    name: str
-    state: BottlingState
-    filled_at: datetime
-    chill_by_at: datetime | None
-    chill_likely_at: datetime | None
-    is_urgent: bool
-    has_test_bottle: bool
-    check_from: datetime | None
-    last_check_at: datetime | None
-    open_test_at: datetime | None
-    best_before: datetime | None
 
 
 def typed_warmth(
@@ -289,22 +266,19 @@ _TEACHING = (CheckKind.FEEL, CheckKind.GAUGE, CheckKind.OPENED)
 
 def facts_of(view: BottlingView) -> BottlingFacts:
     """Return what reminders of one bottling are made from."""
-    bottling = view.bottling
-    is_warm = bottling.state is BottlingState.CONDITIONING
+    bottling, checks = view.bottling, view.parts.checks
+    opened = [check.at for check in checks if check.kind is CheckKind.OPENED]
     return BottlingFacts(
         bottling_id=bottling.id,
-        batch_id=bottling.batch_id,
-        name=bottling.name,
         state=bottling.state,
         filled_at=bottling.filled_at,
-        chill_by_at=view.chill_by_at,
-        chill_likely_at=view.chill_likely_at,
+        chill_by_low_at=view.chill_by_at,
+        chill_by_at=view.chill_likely_at,
         is_urgent=view.is_urgent,
-        has_test_bottle=any(group.is_test for group in view.parts.groups),
-        check_from=bottling.filled_at + DAY if is_warm else None,
-        last_check_at=max((check.at for check in view.parts.checks), default=None),
-        open_test_at=view.right_at if is_warm else None,
+        last_check_at=max((check.at for check in checks), default=None),
         best_before=view.best_before,
+        name=bottling.name,
+        opened_at=max(opened, default=None),
     )
 
 

@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 # broken sensor. Our choice.
 LEAST_C, MOST_C = -40.0, 60.0
 AHEAD = timedelta(days=1)  # clocks and zones differ; what is later still has not happened
+WARMTH_STEP_H = 6
 SUGGESTED_OVER = timedelta(days=30)
 _LEAST_DAYS = 3  # fewer say nothing of what is usual
 _LEAST_DIFFERENCE_C = 0.5  # less is not worth asking about
@@ -101,6 +102,17 @@ class PlaceLog:
         """
         with self._door.store.read() as unit:
             return course_in(unit, self.means, place_id, from_at, to_at, step_h=step_h)
+
+    def warmth_of(
+        self, unit: ReadUnit, place_id: int, from_at: datetime, to_at: datetime
+    ) -> tuple[tuple[datetime, float], ...]:
+        """Return means of six hours by the instant in their middle, as one reading sees them."""
+        course = course_in(unit, self.means, place_id, from_at, to_at, step_h=WARMTH_STEP_H)
+        return tuple(
+            (point.at, point.temperature_c)
+            for point in course.points
+            if from_at <= point.at <= to_at
+        )
 
     def suggestion(self, place: Place) -> UsualSuggestion | None:
         """Return what the last days say of a place's usual temperature, if it is another.

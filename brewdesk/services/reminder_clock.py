@@ -5,16 +5,20 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable, Sequence
 from datetime import datetime, time, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
 from brewdesk.services.changes import Change, Topic
+from brewdesk.services.clock_doubt import ACTS_LOOKED_AT, is_in_doubt
 from brewdesk.services.door import Door
+from brewdesk.services.dueitems import DueItem
+from brewdesk.services.escalation import Step, is_time_again
 from brewdesk.services.jobs import JobRunner, Pool
-from brewdesk.services.notices.port import Notice, NoticeAction, Notifier
+from brewdesk.services.notices.port import Notice, NoticeAction, Notifier, Urgency
 from brewdesk.services.reminder_rules import QuietHours
-from brewdesk.services.reminders import OPEN_STATES, DueItem, Reminders
+from brewdesk.services.reminders import OPEN_STATES, Reminders
 from brewdesk.services.wording.reminders import action_words, summary_words
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.records import Reminder, RowDelta
@@ -31,17 +35,19 @@ TICK_MS = 50_000
 GAP = timedelta(seconds=90)
 # Steps back smaller than this are a network time service at work.
 STEP_BACK = timedelta(seconds=2)
-DOUBT_AFTER = timedelta(hours=1)
 SNOOZE_BY_NOTICE = timedelta(hours=2)
 GROUP_FROM = 3
 GROUP_FROM_AFTER_AWAY = 2
 SUMMARY_KEY = "reminders-due"
 KEY = "reminder-"
-# Batches whose reminders are brought in line without anybody noticing: a few milliseconds.
+# Batches whose reminders are brought in line, and reminders that are marked as shown, without
+# anybody noticing: a few milliseconds.
 _CROWD = 8
-_TOPICS = (
-    Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS
-) | Topic.SETTINGS
+_TOPICS = (Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS) | (
+    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS
+)
+_Occasion = tuple[int, datetime]
+_TRUSTED_KEY = "clock_trusted_since_act"  # not the maker's liking, so no declared setting
 
 
 def no_quiet_hours() -> QuietHours:
@@ -55,15 +61,19 @@ class ReminderClock(QObject):
     `evaluate` may be called at any time and as often as one likes. It works from
     instants kept in the store and the wall clock alone, so that neither a late timer
     nor a missed one matters. A reminder is marked as shown in the same transaction
-    that hands it over: if the program dies between the two, it is shown again under
-    the same key; it is never lost.
+    that hands it over, a crowd of them right after: if the program dies between the
+    two, it is shown again under the same key; it is never lost.
+
+    What warns of danger is shown by itself, louder and more often as the danger comes
+    nearer, and from `Step.PRESSING` on in quiet hours too (see ``escalation``).
 
     ``came_due`` carries the `DueItem` s just handed over, for the window.
     ``clock_doubt`` carries the instant of the newest record when the wall clock is
-    more than an hour before it; nothing is shown until ``clock_trusted``.
-    ``clock_moved`` carries the seconds by which the wall clock ran ahead of (or
-    behind) running time. ``open_asked`` carries a batch id, or None for the list.
-    ``trouble`` carries the `StoreTrouble` that kept reminders from being marked.
+    more than an hour before it (see ``clock_doubt``); nothing is shown until
+    ``clock_trusted``. ``clock_moved`` carries the seconds by which the wall clock ran
+    ahead of (or behind) running time. ``open_asked`` carries a batch id, or None for
+    the list. ``trouble`` carries the `StoreTrouble` that kept reminders from being
+    marked.
     """
 
     came_due = Signal(object)
@@ -95,9 +105,10 @@ class ReminderClock(QObject):
         self._last_look: tuple[datetime, float] | None = None
         self._is_doubted = False
         self._is_own_word = False
+        self._is_marking = False
         self._troubled_by = ""
         self._on_screen: dict[str, frozenset[int]] = {}
-        self._handed_over: set[tuple[int, datetime]] = set()
+        self._handed_over: dict[_Occasion, datetime] = {}  # and not yet marked
         self._tick = QTimer(self, interval=TICK_MS, timerType=Qt.TimerType.CoarseTimer)
         self._tick.setObjectName("reminder_tick")
         self._tick.timeout.connect(self.evaluate)
@@ -134,7 +145,7 @@ class ReminderClock(QObject):
             if self._jobs is not None and self._reminders.live_count() > _CROWD:
                 # So many that it would be seen: the window goes on meanwhile.
                 self._jobs.run(
-                    self._reminders.sync_apart,
+                    partial(self._reminders.sync_apart, self._reminders.bottling_facts()),
                     self._on_synced,
                     self._on_not_synced,
                     key="reminders",
@@ -184,11 +195,24 @@ class ReminderClock(QObject):
                 self.clock_moved.emit(gap.total_seconds())
         self._last_look = now, running_s
 
-    def _clock_is_sane(self) -> bool:
+    def trust_clock(self) -> None:
+        """Take the maker's word that the clock is right, for all that was recorded until now."""
         with self._door.store.read() as unit:
             act = unit.acts.last_done()
+        if act is not None:
+            act_id = str(act.id)
+            self._door.quiet(lambda unit: unit.settings.put(_TRUSTED_KEY, act_id))
+        self.evaluate()
+
+    def _clock_is_sane(self) -> bool:
         now = self._door.clock.now()
-        is_doubtful = act is not None and now < act.at - DOUBT_AFTER
+        with self._door.store.read() as unit:
+            act = unit.acts.last_done()
+            is_doubtful = act is not None and now < act.at
+            if is_doubtful:  # seldom: then it is worth reading more
+                acts = unit.acts.recent(ACTS_LOOKED_AT)
+                trusted = int(unit.settings.get(_TRUSTED_KEY) or 0)
+                is_doubtful = is_in_doubt(now, acts, trusted_act_id=trusted)
         if is_doubtful and act is not None and not self._is_doubted:
             self.clock_doubt.emit(act.at)
         if self._is_doubted and not is_doubtful:
@@ -197,46 +221,96 @@ class ReminderClock(QObject):
         return not is_doubtful
 
     def _show_due(self) -> None:
-        now, zone = self._door.clock.now(), self._door.clock.zone()
-        if self._quiet_hours().covers(now, zone):
+        if self._is_marking:
             return
+        now, zone = self._door.clock.now(), self._door.clock.zone()
+        is_quiet = self._quiet_hours().covers(now, zone)
         items = self._reminders.to_be_shown(now)
-        was_away, self._was_away = self._was_away, False
+        if is_quiet:
+            items = tuple(item for item in items if item.step is not Step.CALM)
+        was_away = self._was_away
+        self._was_away = was_away and is_quiet  # then the summary is still to come
         if not items:
             return
-        fresh = tuple(item for item in items if _occasion(item) not in self._handed_over)
+        fresh = tuple(item for item in items if self._is_fresh(item, now))
+        if self._jobs is not None and len(items) > _CROWD:
+            self._show_many(items, fresh, now, was_away=was_away)
+            return
 
         def mark_and_hand_over(unit: UnitOfWork) -> None:
-            for item in items:
-                unit.reminders.change(
-                    item.reminder.id,
-                    state=ReminderState.SHOWN,
-                    shown_at=now,
-                    snoozed_until=None,
-                )
+            self._reminders.mark_shown(unit, (item.reminder.id for item in items), now)
             # Inside the transaction, so that no crash can mark what was never shown. What was
             # handed over in this run is not shown again if only the commit fails.
-            self._handed_over.update(_occasion(item) for item in fresh)
+            self._handed_over |= {_occasion(item): now for item in fresh}
             self._hand_over(fresh, was_away=was_away)
 
         self._door.quiet(mark_and_hand_over, topics=Topic.REMINDERS)
-        self._handed_over.difference_update(_occasion(item) for item in items)
+        self._note_marked(items)
         if fresh:
             self.came_due.emit(fresh)
+
+    def _show_many(
+        self, items: Sequence[DueItem], fresh: Sequence[DueItem], now: datetime, *, was_away: bool
+    ) -> None:
+        """Hand over now, and let another thread write down that it was done."""
+        assert self._jobs is not None, "the caller has seen to that"
+        self._handed_over |= {_occasion(item): now for item in fresh}
+        self._hand_over(fresh, was_away=was_away)
+        if fresh:
+            self.came_due.emit(fresh)
+        ids = tuple(item.reminder.id for item in items)
+        self._is_marking = True
+        self._jobs.run(
+            partial(self._reminders.mark_shown_apart, ids, now),
+            partial(self._on_marked, items),
+            self._on_not_marked,
+            key="reminders-shown",
+            pool=Pool.STORE,
+        )
+
+    def _on_marked(self, items: Sequence[DueItem], written: tuple[RowDelta, ...]) -> None:
+        self._is_marking = False
+        self._note_marked(items)
+        self._is_own_word = True
+        self._reminders.tell(written)
+        self._is_own_word = False
+        self._troubled_by = ""
+
+    def _on_not_marked(self, error: BaseException) -> None:
+        self._is_marking = False  # they stay handed over: tried again at the next look
+        self._on_not_synced(error)
+
+    def _is_fresh(self, item: DueItem, now: datetime) -> bool:
+        """Whether it was not handed over before its marking failed, or is to be told again."""
+        told_at = self._handed_over.get(_occasion(item))
+        return told_at is None or is_time_again(item.step, told_at, now)
+
+    def _note_marked(self, items: Sequence[DueItem]) -> None:
+        for item in items:
+            self._handed_over.pop(_occasion(item), None)
 
     def _hand_over(self, items: Sequence[DueItem], *, was_away: bool) -> None:
         if not items:
             return
-        if len(items) >= (GROUP_FROM_AFTER_AWAY if was_away else GROUP_FROM):
-            title, body = summary_words([item.title for item in items], was_away=was_away)
-            self._put_on_screen(SUMMARY_KEY, title, body, (NoticeAction.OPEN,), items)
+        alone = [item for item in items if item.is_danger]
+        others = [item for item in items if not item.is_danger]
+        for item in alone:
+            self._show_one(item)
+        if len(others) >= (GROUP_FROM_AFTER_AWAY if was_away else GROUP_FROM):
+            title, body = summary_words([item.title for item in others], was_away=was_away)
+            self._put_on_screen(SUMMARY_KEY, title, body, (NoticeAction.OPEN,), others)
         else:
-            for item in items:
-                self._put_on_screen(
-                    _key_of(item), item.title, item.body, tuple(NoticeAction), (item,)
-                )
+            for item in others:
+                self._show_one(item)
         if self._chime is not None:
             self._chime()
+
+    def _show_one(self, item: DueItem) -> None:
+        urgency = Urgency.CRITICAL if item.step is Step.DANGER else Urgency.NORMAL
+        actions = tuple(NoticeAction)
+        if item.step is not Step.CALM:
+            actions = (NoticeAction.OPEN, NoticeAction.DONE)  # it comes back by itself
+        self._put_on_screen(_key_of(item), item.title, item.body, actions, (item,), urgency)
 
     def _put_on_screen(
         self,
@@ -245,16 +319,18 @@ class ReminderClock(QObject):
         body: str,
         actions: tuple[NoticeAction, ...],
         items: Sequence[DueItem],
+        urgency: Urgency = Urgency.NORMAL,
     ) -> None:
         buttons = tuple((action, action_words(action)) for action in actions)
         self._on_screen[key] = frozenset(item.reminder.id for item in items)
-        self._notifier.show(Notice(key, title, body, buttons))
+        self._notifier.show(Notice(key, title, body, buttons, urgency))
 
     def _withdraw_handled(self) -> None:
         if not self._on_screen:
             return
         with self._door.store.read() as unit:
             shown = {row.id for row in unit.reminders.where(state=ReminderState.SHOWN)}
+        shown |= {reminder_id for reminder_id, _ in self._handed_over}  # as good as marked
         for key, ids in tuple(self._on_screen.items()):
             if not ids & shown:
                 del self._on_screen[key]
@@ -292,4 +368,5 @@ def _key_of(item: DueItem) -> str:
 
 
 def _occasion(item: DueItem) -> tuple[int, datetime]:
-    return item.reminder.id, item.due_at
+    # What is repeated is another occasion each time: it was last shown at another instant.
+    return item.reminder.id, item.reminder.shown_at or item.due_at

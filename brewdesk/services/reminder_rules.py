@@ -27,6 +27,8 @@ USUAL_HOUR = time(9, 0)
 
 _OPEN = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
 _OPEN_END = ".."
+# A calendar that was given the older one takes the newer only under a higher number.
+_TOLD_TO_CALENDARS = frozenset({"due_at", "window_end", "text"})
 _ENDED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED, BatchStage.DISCARDED)
 
 
@@ -73,6 +75,7 @@ class BatchFacts:
     window: TastingWindow | None = None
     purpose: BatchPurpose = BatchPurpose.DRINK
     looks: tuple[LookTaken, ...] = ()  # oldest first
+    ended_at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,6 +108,11 @@ def wall_instant(day: date, at: time, zone: tzinfo) -> datetime:
     that occurs twice means the first.
     """
     return datetime.combine(day, at.replace(fold=0), tzinfo=zone).astimezone(UTC)
+
+
+def whole_hour(instant: datetime) -> datetime:
+    """Cut to the hour: a forecast is no better, and rows are not rewritten for a minute."""
+    return instant.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
 
 
 def wanted(
@@ -148,7 +156,9 @@ def merge(facts: BatchFacts, kept: Iterable[Reminder], asked: Iterable[Wanted]) 
 
     A waiting reminder moves with the forecast. One that was shown is not shown again
     unless it moves a day or more into the future. Done stays done. What is no longer
-    wanted is dropped; what is wanted again (an act was undone) comes back.
+    wanted is dropped; what is wanted again (an act was undone) comes back. What the maker
+    wrote for a time after the batch's end stays: it is about what comes then ("give the
+    neighbour two bottles"), and only the maker can tell. What was due by then ended with it.
     """
     is_unsettled = facts.window is None and facts.stage is BatchStage.SOURING
     return merge_rows(
@@ -156,6 +166,7 @@ def merge(facts: BatchFacts, kept: Iterable[Reminder], asked: Iterable[Wanted]) 
         asked,
         lambda want: _draft(facts.batch_id, want),
         has_ended=facts.stage in _ENDED,
+        ended_at=facts.ended_at,
         unsettled=(ReminderKind.TASTE,) if is_unsettled else (),
     )
 
@@ -166,11 +177,13 @@ def merge_rows(
     draft: Callable[[Wanted], ReminderDraft],
     *,
     has_ended: bool,
+    ended_at: datetime | None = None,
     unsettled: tuple[ReminderKind, ...] = (),
 ) -> Merge:
-    """Compare what is kept for one batch or culture with what is wanted, as `merge` says.
+    """Compare what is kept for one batch, culture or bottling with what is wanted.
 
-    ``has_ended`` drops the maker's own too; kinds that are ``unsettled`` stay as they are.
+    As `merge` says. ``has_ended`` drops those of the maker's own that were due by
+    ``ended_at``, all of them if it is None; kinds that are ``unsettled`` stay as they are.
     """
     rows = {(row.kind, row.occurrence): row for row in kept}
     change: dict[int, dict[str, object]] = {}
@@ -185,9 +198,11 @@ def merge_rows(
             _note(change, row, _moved(row, want))
     for key, row in rows.items():
         if row.kind is ReminderKind.OWN:
-            is_wanted = not has_ended
+            is_wanted = not has_ended or (ended_at is not None and effective_due(row) > ended_at)
             if is_wanted and row.state is ReminderState.DROPPED:
-                _note(change, row, {"state": _revived_state(row, row.due_at)})
+                was_seen = _was_seen(row, row.due_at)
+                state = ReminderState.SHOWN if was_seen else ReminderState.WAITING
+                _note(change, row, {"state": state})
         else:
             is_wanted = key in asked_keys or row.kind in unsettled
         if not is_wanted and row.state in _OPEN:
@@ -299,21 +314,16 @@ def _tasting(window: TastingWindow | None, hour: time, zone: tzinfo) -> Wanted |
     else:
         latest = window.opens_latest
         text = span_text(
-            _whole_hour(window.opens_earliest),
-            _whole_hour(latest) if latest is not None else None,
+            whole_hour(window.opens_earliest),
+            whole_hour(latest) if latest is not None else None,
         )
     return Wanted(
         kind=ReminderKind.TASTE,
         occurrence="window",
         due_at=wall_instant(window.opens_at.astimezone(zone).date(), hour, zone),
-        window_end=_whole_hour(window.closes_at) if window.closes_at is not None else None,
+        window_end=whole_hour(window.closes_at) if window.closes_at is not None else None,
         text=text,
     )
-
-
-def _whole_hour(instant: datetime) -> datetime:
-    """Cut to the hour: a forecast is no better, and rows are not rewritten for a minute."""
-    return instant.astimezone(UTC).replace(minute=0, second=0, microsecond=0)
 
 
 def _draft(batch_id: int, want: Wanted) -> ReminderDraft:
@@ -331,22 +341,32 @@ def _moved(row: Reminder, want: Wanted) -> dict[str, object]:
     words: dict[str, object] = {"window_end": want.window_end, "text": want.text}
     if row.state is ReminderState.DONE:
         return {}
-    if row.state is ReminderState.DROPPED:
-        state = _revived_state(row, want.due_at)
-        return {**words, "due_at": want.due_at, "state": state}
-    if row.state is ReminderState.WAITING:
-        return {**words, "due_at": want.due_at}
-    if row.state is ReminderState.SHOWN and want.due_at - row.due_at >= RENAG_AFTER:
-        return {**words, "due_at": want.due_at, "state": ReminderState.WAITING, "shown_at": None}
-    return words
+    if row.state is ReminderState.SNOOZED:
+        return words
+    was_seen = _was_seen(row, want.due_at)
+    if row.state is ReminderState.SHOWN and was_seen:
+        return words
+    state = ReminderState.SHOWN if was_seen else ReminderState.WAITING
+    return {**words, "due_at": want.due_at, "state": state}
 
 
-def _revived_state(row: Reminder, due_at: datetime) -> ReminderState:
-    was_seen = row.shown_at is not None and due_at - row.due_at < RENAG_AFTER
-    return ReminderState.SHOWN if was_seen else ReminderState.WAITING
+def _was_seen(row: Reminder, due_at: datetime) -> bool:
+    """Whether what was shown before stands for a reminder that is now due at ``due_at``.
+
+    A forecast wanders to and fro over midnight: what was shown after the new due time was
+    shown for it too, and what has moved by less than a day is no news.
+    """
+    if row.shown_at is None:
+        return False
+    if due_at <= row.shown_at:
+        return True
+    waits_again = row.due_at > row.shown_at
+    return not waits_again and due_at - row.due_at < RENAG_AFTER
 
 
 def _note(change: dict[int, dict[str, object]], row: Reminder, fields: dict[str, object]) -> None:
     differing = {name: new for name, new in fields.items() if getattr(row, name) != new}
+    if not differing.keys().isdisjoint(_TOLD_TO_CALENDARS):
+        differing["revision"] = row.revision + 1
     if differing:
         change[row.id] = differing

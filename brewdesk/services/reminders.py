@@ -5,97 +5,48 @@ The list is the record of what there is to do; a notice is only its echo.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
-from datetime import UTC, datetime, time, timedelta, tzinfo
-from typing import TYPE_CHECKING, TypeVar
+from collections.abc import Callable, Iterable
+from datetime import UTC, datetime, time
+from typing import TYPE_CHECKING
 from uuid import uuid4
 
 from brewdesk.services.acts import ActKind
+from brewdesk.services.bottle_reminder_rules import BottlingFacts, no_bottlings
 from brewdesk.services.changes import Change, Topic
-from brewdesk.services.culture_reminder_rules import (
-    CultureFacts,
-    RestRhythm,
-    film_looks,
-    merge_of_culture,
-    usual_rhythm,
-    wanted_of_culture,
-)
+from brewdesk.services.culture_reminder_rules import RestRhythm, usual_rhythm
 from brewdesk.services.door import Door
-from brewdesk.services.reminder_rules import (
-    USUAL_HOUR,
-    BatchFacts,
-    LookTaken,
-    Merge,
-    PhReading,
-    TastingWindow,
-    effective_due,
-    merge,
-    wanted,
+from brewdesk.services.dueitems import DueItem, due_items, facts_of, list_order
+from brewdesk.services.escalation import DANGER_KINDS, is_to_be_repeated, latest_snooze
+from brewdesk.services.reminder_gather import (
+    LIVE_STAGES,
+    OPEN_STATES,
+    Moment,
+    batch_merges,
+    batches_kept,
+    other_merges,
 )
-from brewdesk.services.restingliquid import is_stated
-from brewdesk.services.wording.reminders import lateness_words, reminder_words, snooze_warning
-from brewdesk.store.records import (
-    Batch,
-    Culture,
-    Reminder,
-    ReminderDraft,
-    RowDelta,
-    Vessel,
-)
+from brewdesk.services.reminder_rules import USUAL_HOUR, Merge, TastingWindow, effective_due
+from brewdesk.services.settings import CALIBRATE_DAYS
+from brewdesk.services.wording.reminders import chill_snooze_warning, snooze_warning
+from brewdesk.store.records import Batch, Reminder, ReminderDraft, RowDelta, Vessel
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import (
-    BatchPurpose,
-    BatchStage,
-    CareKind,
-    CultureState,
-    Look,
-    Quantity,
-    ReminderKind,
-    ReminderState,
-)
+from culturecore.stages import ReminderKind, ReminderState
 
 if TYPE_CHECKING:
-    from brewdesk.store.rows import ReadRows, StoredRecord
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
-V = TypeVar("V", bound="StoredRecord")
+__all__ = [
+    "OPEN_STATES",
+    "OWN_TEXT_LIMIT",
+    "DueItem",
+    "Reminders",
+    "no_window",
+    "usual_hour",
+]
 
-OPEN_STATES = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
-_LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
-# What keeps the brew safe comes first, then what is only worth knowing.
-_KIND_ORDER = (
-    ReminderKind.PH_CHECK,
-    ReminderKind.MOLD_LOOK,
-    ReminderKind.FILM_LOOK,
-    ReminderKind.TOP_UP,
-    ReminderKind.FEED,
-    ReminderKind.TASTE,
-    ReminderKind.OWN,
-)
 OWN_TEXT_LIMIT = 500
 _AT_A_TIME = 8  # batches in one transaction of `sync_apart`
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class DueItem:
-    """One line of the due list.
-
-    ``due_at`` is when it is to be shown (the end of a snooze, if there is one),
-    ``lateness`` how long ago the thing itself became due, zero if it has not, and
-    ``when_text`` the same in words.
-    """
-
-    reminder: Reminder
-    batch: Batch | None
-    vessel: Vessel | None
-    title: str
-    body: str
-    due_at: datetime
-    is_due: bool
-    lateness: timedelta
-    when_text: str
-    culture: Culture | None = None
+_MARKED_AT_A_TIME = 20  # reminders in one transaction of `mark_shown_apart`
 
 
 def no_window(batch_id: int) -> TastingWindow | None:
@@ -108,13 +59,20 @@ def usual_hour() -> time:
     return USUAL_HOUR
 
 
+def usual_calibrate_days() -> float:
+    """Return how many days apart calibrations are, as long as the maker has set no other."""
+    return CALIBRATE_DAYS.default
+
+
 class Reminders:
     """The maker's due list.
 
     ``window_of`` gives the newest forecast's tasting window of a batch, None while
     there is no forecast: what is kept then stays as it is. ``hour`` is the time of
     day, on the maker's clock, at which reminders of a day are due. ``rhythm`` tells how
-    often resting cultures want care.
+    often resting cultures want care, ``calibrate_days`` how often the pH meter.
+    ``bottlings_of`` gives the facts of the bottlings that are not finished; it is asked on
+    the window's thread, at every look, and has to answer at once.
     """
 
     def __init__(
@@ -124,8 +82,12 @@ class Reminders:
         window_of: Callable[[int], TastingWindow | None] = no_window,
         hour: Callable[[], time] = usual_hour,
         rhythm: Callable[[], RestRhythm] = usual_rhythm,
+        bottlings_of: Callable[[], tuple[BottlingFacts, ...]] = no_bottlings,
+        calibrate_days: Callable[[], float] = usual_calibrate_days,
     ) -> None:
         self._rhythm = rhythm
+        self._bottlings_of = bottlings_of
+        self._calibrate_days = calibrate_days
         self._door = door
         self._window_of = window_of
         self._hour = hour
@@ -141,18 +103,36 @@ class Reminders:
         """
         moment = now or self._door.clock.now()
         with self._door.store.read() as unit:
-            rows = sorted(self._open(unit), key=lambda row: _list_order(row, moment))[:most]
+            rows = sorted(self._open(unit), key=lambda row: list_order(row, moment))[:most]
             return self._items(unit, rows, moment)
 
     def to_be_shown(self, now: datetime) -> tuple[DueItem, ...]:
-        """Return those of the list that are due and were not shown since."""
+        """Return those of the list that are due and were not shown since.
+
+        And those that warn of danger, were shown, and are to be shown again.
+        """
         with self._door.store.read() as unit:
-            rows = [
-                row
-                for row in self._open(unit)
-                if effective_due(row) <= now and row.state is not ReminderState.SHOWN
-            ]
-            return self._items(unit, sorted(rows, key=lambda row: _list_order(row, now)), now)
+            rows = [row for row in self._open(unit) if _is_to_be_shown(row, now)]
+            return self._items(unit, sorted(rows, key=lambda row: list_order(row, now)), now)
+
+    def mark_shown(self, unit: UnitOfWork, reminder_ids: Iterable[int], now: datetime) -> None:
+        """Note in ``unit`` that these were shown; what was answered meanwhile stays answered."""
+        for row in unit.reminders.where(id=tuple(reminder_ids), state=OPEN_STATES):
+            if _is_to_be_shown(row, now):
+                unit.reminders.change(
+                    row.id, state=ReminderState.SHOWN, shown_at=now, snoozed_until=None
+                )
+
+    def mark_shown_apart(
+        self, reminder_ids: tuple[int, ...], now: datetime
+    ) -> tuple[RowDelta, ...]:
+        """Do as `mark_shown`, from another thread: return what was written, for `tell`."""
+        written: list[RowDelta] = []
+        for at in range(0, len(reminder_ids), _MARKED_AT_A_TIME):
+            with self._door.store.write() as unit:
+                self.mark_shown(unit, reminder_ids[at : at + _MARKED_AT_A_TIME], now)
+                written += unit.deltas
+        return tuple(written)
 
     def due_count(self) -> int:
         """Return how many reminders are due now."""
@@ -163,7 +143,7 @@ class Reminders:
     def live_count(self) -> int:
         """Return how many batches there are whose reminders are kept true."""
         with self._door.store.read() as unit:
-            return len(unit.batches.where(stage=_LIVE_STAGES))
+            return len(unit.batches.where(stage=LIVE_STAGES))
 
     def items_for(self, reminder_ids: tuple[int, ...]) -> tuple[DueItem, ...]:
         """Return the lines for these reminders that are still open, in list order."""
@@ -183,7 +163,7 @@ class Reminders:
         now = self._door.clock.now()
         self._door.perform(
             ActKind.FINISH_REMINDER,
-            _facts(item),
+            facts_of(item),
             lambda unit: unit.reminders.change(
                 reminder_id, state=ReminderState.DONE, done_at=now, snoozed_until=None
             ),
@@ -194,7 +174,8 @@ class Reminders:
     def snooze(self, reminder_id: int, until: datetime) -> None:
         """Put a reminder off until an instant, as an act. One no longer open stays as it is.
 
-        It may be put off past the end of its tasting window; `snooze_problem` says so.
+        It may be put off past the end of its tasting window; `snooze_problem` says so. What
+        warns of danger comes back with the danger at the latest.
 
         Raises
         ------
@@ -207,11 +188,14 @@ class Reminders:
         if until <= now:
             raise ImpossibleInput("until", until, reason="not_in_future")
         item = self._open_item(reminder_id)
-        if item is None or item.reminder.snoozed_until == until.astimezone(UTC):
+        if item is None:
+            return
+        until = latest_snooze(item.reminder, until, now)
+        if item.reminder.snoozed_until == until.astimezone(UTC):
             return
         self._door.perform(
             ActKind.SNOOZE_REMINDER,
-            {**_facts(item), "until": until.astimezone(UTC).isoformat()},
+            {**facts_of(item), "until": until.astimezone(UTC).isoformat()},
             lambda unit: unit.reminders.change(
                 reminder_id, state=ReminderState.SNOOZED, snoozed_until=until.astimezone(UTC)
             ),
@@ -220,12 +204,17 @@ class Reminders:
         )
 
     def snooze_problem(self, reminder_id: int, until: datetime) -> str:
-        """Warn, in a sentence, if the tasting window closes before ``until``; else return ""."""
+        """Warn, in a sentence, if what it is about comes before ``until``; else return ""."""
         with self._door.store.read() as unit:
-            window_end = unit.reminders.get(reminder_id).window_end
-        if window_end is None or until <= window_end:
+            row = unit.reminders.get(reminder_id)
+        if row.window_end is None or until <= row.window_end:
             return ""
-        return snooze_warning(window_end, self._door.clock.zone())
+        if row.kind in DANGER_KINDS:
+            back_at = latest_snooze(row, until, self._door.clock.now())
+            return chill_snooze_warning(back_at, self._door.clock.zone()) if back_at < until else ""
+        if row.kind is ReminderKind.BEST_BEFORE:
+            return ""  # a date of the maker's own choice: later is no harm of the window's kind
+        return snooze_warning(row.window_end, self._door.clock.zone())
 
     def add_own(self, batch_id: int | None, at: datetime, text: str) -> Reminder:
         """Keep a reminder in the maker's own words, as an act. It is due at that instant.
@@ -262,46 +251,56 @@ class Reminders:
             batch_id=batch_id,
         )
 
+    def bottling_facts(self) -> tuple[BottlingFacts, ...]:
+        """Return what is known of the bottlings now, for `sync_apart`."""
+        return self._bottlings_of()
+
     def sync(self) -> bool:
         """Bring the kept reminders in line with the batches and forecasts of now.
 
         Doing it twice changes nothing the second time. Return whether rows changed.
         """
+        bottlings, moment = self.bottling_facts(), self._moment()
         with self._door.store.read() as unit:
-            merges = (*self._merges(unit, self._batches_kept(unit)), *self._culture_merges(unit))
+            merges = (
+                *batch_merges(unit, batches_kept(unit), moment),
+                *other_merges(unit, bottlings, moment),
+            )
         if not merges:
             return False
         self._door.quiet(lambda unit: _write(unit, merges), topics=Topic.REMINDERS)
         return True
 
-    def sync_apart(self) -> tuple[RowDelta, ...]:
+    def sync_apart(self, bottlings: tuple[BottlingFacts, ...] = ()) -> tuple[RowDelta, ...]:
         """Do as `sync`, from another thread: return what was written, for `tell`.
 
         Few batches at a time, so that nobody who wants to write has to wait long.
+        ``bottlings`` is what `bottling_facts` said on the window's thread.
         """
+        moment = self._moment()
         with self._door.store.read() as unit:
-            batches = self._batches_kept(unit)
+            batches = batches_kept(unit)
         written: list[RowDelta] = []
         for at in range(0, len(batches), _AT_A_TIME):
             some = batches[at : at + _AT_A_TIME]
             with self._door.store.read() as unit:
-                if not self._merges(unit, some):
+                if not batch_merges(unit, some, moment):
                     continue
             with self._door.store.write() as work:
                 # Once more: the maker may have ticked one off between the two.
                 ids = tuple(batch.id for batch in some)
-                _write(work, self._merges(work, work.batches.where(id=ids)))
+                _write(work, batch_merges(work, work.batches.where(id=ids), moment))
                 written += work.deltas
         with self._door.store.read() as unit:
-            if not self._culture_merges(unit):
+            if not other_merges(unit, bottlings, moment):
                 return tuple(written)
         with self._door.store.write() as work:
-            _write(work, self._culture_merges(work))
+            _write(work, other_merges(work, bottlings, moment))
             written += work.deltas
         return tuple(written)
 
     def tell(self, written: tuple[RowDelta, ...]) -> None:
-        """Announce what `sync_apart` has written."""
+        """Announce what `sync_apart` or `mark_shown_apart` has written."""
         if written:
             self._door.tell(written, Topic.REMINDERS)
 
@@ -314,63 +313,15 @@ class Reminders:
         if change.concerns(Topic.REMINDERS):
             self._open_rows = None
 
-    def _batches_kept(self, unit: ReadUnit) -> tuple[Batch, ...]:
-        """Return the batches that want reminders or still have some."""
-        batches = {row.id: row for row in unit.batches.where(stage=_LIVE_STAGES)}
-        for row in unit.reminders.where(state=OPEN_STATES):
-            if row.batch_id is not None and row.batch_id not in batches:
-                batches[row.batch_id] = unit.batches.get(row.batch_id)
-        return tuple(batches.values())
-
-    def _merges(self, unit: ReadUnit | UnitOfWork, batches: tuple[Batch, ...]) -> tuple[Merge, ...]:
-        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
-        merges = []
-        for batch in batches:
-            facts = self._facts_of(unit, batch)
-            kept = unit.reminders.where(batch_id=batch.id)
-            asked = wanted(facts, now=now, zone=zone, hour=hour)
-            if batch.purpose is BatchPurpose.CULTURE and facts.stage is BatchStage.SOURING:
-                asked += film_looks(facts.started_at, now=now, zone=zone, hour=hour)
-            merges.append(merge(facts, kept, asked))
-        return tuple(one for one in merges if not one.is_empty())
-
-    def _culture_merges(self, unit: ReadUnit | UnitOfWork) -> list[Merge]:
-        now, zone, hour = self._door.clock.now(), self._door.clock.zone(), self._hour()
-        resting = {row.id: row for row in unit.cultures.where(state=CultureState.RESTING)}
-        still_open = unit.reminders.where(state=OPEN_STATES)
-        ids = resting.keys() | {row.culture_id for row in still_open if row.culture_id is not None}
-        kept: dict[int, list[Reminder]] = {}
-        for row in unit.reminders.where(culture_id=tuple(ids)):
-            kept.setdefault(row.culture_id or 0, []).append(row)
-        merges = []
-        for culture_id in sorted(ids):
-            culture = resting.get(culture_id) or unit.cultures.get(culture_id)
-            asked = wanted_of_culture(
-                _culture_facts(unit, culture), self._rhythm(), now=now, zone=zone, hour=hour
-            )
-            merges.append(merge_of_culture(culture, kept.get(culture_id, ()), asked))
-        return [one for one in merges if not one.is_empty()]
-
-    def _facts_of(self, unit: ReadUnit | UnitOfWork, batch: Batch) -> BatchFacts:
-        is_souring = batch.stage is BatchStage.SOURING
-        readings = (
-            unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
-        )
-        looks = (
-            unit.readings.where(order_by=("at", "id"), batch_id=batch.id, quantity=Quantity.LOOK)
-            if is_souring
-            else ()
-        )
-        return BatchFacts(
-            batch_id=batch.id,
-            stage=batch.stage,
-            started_at=batch.started_at,
-            ph_readings=tuple(
-                PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
-            ),
-            window=self._window_of(batch.id) if is_souring else None,
-            purpose=batch.purpose,
-            looks=tuple(LookTaken(row.at, Look(row.text)) for row in looks),
+    def _moment(self) -> Moment:
+        clock = self._door.clock
+        return Moment(
+            now=clock.now(),
+            zone=clock.zone(),
+            hour=self._hour(),
+            rhythm=self._rhythm(),
+            calibrate_days=self._calibrate_days(),
+            window_of=self._window_of,
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:
@@ -381,53 +332,15 @@ class Reminders:
             return self._items(unit, (row,), self._door.clock.now())[0]
 
     def _items(
-        self, unit: ReadUnit, rows: Sequence[Reminder], now: datetime
+        self, unit: ReadUnit, rows: Iterable[Reminder], now: datetime
     ) -> tuple[DueItem, ...]:
-        batches = _by_id(unit.batches, (row.batch_id for row in rows))
-        cultures = _by_id(unit.cultures, (row.culture_id for row in rows))
-        homes = [batch.vessel_id for batch in batches.values()]
-        rests = [culture.vessel_id for culture in cultures.values()]
-        vessels = _by_id(unit.vessels, (*homes, *rests))
-        zone = self._door.clock.zone()
-        found = []
-        for row in rows:
-            batch, culture = batches.get(row.batch_id), cultures.get(row.culture_id)
-            subject = batch or culture
-            vessel = None if subject is None else vessels.get(subject.vessel_id)
-            found.append(_item(row, batch, culture, vessel, now, zone))
-        return tuple(found)
+        return due_items(unit, tuple(rows), now, self._door.clock.zone())
 
 
-def _by_id(rows: ReadRows[V], ids: Iterable[int | None]) -> dict[int | None, V]:
-    wanted_ids = {row_id for row_id in ids if row_id is not None}
-    return {row.id: row for row in rows.where(id=wanted_ids)} if wanted_ids else {}
-
-
-def _item(
-    row: Reminder,
-    batch: Batch | None,
-    culture: Culture | None,
-    vessel: Vessel | None,
-    now: datetime,
-    zone: tzinfo,
-) -> DueItem:
-    subject = batch or culture
-    title, body = reminder_words(
-        row, subject.name if subject else "", vessel.name if vessel else "", now, zone
-    )
-    due_at = effective_due(row)
-    return DueItem(
-        reminder=row,
-        batch=batch,
-        culture=culture,
-        vessel=vessel,
-        title=title,
-        body=body,
-        due_at=due_at,
-        is_due=due_at <= now,
-        lateness=max(now - row.due_at, timedelta(0)) if due_at <= now else timedelta(0),
-        when_text=lateness_words(row.due_at if due_at <= now else due_at, now, zone),
-    )
+def _is_to_be_shown(row: Reminder, now: datetime) -> bool:
+    if row.state is ReminderState.SHOWN:
+        return is_to_be_repeated(row, now)
+    return effective_due(row) <= now
 
 
 def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | None]:
@@ -435,41 +348,6 @@ def _home(unit: ReadUnit, batch_id: int | None) -> tuple[Batch | None, Vessel | 
         return None, None
     batch = unit.batches.get(batch_id)
     return batch, unit.vessels.get(batch.vessel_id)
-
-
-def _culture_facts(unit: ReadUnit | UnitOfWork, culture: Culture) -> CultureFacts:
-    care = unit.care.where(culture_id=culture.id, order_by="at")
-    rested = [row.at for row in care if is_stated(row)]
-    ended = [
-        batch.ended_at
-        for batch in unit.batches.where(culture_id=culture.id)
-        if batch.ended_at is not None
-    ]
-    begun = max([*rested, *ended], default=culture.born_at)
-    fed = [row.at for row in care if row.kind is CareKind.FED]
-    poured = [row.at for row in care if row.volume_l is not None]
-    return CultureFacts(
-        culture_id=culture.id,
-        state=culture.state,
-        fed_at=max([begun, *fed]),
-        poured_at=max([begun, *poured]),
-        is_in_vessel=culture.vessel_id is not None,
-    )
-
-
-def _facts(item: DueItem) -> dict[str, object]:
-    subject = item.batch or item.culture
-    return {
-        "reminder": item.title,
-        "batch": subject.name if subject else "",
-        "vessel": item.vessel.name if item.vessel else "",
-    }
-
-
-def _list_order(row: Reminder, now: datetime) -> tuple[bool, int, datetime, int]:
-    due_at = effective_due(row)
-    is_due = due_at <= now
-    return (not is_due, _KIND_ORDER.index(row.kind) if is_due else 0, due_at, row.id)
 
 
 def _write(unit: UnitOfWork, merges: Iterable[Merge]) -> None:

@@ -69,6 +69,8 @@ LEARN_TASTE = Option(key="learn_taste", default=True)
 REST_FEED_DAYS = Option(key="rest_feed_days", default=28.0, low=3.0, high=180.0)
 # How often to look whether it has dried up; an assumption, since cloth and air differ so much.
 REST_TOP_UP_DAYS = Option(key="rest_top_up_days", default=14.0, low=2.0, high=90.0)
+# How often a pH meter in use is calibrated; common practice, no source.
+CALIBRATE_DAYS = Option(key="calibrate_days", default=7.0, low=1.0, high=90.0)
 THEME = Option(key="theme", default="system", choices=("system", "light", "dark"))
 TEXT_SCALE = Option(key="text_scale", default=1.0, low=0.8, high=3.0)
 ZONE = Option(key="zone", default="", is_valid=_is_zone)  # "" = the computer's own
@@ -146,6 +148,7 @@ class Settings:
             LEARN_TASTE,
             REST_FEED_DAYS,
             REST_TOP_UP_DAYS,
+            CALIBRATE_DAYS,
             THEME,
             TEXT_SCALE,
             ZONE,
@@ -287,6 +290,7 @@ def _labels() -> dict[str, str]:
         "learn_taste": t("Learn my taste from my tastings"),
         "rest_feed_days": t("Feed resting cultures"),
         "rest_top_up_days": t("Look whether resting cultures need topping up"),
+        "calibrate_days": t("Calibrate the pH meter while it is in use"),
         "theme": t("Colours"),
         "text_scale": t("Size of the text"),
         "zone": t("Time zone"),

@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.models.due import place_of
+from brewdesk.services.escalation import Step as Loudness
 from brewdesk.services.records import Batch, Step
 from brewdesk.services.reminders import DueItem
 from brewdesk.services.wording.alarms import time_up_words
@@ -18,6 +19,7 @@ from brewdesk.widgets.stepwords import countdown_words
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
+_LOUD = {Loudness.PRESSING: "warn", Loudness.DANGER: "danger"}
 EVENING = time(18, 0)
 MORNING = time(9, 0)
 _LEAST_AHEAD = timedelta(minutes=30)  # an evening that is nearly there is no snooze
@@ -64,6 +66,7 @@ class DueCard(QFrame):
         self.body.setText(item.body)
         self.when.setText(item.when_text)
         set_role(self.when, "warn" if item.is_due else "muted")
+        set_role(self, _LOUD.get(item.step, "card"))
         set_role(self.done_button, "primary" if item.is_due else "")
         self.open_button.setVisible(item.batch is not None or item.culture is not None)
         self.open_button.setText(

@@ -22,7 +22,9 @@ from brewdesk.widgets.theme import SPACE
 SECOND_MS = 1_000
 MINUTE_MS = 30_000
 _WIDEST_PX = 760
-_TOPICS = Topic.REMINDERS | Topic.STEPS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS
+_TOPICS = (
+    Topic.REMINDERS | Topic.STEPS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS
+) | Topic.BOTTLINGS
 
 
 class DuePage(QWidget):
@@ -76,6 +78,7 @@ class DuePage(QWidget):
             self._show_group(group, lines, now)
         self._refresh_timers()
         self.empty.setVisible(not items and not self._timer_cards)
+        self._show_unheard()
         self.own.refresh()
 
     def tick(self) -> None:
@@ -107,6 +110,15 @@ class DuePage(QWidget):
         self.problem = plain_label("", "error", wraps=True)
         self.problem.hide()
         column.addWidget(self.problem)
+        self.unheard = plain_label(
+            self.tr(
+                "Notices do not reach your desktop at present: look here, and listen for the chime."
+            ),
+            "muted",
+            wraps=True,
+        )
+        self.unheard.setObjectName("due_unheard")
+        column.addWidget(self.unheard)
         self._timers = QVBoxLayout()
         self._timers.setSpacing(SPACE)
         column.addLayout(self._timers)
@@ -161,6 +173,7 @@ class DuePage(QWidget):
         self._desk.changes.changed.connect(self._on_changed)
         self._minute.timeout.connect(self.refresh)
         self._second.timeout.connect(self.tick)
+        self._desk.notifier.availability_changed.connect(self._show_unheard)
         self.own.added.connect(self._on_added)
         self.adding.toggled.connect(self._on_adding)
 
@@ -217,6 +230,9 @@ class DuePage(QWidget):
             self._second.start()
         else:
             self._second.stop()
+
+    def _show_unheard(self) -> None:
+        self.unheard.setVisible(not self._desk.notifier.is_available())
 
     # what happens
 

@@ -78,7 +78,7 @@ class DueStrip(QWidget):
 def _short(item: DueItem) -> str:
     """Say what is due with the vessel's name alone; the list says the rest."""
     if item.vessel is None or item.reminder.kind is ReminderKind.OWN:
-        return item.title
+        return item.title  # of bottles and meters too: they stand in no vessel
     words = {
         ReminderKind.TASTE: QCoreApplication.translate("DueStrip", "taste {jar}"),
         ReminderKind.PH_CHECK: QCoreApplication.translate("DueStrip", "pH of {jar}"),

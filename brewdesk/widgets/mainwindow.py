@@ -25,6 +25,7 @@ from brewdesk.services.windowmemory import WindowMemory
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
+from brewdesk.services.wording.reminders import clock_moved_words
 from brewdesk.widgets import windowreturn
 from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
@@ -44,6 +45,7 @@ if TYPE_CHECKING:
     from brewdesk.widgets.planpage import PlanPage
 
 MINUTE_MS = 60_000
+_WORTH_SAYING_S = 3_600.0  # by which the clock was put back
 
 
 class MainWindow(QMainWindow):
@@ -59,6 +61,7 @@ class MainWindow(QMainWindow):
         self._theme = theme
         self._is_demo = is_demo
         self._alarm_batch_id: int | None = None  # whose run sheet the notice bar opens
+        self._doubts_clock = False  # and the notice bar asks about it
         self.may_hide: Callable[[], bool] = lambda: False  # set by the tray's owner
         self.dialogs = WindowDialogs(desk, self)
         self.setObjectName("main_window")
@@ -124,7 +127,8 @@ class MainWindow(QMainWindow):
         desk.reminder_clock.came_due.connect(self._on_came_due)
         desk.reminder_clock.trouble.connect(self.tell_trouble)
         desk.reminder_clock.clock_doubt.connect(self._on_clock_doubt)
-        desk.reminder_clock.clock_trusted.connect(self.notice.hide)
+        desk.reminder_clock.clock_trusted.connect(self._on_clock_trusted)
+        desk.reminder_clock.clock_moved.connect(self._on_clock_moved)
         desk.alarm_notices.told.connect(self._on_step_told)
         desk.alarm_notices.open_asked.connect(self._open_run_sheet)
         self._theme.changed.connect(self._on_theme)
@@ -388,10 +392,13 @@ class MainWindow(QMainWindow):
         step = self._desk.brewing.step(step_id)
         batch = self._desk.batches.get(step.batch_id)
         self._alarm_batch_id = batch.id
+        self._doubts_clock = False
         self.notice.say(f"{batch.name}: {time_up_words(step.kind)}", "warn", can_open=True)
 
     def _on_notice_opened(self) -> None:
-        if self._alarm_batch_id is not None:
+        if self._doubts_clock:
+            self._attempt(self._desk.reminder_clock.trust_clock)
+        elif self._alarm_batch_id is not None:
             self._open_run_sheet(self._alarm_batch_id)
 
     def _open_run_sheet(self, batch_id: int) -> None:
@@ -407,12 +414,23 @@ class MainWindow(QMainWindow):
         announce(self, ". ".join(item.title for item in items))
 
     def _on_clock_doubt(self, _newest: object) -> None:
+        self._doubts_clock = True
         self.notice.say(
             self.tr(
                 "The computer's clock is earlier than your newest record. Reminders wait until "
                 "it is right again; nothing is lost."
-            )
+            ),
+            answer=self.tr("The clock is right now"),
         )
+
+    def _on_clock_trusted(self) -> None:
+        self._doubts_clock = False
+        self.notice.hide()
+
+    def _on_clock_moved(self, seconds: float) -> None:
+        """Say that the clock was put back; forward it explains itself by what is late."""
+        if seconds < -_WORTH_SAYING_S:
+            self.notice.say(clock_moved_words(seconds))
 
     def _on_backup_failed(self, error: BaseException) -> None:
         if isinstance(error, StoreTrouble):

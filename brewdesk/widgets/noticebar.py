@@ -41,11 +41,17 @@ class NoticeBar(QFrame):
         row.addWidget(self.close_button)
         self.hide()
 
-    def say(self, text: str, role: str = "warn", *, can_open: bool = False) -> None:
-        """Show ``text`` as 'inform', 'good', 'warn' or 'danger', with a way to its page."""
+    def say(
+        self, text: str, role: str = "warn", *, can_open: bool = False, answer: str = ""
+    ) -> None:
+        """Show ``text`` as 'inform', 'good', 'warn' or 'danger', with a way to its page.
+
+        ``answer`` is what the button says instead, if it does something else.
+        """
         set_role(self, role)
         self.words.setText(text)
-        self.open_button.setVisible(can_open)
+        self.open_button.setText(answer or self.tr("Show"))
+        self.open_button.setVisible(can_open or bool(answer))
         self.restyle()
         self.show()
         announce(self, text)

@@ -17,6 +17,7 @@ from brewdesk.services.settings import CULTURE_LIMIT_C
 from brewdesk.services.wording.reckoner import refusal_words, withheld_words
 from brewdesk.widgets.answerpanel import AnswerPanel
 from brewdesk.widgets.fields import announce, plain_label
+from brewdesk.widgets.keepcalibration import KeepCalibration
 from brewdesk.widgets.questionform import QuestionForm
 from brewdesk.widgets.questionlist import QuestionList
 from brewdesk.widgets.theme import SPACE
@@ -25,6 +26,7 @@ from brewdesk.widgets.twocolumns import TwoColumns
 REPLY_DELAY_MS = 80
 _LIST_LETTERS, _LIST_SHARE = 38, 0.34  # the list's width: enough to read, never most of the page
 _WIDE_LETTERS = 88
+_KEPT_QUESTION = "calibrate"  # the one whose answer is worth keeping
 
 
 class ReckonerPage(QWidget):
@@ -69,6 +71,8 @@ class ReckonerPage(QWidget):
         self._form_column = QVBoxLayout(self._form_place)
         self._form_column.setContentsMargins(0, 0, 0, 0)
         self._form_column.addWidget(self.trouble)
+        self.keep = KeepCalibration(self._desk, self._form_place)
+        self._form_column.addWidget(self.keep)
         self.columns = TwoColumns(self._form_place, self.answer, self, wide_letters=_WIDE_LETTERS)
         right = QVBoxLayout()
         right.setSpacing(SPACE)
@@ -106,11 +110,12 @@ class ReckonerPage(QWidget):
             form = QuestionForm(question, self._desk.quantities, self._form_place, own=own)
             form.changed.connect(self._reply.start)
             self._forms[key] = form
-            self._form_column.addWidget(form)
+            self._form_column.insertWidget(self._form_column.indexOf(self.keep), form)
         self.form().show()
         self.heading.setText(question.title)
         self.purpose.setText(question.purpose)
         self.answer.show_nothing("")
+        self.keep.withdraw()
         self.reply()
 
     def reply(self) -> None:
@@ -122,6 +127,7 @@ class ReckonerPage(QWidget):
         self._say("")
         values = form.values()
         if values is None:
+            self.keep.withdraw()
             self.answer.show_stale(self.tr("Waiting for the marked entry."))
             return
         work = partial(reckon, question, values)
@@ -143,6 +149,8 @@ class ReckonerPage(QWidget):
         if number != self._asked:
             return
         self.answer.show_answer(question, answer, values)
+        if question.key == _KEPT_QUESTION:
+            self.keep.offer(answer, values)
         announce(self.answer, self.answer.text)
 
     def _on_failed(self, number: int, question: Question, problem: BaseException) -> None:
@@ -150,6 +158,7 @@ class ReckonerPage(QWidget):
             raise problem
         if number != self._asked:
             return
+        self.keep.withdraw()
         if isinstance(problem, NotAssessed):
             self.answer.show_withheld(withheld_words(problem))
             announce(self.answer, self.answer.text)

@@ -198,6 +198,7 @@ class SettingsPage(QWidget):
             "text_scale": scale_words(),
             "rest_feed_days": self._every((14, 21, 28, 42, 56)),
             "rest_top_up_days": self._every((7, 14, 21, 28)),
+            "calibrate_days": self._every((7, 14, 30)),
             "": {"zone": self.tr("As the computer")},
         }
 

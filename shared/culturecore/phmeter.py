@@ -234,6 +234,34 @@ def calibration_age_verdict(age_days: float) -> Verdict:
     return Verdict("calibration_old", Level.WARN, numbers, ("calibration_practice",))
 
 
+def electrode_verdict(*, slope_percent: float, offset_mv: float) -> Verdict:
+    """Judge an electrode by the outcome of its calibration (calibration_notes, electrode_habit).
+
+    Parameters
+    ----------
+    slope_percent : float
+        Of the Nernst slope, above 0 and up to 1000.
+    offset_mv : float
+        At pH 7, within 10 V.
+
+    Raises
+    ------
+    ImpossibleInput
+        Outside the ranges.
+    """
+    _check("slope_percent", slope_percent, math.ulp(0.0), 1000.0, "%")
+    _check("offset_mv", offset_mv, -10_000.0, 10_000.0, "mV")
+    slope, most_mv = slope_percent / 100.0, safety.limit("meter_offset_mv")
+    numbers = {"slope_percent": slope_percent, "offset_mv": offset_mv, "most_mv": most_mv}
+    if abs(offset_mv) > most_mv or not (
+        safety.limit("meter_slope_low") <= slope <= safety.limit("meter_slope_high")
+    ):
+        return Verdict("electrode_clean_or_replace", Level.WARN, numbers, ("calibration_notes",))
+    if safety.limit("meter_slope_good_low") <= slope <= safety.limit("meter_slope_good_high"):
+        return Verdict("electrode_good", Level.INFORM, numbers, ("electrode_habit",))
+    return Verdict("electrode_usable", Level.INFORM, numbers, ("calibration_notes",))
+
+
 def reading_of(ph: float, method: Method, *, strip_step_ph: float = 0.5) -> Estimate:
     """Return a pH as read, 80 % bounds, from a strip or a meter of unknown calibration.
 
@@ -323,19 +351,7 @@ def _leverage(points: tuple[CalibrationPoint, ...], ideal_mv: float) -> float:
 def _calibration_verdicts(
     slope: float, offset_mv: float, residual_ph: float, points: tuple[CalibrationPoint, ...]
 ) -> tuple[Verdict, ...]:
-    most_mv = safety.limit("meter_offset_mv")
-    numbers = {"slope_percent": 100.0 * slope, "offset_mv": offset_mv, "most_mv": most_mv}
-    found = []
-    if abs(offset_mv) > most_mv or not (
-        safety.limit("meter_slope_low") <= slope <= safety.limit("meter_slope_high")
-    ):
-        found.append(
-            Verdict("electrode_clean_or_replace", Level.WARN, numbers, ("calibration_notes",))
-        )
-    elif safety.limit("meter_slope_good_low") <= slope <= safety.limit("meter_slope_good_high"):
-        found.append(Verdict("electrode_good", Level.INFORM, numbers, ("electrode_habit",)))
-    else:
-        found.append(Verdict("electrode_usable", Level.INFORM, numbers, ("calibration_notes",)))
+    found = [electrode_verdict(slope_percent=100.0 * slope, offset_mv=offset_mv)]
     if residual_ph > RESIDUAL_PH:
         off = {"residual_ph": residual_ph, "most_ph": RESIDUAL_PH}
         found.append(Verdict("calibration_disagrees", Level.WARN, off, ("check_buffer_note",)))

@@ -6,9 +6,11 @@ from dataclasses import replace
 from datetime import datetime, time, timedelta
 from pathlib import Path
 
+from brewdesk.services.bottle_reminder_rules import BottlingFacts
 from brewdesk.services.changes import Changes
 from brewdesk.services.door import Door
 from brewdesk.services.history import History
+from brewdesk.services.jobs import JobRunner
 from brewdesk.services.notices.port import NoticeAction
 from brewdesk.services.reminder_clock import ReminderClock
 from brewdesk.services.reminder_rules import QuietHours, TastingWindow
@@ -17,6 +19,7 @@ from brewdesk.services.timers import Timers
 from brewdesk.store.records import (
     Batch,
     BatchDraft,
+    BottlingDraft,
     PlaceDraft,
     ReadingDraft,
     Reminder,
@@ -26,6 +29,7 @@ from brewdesk.store.records import (
 from brewdesk.store.store import Store
 from culturecore.stages import (
     BatchStage,
+    BottlingState,
     Material,
     Method,
     Quantity,
@@ -75,9 +79,11 @@ _BATCH = BatchDraft(
 class WatchedPantry:
     """One store on disk and one run of the services over it; `reopen` begins another run."""
 
-    def __init__(self, path: Path, clock: FakeClock) -> None:
+    def __init__(self, path: Path, clock: FakeClock, jobs: JobRunner | None = None) -> None:
         self.path = path
         self.clock = clock
+        self.jobs = jobs
+        self.bottlings: dict[int, BottlingFacts] = {}
         self.windows: dict[int, TastingWindow] = {}
         self.quiet = ALWAYS_LOUD
         self._open()
@@ -89,13 +95,18 @@ class WatchedPantry:
         self.history = History(self.door)
         self.notifier = FakeNotifier()
         self.chimes = 0
-        self.reminders = Reminders(self.door, window_of=self.windows.get)
+        self.reminders = Reminders(
+            self.door,
+            window_of=self.windows.get,
+            bottlings_of=lambda: tuple(self.bottlings.values()),
+        )
         self.watch = ReminderClock(
             self.door,
             self.reminders,
             self.notifier,
             quiet_hours=lambda: self.quiet,
             chime=self._count_chime,
+            jobs=self.jobs,
         )
         self.timers = Timers(self.door)
         self.rung: list[int] = []
@@ -150,6 +161,44 @@ class WatchedPantry:
             return unit.batches.add(replace(_BATCH, **values))
 
         return self.door.quiet(work)
+
+    def add_bottling(self, name: str = "Ginger", *, danger_in: timedelta | None = None) -> int:
+        """Fill some bottles now; the earliest danger is known if it is given. Return the id."""
+        now = self.clock.now()
+        batch = self.add_batch(f"Base of {name}", stage=BatchStage.CLOSED, ended_at=now)
+        draft = BottlingDraft(
+            name=name,
+            batch_id=batch.id,
+            filled_at=now,
+            drink_volume_l=2.0,
+            residual_sugar_low_g_per_l=20.0,
+            residual_sugar_high_g_per_l=40.0,
+            target_volumes=2.5,
+            priming_sugar_g=10.0,
+            place_temperature_c=22.0,
+            open_jar_c=24.0,
+            warmest_c=26.0,
+        )
+        bottling_id = self.door.quiet(lambda unit: unit.bottlings.add(draft)).id
+        self.bottlings[bottling_id] = BottlingFacts(
+            bottling_id=bottling_id,
+            state=BottlingState.CONDITIONING,
+            filled_at=now,
+            chill_by_low_at=None if danger_in is None else now + danger_in,
+            name=name,
+        )
+        return bottling_id
+
+    def chill(self, bottling_id: int) -> None:
+        """Put the bottles into the fridge, as the records have it."""
+        self.door.quiet(
+            lambda unit: unit.bottlings.change(
+                bottling_id, state=BottlingState.CHILLED, chilled_at=self.clock.now()
+            )
+        )
+        self.bottlings[bottling_id] = replace(
+            self.bottlings[bottling_id], state=BottlingState.CHILLED
+        )
 
     def add_ph(self, batch: Batch, ph: float, sd: float = 0.05) -> None:
         draft = ReadingDraft(

@@ -11,9 +11,9 @@ from brewdesk.services import fizzforecasts
 from brewdesk.services.fizzforecasts import FizzForecasts, Urgency
 from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.store.errors import NoSuchRow
-from brewdesk.store.records import PlaceTemperatureDraft
+from brewdesk.store.records import BottleCheckDraft, PlaceTemperatureDraft
 from culturecore.fizzpace import Pace
-from culturecore.stages import BottleKind, CheckKind, Feel, Opened
+from culturecore.stages import BottleKind, BottlingState, CheckKind, Feel, Opened
 from tests.services.history_bottles import GLASS, TEST, felt, filled, sour, wish_of
 
 
@@ -157,7 +157,7 @@ def test_a_drink_without_sugar_has_no_deadline(kit):
     assert view.chill_by_at is None
     assert view.chill_likely_at is None
     assert "No sugar is left" in view.summary
-    assert kit.fizz_forecasts.reminder_facts()[0].chill_by_at is None
+    assert kit.fizz_forecasts.reminder_facts()[0].chill_by_low_at is None
 
 
 def test_bottles_not_for_pressure_stay_urgent(kit):
@@ -192,19 +192,35 @@ def test_reminders_are_told_what_they_need(kit):
     bottling = sweet(kit)
     (facts,) = kit.fizz_forecasts.reminder_facts()
     view = now(kit, bottling)
-    assert facts.chill_by_at == view.chill_by_at
-    assert facts.check_from == bottling.filled_at + timedelta(days=1)
-    assert facts.has_test_bottle
+    assert (facts.chill_by_low_at, facts.chill_by_at) == (view.chill_by_at, view.chill_likely_at)
+    assert (facts.filled_at, facts.name) == (bottling.filled_at, bottling.name)
     assert facts.last_check_at is None
-    assert bottling.filled_at < facts.open_test_at
+    assert facts.opened_at is None
     assert facts.best_before is None
     kit.clock.advance(days=1)
     check = felt(kit, bottling, Feel.SOFT)
     kit.bottlings.chill(bottling.id)
     (facts,) = kit.fizz_forecasts.reminder_facts()
     assert facts.last_check_at == check.at
-    assert (facts.check_from, facts.open_test_at) == (None, None)
+    assert facts.state is BottlingState.CHILLED
     assert facts.best_before is not None
+
+
+def test_the_newest_bottle_opened_is_told_to_the_reminders(kit):
+    bottling = sweet(kit)
+    kit.clock.advance(days=2)
+    opened = kit.bottlings.check(
+        bottling.id,
+        BottleCheckDraft(
+            bottling_id=bottling.id,
+            at=kit.clock.now(),
+            kind=CheckKind.OPENED,
+            opened=Opened.RIGHT,
+            bottle_count=1,
+        ),
+    )
+    (facts,) = kit.fizz_forecasts.reminder_facts()
+    assert facts.opened_at == opened.at
 
 
 def test_earlier_bottlings_teach_the_next(kit):

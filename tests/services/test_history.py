@@ -19,7 +19,7 @@ from brewdesk.store.records import PlaceDraft, ReadingDraft
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
-from tests.services import history_cultures
+from tests.services import history_cultures, history_meters
 from tests.services.history_bottles import BOTTLE_ACTS
 from tests.services.history_liquids import LIQUID_ACTS
 from tests.services.history_photos import PHOTO_ACTS
@@ -191,6 +191,7 @@ ACTS |= LIQUID_ACTS
 ACTS |= BOTTLE_ACTS
 
 ACTS |= history_cultures.ACTS
+ACTS |= history_meters.ACTS
 
 ACTS |= PLACE_ACTS
 

@@ -27,7 +27,11 @@ from brewdesk.store.records import Reminder, ReminderDraft
 from culturecore.stages import BatchStage, Look, ReminderKind, ReminderState
 
 START = datetime(2026, 11, 25, 18, 30, tzinfo=UTC)
-ZONES = ("UTC", "Europe/London", "America/New_York", "Australia/Lord_Howe", "Asia/Kolkata")
+# A half hour of summer time, a negative one, one that pauses for a month, none at all.
+ZONES = (
+    *("UTC", "Europe/London", "America/New_York", "Australia/Lord_Howe"),
+    *("Europe/Dublin", "Africa/Casablanca", "Asia/Kolkata", "Pacific/Chatham"),
+)
 FACTS = BatchFacts(batch_id=3, stage=BatchStage.SOURING, started_at=START)
 INSTANTS = st.datetimes(
     min_value=datetime(2026, 1, 1), max_value=datetime(2027, 12, 31), timezones=st.just(UTC)
@@ -243,7 +247,18 @@ def test_a_shown_reminder_returns_only_if_it_moves_a_day_or_more_ahead(new_day, 
     facts = replace(FACTS, window=window(new_day))
     taste = only(settle(facts, [shown]), ReminderKind.TASTE)
     assert taste.state is state
-    assert (taste.shown_at is None) is (state is ReminderState.WAITING)
+
+
+def test_a_forecast_that_wanders_over_midnight_and_back_shows_nothing_twice():
+    first = only(settle(replace(FACTS, window=window(7.9)), []), ReminderKind.TASTE)
+    shown = replace(first, state=ReminderState.SHOWN, shown_at=first.due_at + timedelta(hours=1))
+    later = settle(replace(FACTS, window=window(8.9)), [shown])
+    assert only(later, ReminderKind.TASTE).state is ReminderState.WAITING
+    back = settle(replace(FACTS, window=window(7.9)), later)
+    assert only(back, ReminderKind.TASTE).state is ReminderState.SHOWN
+    gone = settle(replace(FACTS, window=TastingWindow()), later)
+    again = settle(replace(FACTS, window=window(8.9)), gone)
+    assert only(again, ReminderKind.TASTE).state is ReminderState.WAITING
 
 
 def test_a_shown_reminder_does_not_return_because_of_a_journey():
@@ -276,6 +291,50 @@ def test_the_end_of_a_batch_drops_what_is_open_and_undoing_it_brings_it_back_onc
     ended = settle(replace(FACTS, stage=stage), rows)
     assert {row.state for row in ended} == {ReminderState.DROPPED}
     assert settle(replace(FACTS, window=window(8)), ended) == rows
+
+
+@pytest.mark.parametrize("stage", [BatchStage.DRAWN_OFF, BatchStage.CLOSED, BatchStage.DISCARDED])
+def test_what_the_maker_wrote_for_a_time_after_the_end_stays(stage):
+    ended_at = START + timedelta(days=8)
+    before, after = (
+        stored(
+            ReminderDraft(batch_id=3, kind=ReminderKind.OWN, occurrence=name, due_at=due_at), number
+        )
+        for name, due_at, number in (
+            ("stir", ended_at - timedelta(hours=1), 90),
+            ("give the neighbour two bottles", ended_at + timedelta(days=2), 91),
+        )
+    )
+    put_off = replace(
+        before,
+        id=92,
+        occurrence="put off",
+        state=ReminderState.SNOOZED,
+        snoozed_until=ended_at + timedelta(hours=3),
+    )
+    facts = replace(FACTS, stage=stage, ended_at=ended_at)
+    ended = {row.id: row for row in settle(facts, [before, after, put_off])}
+    assert ended[90].state is ReminderState.DROPPED
+    assert ended[91] == after
+    assert ended[92] == put_off
+
+
+def test_a_calendar_is_told_of_a_move_by_a_higher_revision_and_of_nothing_else():
+    rows = settle(replace(FACTS, window=window(8)), [])
+    assert {row.revision for row in rows} == {0}
+    moved = settle(replace(FACTS, window=window(5)), rows)
+    assert only(moved, ReminderKind.TASTE).revision == 1
+    closes_later = settle(replace(FACTS, window=window(5, closes_at=11)), moved)
+    assert only(closes_later, ReminderKind.TASTE).revision == 2
+    wider = settle(
+        replace(FACTS, window=window(5, closes_at=11, opens_earliest=4.0, opens_latest=7.0)),
+        closes_later,
+    )
+    assert only(wider, ReminderKind.TASTE).revision == 3
+    others = [row for row in wider if row.kind is not ReminderKind.TASTE]
+    assert {row.revision for row in others} == {0}
+    gone = settle(replace(FACTS, window=TastingWindow()), wider)
+    assert only(gone, ReminderKind.TASTE).revision == 3
 
 
 def test_a_reminder_that_was_seen_does_not_return_as_new_when_an_end_is_undone():

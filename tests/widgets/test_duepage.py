@@ -9,7 +9,12 @@ import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 
-from brewdesk.services.records import ReminderState
+from brewdesk.services.records import (
+    BottlingDraft,
+    ReminderDraft,
+    ReminderKind,
+    ReminderState,
+)
 from brewdesk.widgets.duecard import snooze_times
 from brewdesk.widgets.duepage import DuePage
 from brewdesk.widgets.duestrip import DueStrip
@@ -280,3 +285,48 @@ def test_the_strip_rests_while_hidden(strip):
     assert timer.isActive()
     strip.hide()
     assert not timer.isActive()
+
+
+def test_the_page_says_when_notices_do_not_reach_the_desktop(desk, page):
+    assert not page.unheard.isVisible()
+    desk.notifier.available = False
+    desk.notifier.availability_changed.emit(False)
+    assert page.unheard.isVisible()
+    assert "look here" in page.unheard.text()
+    desk.notifier.available = True
+    desk.notifier.availability_changed.emit(True)
+    assert not page.unheard.isVisible()
+
+
+def test_bottles_in_danger_stand_first_and_in_the_colour_of_danger(desk, page):
+    remind(desk, "Wash the cloths", minutes=-30)
+    batch = souring_batch(desk)
+    now = desk.clock.now()
+    bottling = BottlingDraft(
+        name="Ginger",
+        batch_id=batch.id,
+        filled_at=now - timedelta(days=4),
+        drink_volume_l=2.0,
+        residual_sugar_low_g_per_l=20.0,
+        residual_sugar_high_g_per_l=40.0,
+        target_volumes=2.5,
+        priming_sugar_g=10.0,
+        place_temperature_c=22.0,
+        open_jar_c=24.0,
+        warmest_c=26.0,
+    )
+    made = desk.door.quiet(lambda unit: unit.bottlings.add(bottling))
+    draft = ReminderDraft(
+        batch_id=None,
+        bottling_id=made.id,
+        kind=ReminderKind.CHILL,
+        occurrence="chill",
+        due_at=now - timedelta(days=1),
+        window_end=now - timedelta(minutes=5),
+    )
+    desk.door.quiet(lambda unit: unit.reminders.add(draft), topics=_reminders_topic())
+    first = page.cards()[0]
+    assert first.title.text() == "Chill bottles of Ginger now"
+    assert first.property("role") == "danger"
+    assert "burst" in first.body.text()
+    assert page.grab().width() > 0

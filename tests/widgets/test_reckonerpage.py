@@ -327,3 +327,33 @@ def test_the_page_brings_in_neither_numpy_nor_pint():
 
 def _env():
     return {**os.environ, "PYTHONPATH": os.pathsep.join(path for path in sys.path if path)}
+
+
+def test_a_calibration_is_kept_from_its_answer_and_can_be_taken_back(desk, page, qtbot):
+    assert not page.keep.isVisible()
+    page.ask("calibrate")
+    assert page.keep.isVisible()
+    assert "None is kept yet" in page.keep.said.text()
+    page.keep.name.setText("Yellow meter")
+    qtbot.mouseClick(page.keep.button, Qt.MouseButton.LeftButton)
+    kept = desk.meters.last()
+    assert kept.meter == "Yellow meter"
+    assert kept.verdict == "electrode_good"
+    assert 95.0 < kept.slope_percent < 99.0
+    assert kept.temperature_c == 20.0
+    assert kept.buffers == "Technical buffer 7.00; Phthalate, 4.01 at 25 °C"
+    assert not page.keep.button.isEnabled()
+    desk.history.undo()
+    assert desk.meters.last() is None
+    page.ask("buffer_ph")
+    assert not page.keep.isVisible()
+
+
+def test_a_calibration_needs_a_name_and_a_right_answer(desk, page, qtbot):
+    page.ask("calibrate")
+    page.keep.name.clear()
+    qtbot.mouseClick(page.keep.button, Qt.MouseButton.LeftButton)
+    assert page.keep.row.message.text()
+    assert desk.meters.last() is None
+    type_into(page, "shown_2", "-200")
+    assert not page.keep.isVisible()

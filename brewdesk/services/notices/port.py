@@ -17,7 +17,7 @@ class NoticeAction(Enum):
 
 
 class Urgency(Enum):
-    """How much a notice may disturb. Nothing in this program is above normal by itself."""
+    """How much a notice may disturb. Only a danger is critical: it may cover a full screen."""
 
     LOW = "low"
     NORMAL = "normal"

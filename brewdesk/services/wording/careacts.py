@@ -185,6 +185,14 @@ def _drop_temperatures(facts: Facts, _show: Show) -> str:
     )
 
 
+def _record_calibration(facts: Facts, _show: Show) -> str:
+    if facts["slope_percent"] is None:
+        return _t("{meter} calibrated").format(meter=facts["meter"])
+    return _t("{meter} calibrated, slope {slope} %").format(
+        meter=facts["meter"], slope=number_text(facts["slope_percent"], 1)
+    )
+
+
 CARE_WORDS: dict[ActKind, Words] = {
     ActKind.SPLIT_CULTURE: _split_culture,
     ActKind.MERGE_CULTURES: _merge_cultures,
@@ -213,4 +221,5 @@ CARE_WORDS: dict[ActKind, Words] = {
     ActKind.DROP_PLACE_READING: _drop_place_reading,
     ActKind.IMPORT_TEMPERATURES: _import_temperatures,
     ActKind.DROP_TEMPERATURES: _drop_temperatures,
+    ActKind.RECORD_CALIBRATION: _record_calibration,
 }

@@ -9,9 +9,23 @@ from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.notices.port import NoticeAction
 from brewdesk.services.reminder_rules import PH_CHECK_DAYS, SAFE_PH, read_span
+from brewdesk.services.wording.bottlereminders import BOTTLE_WORDS, chill_snooze_warning
 from brewdesk.services.wording.moments import date_words, time_words
 from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderKind
+
+__all__ = [
+    "action_words",
+    "chill_snooze_warning",
+    "clock_doubt_words",
+    "clock_moved_words",
+    "lateness_words",
+    "moment_words",
+    "reminder_words",
+    "snooze_warning",
+    "span_words",
+    "summary_words",
+]
 
 
 def _t(text: str) -> str:
@@ -23,7 +37,8 @@ def reminder_words(
 ) -> tuple[str, str]:
     """Say what a reminder asks for: a title of a few words, and a body of sentences.
 
-    Names may be empty for a reminder that belongs to no batch.
+    Names may be empty for a reminder that belongs to no batch; ``batch_name`` is that of
+    the culture or of the bottling for one that is about these.
     """
     return _WORDS[reminder.kind](reminder, _jar(batch_name, vessel_name), now, zone)
 
@@ -76,6 +91,14 @@ def clock_doubt_words(newest_at: datetime, now: datetime, zone: tzinfo) -> str:
         "The computer's clock shows {now}, but something was recorded {newest}. "
         "Please check the clock. Until it is right, nothing is reported as due."
     ).format(now=moment_words(now, zone), newest=moment_words(newest_at, zone))
+
+
+def clock_moved_words(seconds: float) -> str:
+    """Say that the computer's clock was put back, and what becomes of the reminders."""
+    return _t(
+        "The computer's clock was put back by {span}. What was shown already is not shown again; "
+        "what is still to come waits for its time."
+    ).format(span=span_words(timedelta(seconds=abs(seconds))))
 
 
 def moment_words(instant: datetime, zone: tzinfo) -> str:
@@ -210,4 +233,5 @@ _WORDS: dict[ReminderKind, Callable[[Reminder, str, datetime, tzinfo], tuple[str
     ReminderKind.FEED: _feed,
     ReminderKind.TOP_UP: _top_up,
     ReminderKind.FILM_LOOK: _film_look,
+    **BOTTLE_WORDS,
 }

@@ -1,0 +1,237 @@
+"""What is to be written so that the kept reminders agree with the pantry of now.
+
+Reads the facts of batches, cultures, bottlings and the meter, asks the rules, and compares.
+Nothing is written here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from datetime import datetime, time, tzinfo
+from typing import TYPE_CHECKING
+
+from brewdesk.services.bottle_reminder_rules import (
+    BottlingFacts,
+    merge_of_bottling,
+    wanted_of_bottling,
+)
+from brewdesk.services.clock_doubt import FAR_AHEAD
+from brewdesk.services.culture_reminder_rules import (
+    CultureFacts,
+    RestRhythm,
+    film_looks,
+    merge_of_culture,
+    wanted_of_culture,
+)
+from brewdesk.services.meter_reminder_rules import MeterFacts, merge_of_meter, wanted_of_meter
+from brewdesk.services.reminder_rules import (
+    BatchFacts,
+    LookTaken,
+    Merge,
+    PhReading,
+    TastingWindow,
+    merge,
+    wanted,
+)
+from brewdesk.services.restingliquid import is_stated
+from brewdesk.store.records import Batch, Culture, Reading, Reminder
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    BottlingState,
+    CareKind,
+    CultureState,
+    Look,
+    Method,
+    Quantity,
+    ReminderKind,
+    ReminderState,
+)
+
+if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+OPEN_STATES = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
+LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
+_ENDED_BOTTLINGS = (BottlingState.FINISHED, BottlingState.DISCARDED)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Moment:
+    """The instant, the zone and the maker's settings under which the rules are asked."""
+
+    now: datetime
+    zone: tzinfo
+    hour: time
+    rhythm: RestRhythm
+    calibrate_days: float
+    window_of: Callable[[int], TastingWindow | None]
+
+
+def batches_kept(unit: ReadUnit | UnitOfWork) -> tuple[Batch, ...]:
+    """Return the batches that want reminders or still have some."""
+    batches = {row.id: row for row in unit.batches.where(stage=LIVE_STAGES)}
+    for row in unit.reminders.where(state=OPEN_STATES):
+        if row.batch_id is not None and row.batch_id not in batches:
+            batches[row.batch_id] = unit.batches.get(row.batch_id)
+    return tuple(batches.values())
+
+
+def batch_merges(
+    unit: ReadUnit | UnitOfWork, batches: Iterable[Batch], moment: Moment
+) -> tuple[Merge, ...]:
+    """Return what these batches ask to be written."""
+    merges = []
+    for batch in batches:
+        facts = _facts_of(unit, batch, moment)
+        kept = unit.reminders.where(batch_id=batch.id)
+        asked = wanted(facts, now=moment.now, zone=moment.zone, hour=moment.hour)
+        if batch.purpose is BatchPurpose.CULTURE and facts.stage is BatchStage.SOURING:
+            asked += film_looks(
+                facts.started_at, now=moment.now, zone=moment.zone, hour=moment.hour
+            )
+        merges.append(merge(facts, kept, asked))
+    return tuple(one for one in merges if not one.is_empty())
+
+
+def other_merges(
+    unit: ReadUnit | UnitOfWork, bottlings: Iterable[BottlingFacts], moment: Moment
+) -> tuple[Merge, ...]:
+    """Return what all but the batches ask to be written.
+
+    First what a clock that ran far ahead has shown before its time, since the rules may
+    have more to say of the same rows.
+    """
+    merges = (
+        _shown_too_early(unit, moment.now),
+        *_culture_merges(unit, moment),
+        *_bottling_merges(unit, bottlings, moment),
+        _meter_merge(unit, moment),
+    )
+    return tuple(one for one in merges if not one.is_empty())
+
+
+def _shown_too_early(unit: ReadUnit | UnitOfWork, now: datetime) -> Merge:
+    """Let wait again what was shown, or put off, by a clock that ran far ahead of the present."""
+    change: dict[int, dict[str, object]] = {}
+    for row in unit.reminders.where(state=(ReminderState.SHOWN, ReminderState.SNOOZED)):
+        if row.shown_at is None or row.shown_at - now <= FAR_AHEAD:
+            continue
+        if row.state is ReminderState.SNOOZED or row.due_at > now:
+            change[row.id] = {
+                "state": ReminderState.WAITING,
+                "shown_at": None,
+                "snoozed_until": None,
+            }
+    return Merge(change=change)
+
+
+def _culture_merges(unit: ReadUnit | UnitOfWork, moment: Moment) -> list[Merge]:
+    resting = {row.id: row for row in unit.cultures.where(state=CultureState.RESTING)}
+    still_open = unit.reminders.where(state=OPEN_STATES)
+    ids = resting.keys() | {row.culture_id for row in still_open if row.culture_id is not None}
+    kept: dict[int, list[Reminder]] = {}
+    for row in unit.reminders.where(culture_id=tuple(ids)):
+        kept.setdefault(row.culture_id or 0, []).append(row)
+    merges = []
+    for culture_id in sorted(ids):
+        culture = resting.get(culture_id) or unit.cultures.get(culture_id)
+        asked = wanted_of_culture(
+            _culture_facts(unit, culture),
+            moment.rhythm,
+            now=moment.now,
+            zone=moment.zone,
+            hour=moment.hour,
+        )
+        merges.append(merge_of_culture(culture, kept.get(culture_id, ()), asked))
+    return merges
+
+
+def _bottling_merges(
+    unit: ReadUnit | UnitOfWork, bottlings: Iterable[BottlingFacts], moment: Moment
+) -> list[Merge]:
+    """Follow the facts; of bottlings without any only those that have ended are tidied up."""
+    known = {facts.bottling_id: facts for facts in bottlings}
+    still_open = unit.reminders.where(state=OPEN_STATES)
+    ids = known.keys() | {row.bottling_id for row in still_open if row.bottling_id is not None}
+    there: list[int] = []
+    for bottling in unit.bottlings.where(id=tuple(ids)):
+        if bottling.state in _ENDED_BOTTLINGS:  # facts may be older than the rows
+            known[bottling.id] = BottlingFacts(
+                bottling_id=bottling.id, state=bottling.state, filled_at=bottling.filled_at
+            )
+        if bottling.id in known:
+            there.append(bottling.id)
+    kept: dict[int, list[Reminder]] = {}
+    for row in unit.reminders.where(bottling_id=tuple(there)):
+        kept.setdefault(row.bottling_id or 0, []).append(row)
+    merges = []
+    for bottling_id in there:
+        facts, rows = known[bottling_id], kept.get(bottling_id, [])
+        asked = wanted_of_bottling(facts, rows, now=moment.now, zone=moment.zone, hour=moment.hour)
+        merges.append(merge_of_bottling(facts, rows, asked))
+    return merges
+
+
+def _meter_merge(unit: ReadUnit | UnitOfWork, moment: Moment) -> Merge:
+    calibrated = unit.calibrations.where(order_by="-at", limit=1)
+    last = _by_meter(unit, "-at")
+    first = () if calibrated or not last else _by_meter(unit, "at")
+    facts = MeterFacts(
+        calibrated_at=calibrated[0].at if calibrated else None,
+        first_read_at=first[0].at if first else None,
+        last_read_at=last[0].at if last else None,
+    )
+    asked = wanted_of_meter(
+        facts, moment.calibrate_days, now=moment.now, zone=moment.zone, hour=moment.hour
+    )
+    return merge_of_meter(unit.reminders.where(kind=ReminderKind.CALIBRATE), asked)
+
+
+def _by_meter(unit: ReadUnit | UnitOfWork, order_by: str) -> tuple[Reading, ...]:
+    return unit.readings.where(
+        quantity=Quantity.PH, method=Method.METER, order_by=order_by, limit=1
+    )
+
+
+def _facts_of(unit: ReadUnit | UnitOfWork, batch: Batch, moment: Moment) -> BatchFacts:
+    is_souring = batch.stage is BatchStage.SOURING
+    readings = unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
+    looks = (
+        unit.readings.where(order_by=("at", "id"), batch_id=batch.id, quantity=Quantity.LOOK)
+        if is_souring
+        else ()
+    )
+    return BatchFacts(
+        batch_id=batch.id,
+        stage=batch.stage,
+        started_at=batch.started_at,
+        ended_at=batch.ended_at,
+        ph_readings=tuple(
+            PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
+        ),
+        window=moment.window_of(batch.id) if is_souring else None,
+        purpose=batch.purpose,
+        looks=tuple(LookTaken(row.at, Look(row.text)) for row in looks),
+    )
+
+
+def _culture_facts(unit: ReadUnit | UnitOfWork, culture: Culture) -> CultureFacts:
+    care = unit.care.where(culture_id=culture.id, order_by="at")
+    rested = [row.at for row in care if is_stated(row)]
+    ended = [
+        batch.ended_at
+        for batch in unit.batches.where(culture_id=culture.id)
+        if batch.ended_at is not None
+    ]
+    begun = max([*rested, *ended], default=culture.born_at)
+    fed = [row.at for row in care if row.kind is CareKind.FED]
+    poured = [row.at for row in care if row.volume_l is not None]
+    return CultureFacts(
+        culture_id=culture.id,
+        state=culture.state,
+        fed_at=max([begun, *fed]),
+        poured_at=max([begun, *poured]),
+        is_in_vessel=culture.vessel_id is not None,
+    )
