@@ -210,14 +210,13 @@ def test_the_newest_bottle_opened_is_told_to_the_reminders(kit):
     bottling = sweet(kit)
     kit.clock.advance(days=2)
     opened = kit.bottlings.check(
-        bottling.id,
         BottleCheckDraft(
             bottling_id=bottling.id,
             at=kit.clock.now(),
             kind=CheckKind.OPENED,
             opened=Opened.RIGHT,
             bottle_count=1,
-        ),
+        )
     )
     (facts,) = kit.fizz_forecasts.reminder_facts()
     assert facts.opened_at == opened.at

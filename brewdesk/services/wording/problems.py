@@ -189,6 +189,8 @@ def _reasons() -> dict[tuple[str, str], str]:
         ("text", "empty"): _t("Please write something."),
         ("text", "too_long"): _t("Please keep it shorter."),
         ("drafts", "empty"): _t("Please enter at least one reading."),
+        ("meter", "too_long"): _t("This name is too long for a label. Please shorten it."),
+        ("", "not_finite"): _t("This is not a number that can be measured."),
         ("", "empty"): _t("Please fill this in."),
         ("", "above_brim"): _t("That does not fit: the vessel holds {high} to the brim."),
         ("", "below_fill"): _t("There are {low} in it now, so it must hold at least that much."),
