@@ -19,7 +19,7 @@ MINUTE_MS = 30_000
 _SHOWN = 3
 _WIDEST_PX = 288
 _LEAST_PX = 96
-_TOPICS = Topic.REMINDERS | Topic.BATCHES | Topic.VESSELS
+_TOPICS = Topic.REMINDERS | Topic.BATCHES | Topic.VESSELS | Topic.BOTTLINGS
 
 
 class DueStrip(QWidget):
@@ -75,10 +75,13 @@ class DueStrip(QWidget):
             self.refresh()
 
 
-def _short(item: DueItem) -> str:
-    """Say what is due with the vessel's name alone; the list says the rest."""
+def short_words(item: DueItem) -> str:
+    """Say what is due with the vessel's or the bottling's name alone; the list says the rest."""
+    if item.bottling is not None:
+        found = _bottle_words().get(item.reminder.kind, "")
+        return found.format(name=item.bottling.name) or item.title
     if item.vessel is None or item.reminder.kind is ReminderKind.OWN:
-        return item.title  # of bottles and meters too: they stand in no vessel
+        return item.title
     words = {
         ReminderKind.TASTE: QCoreApplication.translate("DueStrip", "taste {jar}"),
         ReminderKind.PH_CHECK: QCoreApplication.translate("DueStrip", "pH of {jar}"),
@@ -88,6 +91,15 @@ def _short(item: DueItem) -> str:
         ReminderKind.MOLD_LOOK: QCoreApplication.translate("DueStrip", "look for mold on {jar}"),
     }[item.reminder.kind]
     return words.format(jar=item.vessel.name)
+
+
+def _bottle_words() -> dict[ReminderKind, str]:
+    return {
+        ReminderKind.CHILL: QCoreApplication.translate("DueStrip", "chill {name}"),
+        ReminderKind.PRESSURE_CHECK: QCoreApplication.translate("DueStrip", "press {name}"),
+        ReminderKind.OPEN_TEST: QCoreApplication.translate("DueStrip", "open one of {name}"),
+        ReminderKind.BEST_BEFORE: QCoreApplication.translate("DueStrip", "drink up {name}"),
+    }
 
 
 class _StripLine(QPushButton):
@@ -102,7 +114,7 @@ class _StripLine(QPushButton):
 
     def show_item(self, item: DueItem, when: str) -> None:
         """Show what is due and when."""
-        self._whole = self.tr("{when}: {what}").format(when=when, what=_short(item))
+        self._whole = self.tr("{when}: {what}").format(when=when, what=short_words(item))
         self.setToolTip(item.body)
         self.setAccessibleName(
             self.tr("{title}, {when}. Opens the due list.").format(title=item.title, when=when)

@@ -31,14 +31,15 @@ class KeepCalibration(QFrame):
         self.name.setMaxLength(NAME_LIMIT)
         self.button = QPushButton(self.tr("Keep this calibration"))
         self.button.setObjectName("keep_calibration")
-        self.row = FieldRow(self.tr("Name of the meter"), self.name, self, lines=1)
+        self.row = FieldRow(
+            self.tr("Name of the meter"), self.name, self, beside=self.button, lines=1
+        )
         self.said = plain_label("", "muted", self, wraps=True)
         self.said.setObjectName("keep_said")
         column = QVBoxLayout(self)
         column.setContentsMargins(2 * SPACE, 2 * SPACE, 2 * SPACE, 2 * SPACE)
-        column.setSpacing(SPACE)
+        column.setSpacing(0)
         column.addWidget(self.row)
-        column.addWidget(self.button)
         column.addWidget(self.said)
         self.button.clicked.connect(self._on_keep)
         self.hide()

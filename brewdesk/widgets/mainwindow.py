@@ -420,7 +420,7 @@ class MainWindow(QMainWindow):
                 "The computer's clock is earlier than your newest record. Reminders wait until "
                 "it is right again; nothing is lost."
             ),
-            answer=self.tr("The clock is right now"),
+            answer=self.tr("The clock is right"),
         )
 
     def _on_clock_trusted(self) -> None:

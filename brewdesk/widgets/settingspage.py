@@ -114,7 +114,10 @@ class SettingsPage(QWidget):
         sections.append(
             (
                 self.tr("Reminders"),
-                self.tr("In quiet hours nothing pops up; the due list still shows everything."),
+                self.tr(
+                    "In quiet hours nothing pops up but bottles that may soon burst; the due list "
+                    "shows everything."
+                ),
                 rest,
             )
         )

@@ -539,6 +539,20 @@ def test_killed_between_telling_many_and_marking_them_they_are_told_again(tmp_pa
     assert states == {ReminderState.SHOWN}
 
 
+def test_a_crowd_of_batches_brings_bottles_in_line_on_another_thread_too(tmp_path, qapp, clock):
+    jobs = InlineJobs()
+    pantry = WatchedPantry(tmp_path / "pantry.brewdesk", clock, jobs)
+    for number in range(10):
+        pantry.add_batch(f"Batch {number}")
+    pantry.add_bottling(danger_in=timedelta(hours=1))
+    pantry.watch.evaluate()
+    QCoreApplication.processEvents()  # showing has a turn of its own
+    told = chills(pantry)
+    pantry.close()
+    assert "reminders" in jobs.keys
+    assert told == [Urgency.NORMAL]
+
+
 # the meter
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
+from types import SimpleNamespace
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -17,7 +19,7 @@ from brewdesk.services.records import (
 )
 from brewdesk.widgets.duecard import snooze_times
 from brewdesk.widgets.duepage import DuePage
-from brewdesk.widgets.duestrip import DueStrip
+from brewdesk.widgets.duestrip import DueStrip, short_words
 from tests.helpers.fakes import FakeClock
 from tests.helpers.pantry_desk import brewing_batch, open_desk, souring_batch
 
@@ -326,7 +328,27 @@ def test_bottles_in_danger_stand_first_and_in_the_colour_of_danger(desk, page):
     )
     desk.door.quiet(lambda unit: unit.reminders.add(draft), topics=_reminders_topic())
     first = page.cards()[0]
-    assert first.title.text() == "Chill bottles of Ginger now"
+    assert first.title.text() == "Chill the bottles now: Ginger"
     assert first.property("role") == "danger"
     assert "burst" in first.body.text()
     assert page.grab().width() > 0
+
+
+def test_the_strip_names_what_is_to_be_done_with_bottles(desk, strip):
+    remind(desk, "Wash the cloths", minutes=-30)
+    own = desk.reminders.listed()[0]
+    bottling = SimpleNamespace(name="Ginger")
+    for kind in ReminderKind:
+        row = replace(own.reminder, kind=kind)
+        item = replace(own, reminder=row, bottling=bottling, title=kind.value)
+        words = short_words(item)
+        is_of_bottles = "Ginger" in words
+        assert is_of_bottles is (
+            kind
+            in (
+                ReminderKind.CHILL,
+                ReminderKind.PRESSURE_CHECK,
+                ReminderKind.OPEN_TEST,
+                ReminderKind.BEST_BEFORE,
+            )
+        )

@@ -30,9 +30,9 @@ def chill_snooze_warning(danger_at: datetime, zone: tzinfo) -> str:
 def _chill(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
     step = step_of(reminder, now)
     if step is Step.CALM:
-        title = _t("Chill {bottles} soon").format(bottles=_bottles(name))
+        title = _of(_t("Chill the bottles soon"), name)
     else:
-        title = _t("Chill {bottles} now").format(bottles=_bottles(name))
+        title = _of(_t("Chill the bottles now"), name)
     sentences = []
     end = reminder.window_end
     if end is not None and step is Step.DANGER:
@@ -58,7 +58,7 @@ def _chill(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tuple[
 
 
 def _pressure_check(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
-    title = _t("Press the test bottle: {bottles}").format(bottles=_bottles(name))
+    title = _of(_t("Press the test bottle"), name)
     body = _t(
         "Press the plastic test bottle, or read its gauge, and write down what you found. Hard "
         "means: chill all of them now. A glass bottle tells nothing by its feel and can burst; "
@@ -68,7 +68,7 @@ def _pressure_check(reminder: Reminder, name: str, now: datetime, zone: tzinfo) 
 
 
 def _open_test(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
-    title = _t("Open one cold bottle: {bottles}").format(bottles=_bottles(name))
+    title = _of(_t("Open one cold bottle"), name)
     body = _t(
         "Chill one for some hours first, then open it slowly over the sink, under a cloth and "
         "away from your face. Write down whether it was too flat, right, or gushed; if it gushed, "
@@ -78,7 +78,7 @@ def _open_test(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tu
 
 
 def _best_before(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
-    title = _t("Drink up {bottles}").format(bottles=_bottles(name))
+    title = _of(_t("Drink up the bottles"), name)
     sentences = []
     end = reminder.window_end
     if end is not None:
@@ -100,8 +100,9 @@ def _calibrate(reminder: Reminder, name: str, now: datetime, zone: tzinfo) -> tu
     return title, body
 
 
-def _bottles(name: str) -> str:
-    return _t("bottles of {name}").format(name=name) if name else _t("your bottles")
+def _of(what: str, name: str) -> str:
+    """Put the bottling's name behind what is to be done; it may be long, or missing."""
+    return _t("{what}: {name}").format(what=what, name=name) if name else what
 
 
 BOTTLE_WORDS: dict[ReminderKind, Words] = {
