@@ -110,6 +110,7 @@ class Program(QObject):
         self.tray.start()
         self.desk.timers.start()
         self.desk.reminder_clock.start()
+        self.desk.calendar.start()
         self._half_hour.start()
         self.window.shelf.sheet.allow_curves()
         self.is_running = True
@@ -142,6 +143,7 @@ class Program(QObject):
         self._has_left = True
         self._later.stop()
         self._half_hour.stop()
+        self.desk.calendar.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()
         self.window.remember()

@@ -12,6 +12,7 @@ from PySide6.QtCore import QLocale
 from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.batches import Batches
 from brewdesk.services.brewing import Brewing
+from brewdesk.services.calendarkeeper import CalendarKeeper
 from brewdesk.services.carrying import Carrying
 from brewdesk.services.changes import Changes
 from brewdesk.services.clock import Clock
@@ -94,6 +95,7 @@ class Desk:
     reminders: Reminders
     reminder_clock: ReminderClock
     alarm_notices: AlarmNotices
+    calendar: CalendarKeeper
     shelf: Shelf
     sound: Sound
 
@@ -228,6 +230,7 @@ def build_desk(
             jobs=jobs,
         ),
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
+        calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
         shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
         sound=sound,
     )

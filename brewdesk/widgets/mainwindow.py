@@ -123,6 +123,7 @@ class MainWindow(QMainWindow):
         desk.reminder_clock.clock_trusted.connect(self.notice.hide)
         desk.alarm_notices.told.connect(self._on_step_told)
         desk.alarm_notices.open_asked.connect(self._open_run_sheet)
+        desk.calendar.told.connect(self.notice.say)
         self._theme.changed.connect(self._on_theme)
         self._refresh_history()
         self._refresh_due_count()
@@ -136,6 +137,7 @@ class MainWindow(QMainWindow):
             "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
             "backup": self.back_up,
+            "calendar": self.dialogs.export_calendar,
             "demo": self.demo_wanted.emit,
             "quit": self.ask_to_leave,
             "undo": self._desk.history.undo,

@@ -14,14 +14,21 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.settings import LEARN_TASTE
+from brewdesk.services.settings import CALENDAR_PATH, CLOSE_TO_TRAY, LEARN_TASTE
 from brewdesk.services.wording.palate import learnt_words
 from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.pairgrid import PairGrid
-from brewdesk.widgets.settingeditors import SettingEditor, SwitchEditor, make_editor, scale_words
+from brewdesk.widgets.settingeditors import (
+    CalendarPathEditor,
+    SettingEditor,
+    SwitchEditor,
+    make_editor,
+    scale_words,
+)
 from brewdesk.widgets.theme import SPACE
 
 _WIDEST_PX = 820
+OUTSIDE_KEYS = (CLOSE_TO_TRAY.key, CALENDAR_PATH.key)
 
 
 class SettingsPage(QWidget):
@@ -109,13 +116,21 @@ class SettingsPage(QWidget):
                 ],
             ),
         ]
-        placed = {key for _, _, keys in sections for key in keys}
+        outside = [key for key in OUTSIDE_KEYS if key in declared]
+        placed = {*outside, *(key for _, _, keys in sections for key in keys)}
         rest = [key for key in declared if key not in placed]
         sections.append(
             (
                 self.tr("Reminders"),
                 self.tr("In quiet hours nothing pops up; the due list still shows everything."),
                 rest,
+            )
+        )
+        sections.append(
+            (
+                self.tr("While the window is closed"),
+                self.tr("Without a tray the window gets small instead of vanishing."),
+                outside,
             )
         )
         return sections
@@ -133,8 +148,9 @@ class SettingsPage(QWidget):
             for key in keys
         ]
         self._editors |= {editor.option.key: editor for editor in made}
-        fields = [editor for editor in made if not isinstance(editor, SwitchEditor)]
-        switches = [editor for editor in made if isinstance(editor, SwitchEditor)]
+        whole_lines = (SwitchEditor, CalendarPathEditor)
+        fields = [editor for editor in made if not isinstance(editor, whole_lines)]
+        switches = [editor for editor in made if isinstance(editor, whole_lines)]
         for first in range(0, len(fields), 2):
             pair = fields[first : first + 2]
             grid.add(*pair, *([QWidget()] if len(pair) == 1 else []))
