@@ -29,7 +29,9 @@ EXIT_TROUBLE = 2
 def parse(argv: list[str]) -> argparse.Namespace:
     """Read the command line."""
     parser = argparse.ArgumentParser(
-        prog="brewdesk", description="A window for the pantry: plan, brew, watch and remember."
+        prog="brewdesk",
+        description="A window for the pantry: plan, brew, watch and remember.",
+        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk due --help' says more.",
     )
     parser.add_argument("--store", type=Path, help="open this pantry file instead of your own")
     parser.add_argument("--demo", action="store_true", help="open an invented pantry to look at")
