@@ -6,17 +6,15 @@ does with an entry it knows already: the higher SEQUENCE wins, among equals the 
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QFileDevice, QIODevice, QSaveFile
-
 from brewdesk.services.plaintext import plain_line
 from brewdesk.services.reminders import DueItem
+from brewdesk.services.wholefile import NotWrittenError, write_whole
 from brewdesk.services.wording.calendar import calendar_name, category_words, settled_words
 from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderKind, ReminderState
@@ -226,13 +224,7 @@ def write_calendar(path: Path, data: bytes) -> None:
     CalendarTrouble
         If the system does not take it; what stood there stays.
     """
-    file = QSaveFile(os.fspath(path))
-    owner = QFileDevice.Permission.ReadOwner | QFileDevice.Permission.WriteOwner
-    if not file.open(QIODevice.OpenModeFlag.WriteOnly):
-        raise CalendarTrouble(path, file.errorString())
-    # Before a byte of it is there: what is due is nobody else's business.
-    is_private = file.setPermissions(owner)
-    if not is_private or file.write(data) != len(data) or not file.commit():
-        detail = file.errorString()
-        file.cancelWriting()
-        raise CalendarTrouble(path, detail)
+    try:
+        write_whole(path, data)
+    except NotWrittenError as error:
+        raise CalendarTrouble(path, str(error)) from error
