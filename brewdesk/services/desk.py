@@ -10,6 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import QLocale
 
 from brewdesk.services.alarm_notices import AlarmNotices
+from brewdesk.services.autostart import SessionStart
 from brewdesk.services.batches import Batches
 from brewdesk.services.brewing import Brewing
 from brewdesk.services.calendarkeeper import CalendarKeeper
@@ -96,6 +97,7 @@ class Desk:
     reminder_clock: ReminderClock
     alarm_notices: AlarmNotices
     calendar: CalendarKeeper
+    session_start: SessionStart | None  # None where a pantry is not to start by itself
     shelf: Shelf
     sound: Sound
 
@@ -147,6 +149,7 @@ def build_desk(
     notifier: Notifier,
     measurement: QLocale.MeasurementSystem = QLocale.MeasurementSystem.MetricSystem,
     sounds: Path | None = None,
+    session_start: SessionStart | None = None,
 ) -> Desk:
     """Join the services of ``store``. Nothing is started: no timer runs, nothing is shown.
 
@@ -164,6 +167,8 @@ def build_desk(
         The locale's measurement system, for the units offered first.
     sounds
         The folder of the chime; without one nothing is ever played.
+    session_start
+        How this pantry is opened with the desktop session, if it can be.
     """
     changes = Changes()
     door = Door(store, clock, changes)
@@ -230,6 +235,7 @@ def build_desk(
             jobs=jobs,
         ),
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
+        session_start=session_start,
         calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
         shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
         sound=sound,

@@ -98,23 +98,31 @@ class SettingEditor(QWidget):
             self.row.set_problem(problem)
 
 
+class SwitchLine(QWidget):
+    """A check box with words that wrap, which its own could not."""
+
+    def __init__(self, label: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.box = QCheckBox()
+        self.box.setAccessibleName(label)
+        self.words = _Words(label)
+        self.words.pressed.connect(self.box.toggle)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        row.addWidget(self.box)
+        row.addWidget(self.words, 1)
+
+
 class SwitchEditor(SettingEditor):
     """Yes or no."""
 
     def __init__(self, option: Option[bool], settings: Settings) -> None:
         super().__init__(option, settings)
-        self.box = QCheckBox()
-        words = _Words(option.label)  # a check box cannot wrap its own
-        line = QWidget()
-        row = QHBoxLayout(line)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(SPACE)
-        row.addWidget(self.box)
-        row.addWidget(words, 1)
+        line = SwitchLine(option.label)
+        self.box = line.box
         self._hold(line, with_label=False)
-        self.box.setAccessibleName(option.label)
         self.box.toggled.connect(self._put)
-        words.pressed.connect(self.box.toggle)
         self.show_value()
 
     def _show(self, value: object) -> None:

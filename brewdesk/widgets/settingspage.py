@@ -16,6 +16,7 @@ from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.settings import CALENDAR_PATH, CLOSE_TO_TRAY, LEARN_TASTE
 from brewdesk.services.wording.palate import learnt_words
+from brewdesk.widgets.autostartswitch import AutostartSwitch
 from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.pairgrid import PairGrid
 from brewdesk.widgets.settingeditors import (
@@ -44,6 +45,7 @@ class SettingsPage(QWidget):
         self.setObjectName("settings_page")
         self._desk = desk
         self._editors: dict[str, SettingEditor] = {}
+        self.autostart: AutostartSwitch | None = None  # where the desktop has such a thing
         self._build()
         desk.changes.changed.connect(self._on_changed)
         desk.palate.learned.connect(self._show_learnt)
@@ -163,6 +165,9 @@ class SettingsPage(QWidget):
             column.addWidget(self.learnt)
         if title == self.tr("Reminders"):
             column.addWidget(self._test_line())
+        if CALENDAR_PATH.key in keys and self._desk.session_start is not None:
+            self.autostart = AutostartSwitch(self._desk.session_start)
+            grid.add(self.autostart)
         return frame
 
     def _test_line(self) -> PairGrid:
