@@ -268,6 +268,7 @@ class CalendarPathEditor(SettingEditor):
         row.addWidget(self.choose)
         row.addWidget(self.stop)
         self._hold(held)
+        self.setContentsMargins(0, SPACE, 0, 0)  # a switch stands close above its label
         held.setFocusProxy(self.choose)
         self.line.setAccessibleName(option.label)
         self.choose.clicked.connect(self._on_choose)

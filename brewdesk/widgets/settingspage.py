@@ -131,7 +131,10 @@ class SettingsPage(QWidget):
         sections.append(
             (
                 self.tr("While the window is closed"),
-                self.tr("Without a tray the window gets small instead of vanishing."),
+                self.tr(
+                    "Reminders come, and the calendar file is renewed, only while brewdesk runs. "
+                    "On a desktop without a tray the window is made small instead of closed."
+                ),
                 outside,
             )
         )
@@ -156,6 +159,9 @@ class SettingsPage(QWidget):
         for first in range(0, len(fields), 2):
             pair = fields[first : first + 2]
             grid.add(*pair, *([QWidget()] if len(pair) == 1 else []))
+        if CALENDAR_PATH.key in keys and self._desk.session_start is not None:
+            self.autostart = AutostartSwitch(self._desk.session_start)
+            grid.add(self.autostart)
         for editor in switches:
             grid.add(editor)
         if "learn_taste" in keys:
@@ -165,9 +171,6 @@ class SettingsPage(QWidget):
             column.addWidget(self.learnt)
         if title == self.tr("Reminders"):
             column.addWidget(self._test_line())
-        if CALENDAR_PATH.key in keys and self._desk.session_start is not None:
-            self.autostart = AutostartSwitch(self._desk.session_start)
-            grid.add(self.autostart)
         return frame
 
     def _test_line(self) -> PairGrid:
