@@ -11,6 +11,10 @@ def main() -> int:
         from brewdesk.services.figureprocess import main as serve
 
         return serve()
+    if sys.argv[1:2] == ["due"]:  # before anything that needs a display is imported
+        from brewdesk.duelist import main as print_due
+
+        return print_due(sys.argv[2:])
     from brewdesk.app import main as run
 
     return run(sys.argv[1:])

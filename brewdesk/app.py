@@ -18,6 +18,7 @@ from brewdesk import __version__, faults, paths
 if TYPE_CHECKING:
     from brewdesk.bootstrap import Program
     from brewdesk.instance import Instance
+    from brewdesk.services.autostart import SessionStart
     from brewdesk.services.records import StoreTrouble
 
 log = logging.getLogger(__name__)
@@ -29,11 +30,16 @@ EXIT_TROUBLE = 2
 def parse(argv: list[str]) -> argparse.Namespace:
     """Read the command line."""
     parser = argparse.ArgumentParser(
-        prog="brewdesk", description="A window for the pantry: plan, brew, watch and remember."
+        prog="brewdesk",
+        description="A window for the pantry: plan, brew, watch and remember.",
+        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk due --help' says more.",
     )
     parser.add_argument("--store", type=Path, help="open this pantry file instead of your own")
     parser.add_argument("--demo", action="store_true", help="open an invented pantry to look at")
     parser.add_argument("--data-dir", type=Path, help="keep everything below this folder")
+    parser.add_argument(
+        "--in-background", action="store_true", help="open no window, only the tray and notices"
+    )
     parser.add_argument("--version", action="version", version=f"brewdesk {__version__}")
     return parser.parse_args(argv)
 
@@ -65,7 +71,8 @@ def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> in
 
     instance = Instance(store_path)
     if not instance.take():
-        if instance.call_first():
+        # Started with the session while open already: nobody asked to see the window.
+        if options.in_background or instance.call_first():
             return EXIT_OK
         _say(app, _tr_taken())
         return EXIT_TROUBLE
@@ -89,7 +96,7 @@ def _open(
     program.demo_wanted.connect(lambda: open_demo(options))
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)
-    program.start()
+    program.start(in_background=options.in_background)
     try:
         return app.exec()
     finally:
@@ -100,7 +107,6 @@ def _open_program(
     app: QApplication, store_path: Path, options: argparse.Namespace
 ) -> Program | None:
     """Open the pantry; if that fails, ask what to do, and try once more."""
-    from brewdesk.bootstrap import Program
     from brewdesk.services.clock import SystemClock
     from brewdesk.services.records import StoreTrouble
 
@@ -109,7 +115,7 @@ def _open_program(
             gone = None if options.demo else _gone(store_path)
             if gone is not None:
                 raise gone
-            return Program(app, store_path, is_demo=options.demo)
+            return _program(app, store_path, options)
         except StoreTrouble as trouble:
             from brewdesk import recovery
 
@@ -117,8 +123,41 @@ def _open_program(
             if not recovery.ask(app, store_path, trouble, SystemClock()):
                 return None
             if trouble.code == "file_gone" and not store_path.exists():
-                return Program(app, store_path, is_demo=options.demo)
+                return _program(app, store_path, options)
     return None
+
+
+def _program(app: QApplication, store_path: Path, options: argparse.Namespace) -> Program:
+    from brewdesk.bootstrap import Program
+
+    return Program(
+        app,
+        store_path,
+        is_demo=options.demo,
+        session_start=session_start(store_path, options),
+    )
+
+
+def session_start(store_path: Path, options: argparse.Namespace) -> SessionStart | None:
+    """Say how this pantry is opened with the session; never the invented one."""
+    from brewdesk.services.autostart import SessionStart, autostart_of, name_for, own_launch
+
+    if options.demo:
+        return None
+    words: list[str] = []
+    if options.store is not None:
+        words += ["--store", str(options.store.absolute())]
+    if options.data_dir is not None:
+        words += ["--data-dir", str(options.data_dir.absolute())]
+    launch = own_launch(
+        words,
+        executable=sys.executable,
+        started_as=sys.argv[0],
+        is_frozen=bool(getattr(sys, "frozen", False)),
+        variables=os.environ,
+    )
+    name = name_for(store_path, paths.folders().store)
+    return SessionStart(autostart_of(sys.platform, Path.home(), os.environ, name), launch)
 
 
 def _gone(store_path: Path) -> StoreTrouble | None:

@@ -8,13 +8,15 @@ from pathlib import Path
 from PySide6.QtCore import QLocale, QObject, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
+from brewdesk.background import Background
 from brewdesk.paths import resource
+from brewdesk.services.autostart import SessionStart
 from brewdesk.services.clock import Clock, SystemClock
 from brewdesk.services.desk import Desk, build_desk
 from brewdesk.services.jobs import JobRunner, Jobs, Pool
 from brewdesk.services.notices.port import Notice, Notifier
 from brewdesk.services.records import StoreTrouble
-from brewdesk.services.settings import CLOSE_TO_TRAY, TEXT_SCALE, THEME, ZONE
+from brewdesk.services.settings import TEXT_SCALE, THEME, ZONE
 from brewdesk.store.store import Store
 from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
@@ -55,13 +57,15 @@ class Program(QObject):
         clock: Clock | None = None,
         jobs: JobRunner | None = None,
         notifier: Notifier | None = None,
+        session_start: SessionStart | None = None,
+        tray: Tray | None = None,
     ) -> None:
         super().__init__()
         self._app = app
         self.clock = clock or SystemClock(self._zone_name)
         self.store = Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
         self.jobs = jobs or Jobs()
-        self.tray = Tray()
+        self.tray = tray or Tray()
         self.notifier = notifier or desktop_notifier(self.tray)
         self.desk: Desk = build_desk(
             self.store,
@@ -70,6 +74,7 @@ class Program(QObject):
             notifier=self.notifier,
             measurement=QLocale().measurementSystem(),
             sounds=resource("sounds"),
+            session_start=session_start,
         )
         if is_demo and self.store.info.is_demo:  # the file named may be the maker's own
             from brewdesk.services import demo
@@ -81,7 +86,7 @@ class Program(QObject):
         self.theme = Theme(app)
         self._apply_theme()
         self.window = MainWindow(self.desk, self.theme, is_demo=self.store.info.is_demo)
-        self.window.may_hide = self._may_hide
+        self.background = Background(self.desk, self.tray, self.window, self)
         self.window.quit_wanted.connect(self.leave)
         self.window.demo_wanted.connect(self.demo_wanted)
         self.window.test_notice_wanted.connect(self._on_test_notice)
@@ -99,20 +104,35 @@ class Program(QObject):
         self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False
 
-    def start(self) -> None:
-        """Show the window; everything that can wait starts after its first paint."""
+    def start(self, *, in_background: bool = False) -> None:
+        """Show the window; everything that can wait starts after its first paint.
+
+        In the background no window opens: the tray and the notices must do.
+        """
         self.window.shelf.first_painted.connect(lambda: self._later.start(0))
-        self.window.show()
-        self._later.start(PATIENCE_MS)  # a window shown minimized is not painted
+        if in_background:
+            self.background.begin_quietly()
+        else:
+            self.window.show()
+        self._later.start(PATIENCE_MS)  # a window that is hidden or minimized is not painted
 
     def _after_first_paint(self) -> None:
         self.notifier.start()
-        self.tray.start()
+        self.background.start()
         self.desk.timers.start()
         self.desk.reminder_clock.start()
+        self.desk.calendar.start()
         self._half_hour.start()
         self.window.shelf.sheet.allow_curves()
         self.is_running = True
+        if self.desk.session_start is not None:
+            self.jobs.run(
+                self.desk.session_start.renew,
+                lambda _has_moved: None,
+                lambda error: log.warning("the start with the session is not renewed: %s", error),
+                key="session-start",
+                pool=Pool.STORE,
+            )
         self.jobs.run(
             self.desk.photos.sweep,
             lambda _count: None,
@@ -142,6 +162,8 @@ class Program(QObject):
         self._has_left = True
         self._later.stop()
         self._half_hour.stop()
+        self.background.stop()
+        self.desk.calendar.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()
         self.window.remember()
@@ -157,9 +179,6 @@ class Program(QObject):
         """The maker's chosen zone; "" (the computer's) until the settings can be read."""
         desk = getattr(self, "desk", None)
         return "" if desk is None else desk.settings.get(ZONE)
-
-    def _may_hide(self) -> bool:
-        return bool(self.desk.settings.get(CLOSE_TO_TRAY)) and self.tray.is_up()
 
     def _apply_theme(self) -> None:
         settings = self.desk.settings

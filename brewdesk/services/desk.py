@@ -10,9 +10,11 @@ from pathlib import Path
 from PySide6.QtCore import QLocale
 
 from brewdesk.services.alarm_notices import AlarmNotices
+from brewdesk.services.autostart import SessionStart
 from brewdesk.services.batches import Batches
 from brewdesk.services.bottlings import Bottlings
 from brewdesk.services.brewing import Brewing
+from brewdesk.services.calendarkeeper import CalendarKeeper
 from brewdesk.services.carrying import Carrying
 from brewdesk.services.changes import Changes
 from brewdesk.services.clock import Clock
@@ -101,6 +103,8 @@ class Desk:
     reminders: Reminders
     reminder_clock: ReminderClock
     alarm_notices: AlarmNotices
+    calendar: CalendarKeeper
+    session_start: SessionStart | None  # None where a pantry is not to start by itself
     shelf: Shelf
     sound: Sound
 
@@ -152,6 +156,7 @@ def build_desk(
     notifier: Notifier,
     measurement: QLocale.MeasurementSystem = QLocale.MeasurementSystem.MetricSystem,
     sounds: Path | None = None,
+    session_start: SessionStart | None = None,
 ) -> Desk:
     """Join the services of ``store``. Nothing is started: no timer runs, nothing is shown.
 
@@ -169,6 +174,8 @@ def build_desk(
         The locale's measurement system, for the units offered first.
     sounds
         The folder of the chime; without one nothing is ever played.
+    session_start
+        How this pantry is opened with the desktop session, if it can be.
     """
     changes = Changes()
     door = Door(store, clock, changes)
@@ -242,6 +249,8 @@ def build_desk(
             jobs=jobs,
         ),
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
+        session_start=session_start,
+        calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
         shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
         sound=sound,
     )

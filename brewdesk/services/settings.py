@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import time
+from pathlib import Path
 from typing import TYPE_CHECKING, Generic, TypeVar, overload
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -54,6 +55,10 @@ def _is_zone(name: str) -> bool:
     return True
 
 
+def _is_whole_path(text: str) -> bool:
+    return not text or (Path(text).is_absolute() and text.isprintable())
+
+
 QUIET_FROM = Option(key="quiet_from", default=time(22, 0))
 QUIET_TO = Option(key="quiet_to", default=time(7, 0))
 REMINDER_HOUR = Option(key="reminder_hour", default=time(9, 0))
@@ -73,6 +78,8 @@ REST_TOP_UP_DAYS = Option(key="rest_top_up_days", default=14.0, low=2.0, high=90
 CALIBRATE_DAYS = Option(key="calibrate_days", default=7.0, low=1.0, high=90.0)
 THEME = Option(key="theme", default="system", choices=("system", "light", "dark"))
 TEXT_SCALE = Option(key="text_scale", default=1.0, low=0.8, high=3.0)
+# A calendar file of the due list that is kept up to date; "" = none.
+CALENDAR_PATH = Option(key="calendar_path", default="", is_valid=_is_whole_path)
 ZONE = Option(key="zone", default="", is_valid=_is_zone)  # "" = the computer's own
 
 _KINDS_WITH_UNIT = (
@@ -152,6 +159,7 @@ class Settings:
             THEME,
             TEXT_SCALE,
             ZONE,
+            CALENDAR_PATH,
             *_unit_options(measurement),
         )
         self._options = {option.key: option for option in declared}
@@ -294,6 +302,7 @@ def _labels() -> dict[str, str]:
         "theme": t("Colours"),
         "text_scale": t("Size of the text"),
         "zone": t("Time zone"),
+        "calendar_path": t("Keep a calendar file of the due list up to date at"),
         "unit_volume": t("Volumes in"),
         "unit_mass": t("Weights in"),
         "unit_temperature": t("Temperatures in"),

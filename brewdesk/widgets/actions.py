@@ -46,6 +46,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("past", "pantry", _tr("Past &batches…"), "Ctrl+H"),
         ActionSpec("retired", "pantry", _tr("&Retired vessels…"), ""),
         ActionSpec("backup", "pantry", _tr("Bac&k up now"), "", separated=True),
+        ActionSpec("calendar", "pantry", _tr("E&xport the due list as a calendar file…"), ""),
         ActionSpec("demo", "pantry", _tr("Open the &invented pantry"), ""),
         ActionSpec("quit", "pantry", _tr("&Quit"), "Ctrl+Q", separated=True),
         ActionSpec("undo", "edit", _tr("&Undo"), "Ctrl+Z"),

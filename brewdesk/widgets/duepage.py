@@ -6,7 +6,7 @@ from datetime import datetime
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QShowEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from brewdesk.models.due import DueGroup, grouped
 from brewdesk.services.changes import Change, Topic
@@ -30,11 +30,13 @@ _TOPICS = (
 class DuePage(QWidget):
     """Everything that asks for the maker, nearest first. This list is the record.
 
-    ``open_batch`` carries the id of the batch whose jar is to be shown.
+    ``open_batch`` carries the id of the batch whose jar is to be shown. ``export_wanted``
+    asks for the list as a calendar file.
     """
 
     open_batch = Signal(int)
     open_culture = Signal(int)
+    export_wanted = Signal()
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -154,6 +156,10 @@ class DuePage(QWidget):
         body.setContentsMargins(0, 0, 0, 0)
         body.addWidget(self.own)
         column.addWidget(self.adding)
+        column.addSpacing(SPACE)
+        self.export_button = QPushButton(self.tr("Export the due list as a calendar file…"))
+        self.export_button.setObjectName("due_export")
+        column.addWidget(self.export_button, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
         self._scroll = QScrollArea(self)
         self._scroll.setWidgetResizable(True)
@@ -175,6 +181,7 @@ class DuePage(QWidget):
         self._second.timeout.connect(self.tick)
         self._desk.notifier.availability_changed.connect(self._show_unheard)
         self.own.added.connect(self._on_added)
+        self.export_button.clicked.connect(self.export_wanted)
         self.adding.toggled.connect(self._on_adding)
 
     # keeping up

@@ -62,7 +62,9 @@ class MainWindow(QMainWindow):
         self._is_demo = is_demo
         self._alarm_batch_id: int | None = None  # whose run sheet the notice bar opens
         self._doubts_clock = False  # and the notice bar asks about it
-        self.may_hide: Callable[[], bool] = lambda: False  # set by the tray's owner
+        # Both are set by the tray's owner: whether closing only puts the window away, and how.
+        self.may_hide: Callable[[], bool] = lambda: False
+        self.hide_away: Callable[[], None] = self.hide
         self.dialogs = WindowDialogs(desk, self)
         self.setObjectName("main_window")
         self.setWindowIcon(program_icon())
@@ -131,6 +133,7 @@ class MainWindow(QMainWindow):
         desk.reminder_clock.clock_moved.connect(self._on_clock_moved)
         desk.alarm_notices.told.connect(self._on_step_told)
         desk.alarm_notices.open_asked.connect(self._open_run_sheet)
+        desk.calendar.told.connect(self.notice.say)
         self._theme.changed.connect(self._on_theme)
         self._refresh_history()
         self._refresh_due_count()
@@ -144,6 +147,7 @@ class MainWindow(QMainWindow):
             "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
             "backup": self.back_up,
+            "calendar": self.dialogs.export_calendar,
             "demo": self.demo_wanted.emit,
             "quit": self.ask_to_leave,
             "undo": self._desk.history.undo,
@@ -282,6 +286,16 @@ class MainWindow(QMainWindow):
         """Show the sheet of a culture."""
         self.show_page("cultures")
         cast("CulturesPage", self.page("cultures")).show_culture(culture_id)
+
+    def open_due_item(self, item: DueItem) -> None:
+        """Bring forward what a line of the due list is about."""
+        self.bring_forward()
+        if item.batch is not None:
+            self.open_batch(item.batch.id)
+        elif item.culture is not None:
+            self.open_culture(item.culture.id)
+        else:
+            self.show_page("due")
 
     def show_history(self, subject: Subject) -> None:
         """Show the whole life of a batch, a culture, a vessel or a place."""
@@ -458,10 +472,10 @@ class MainWindow(QMainWindow):
             self._desk.reminder_clock.window_activated()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Hide into the tray if the maker chose so and there is one; else leave."""
-        if self.may_hide():
+        """Put the window away if the maker chose so; else leave."""
+        if self.may_hide() and not _is_logging_out():
             event.ignore()
-            self.hide()
+            self.hide_away()
             return
         if self._asks_before_closing():
             event.ignore()
@@ -477,9 +491,7 @@ class MainWindow(QMainWindow):
     def _asks_before_closing(self) -> bool:
         from brewdesk.widgets.closingdialog import ClosingDialog, steps_that_would_not_ring
 
-        app = QGuiApplication.instance()
-        is_logging_out = isinstance(app, QGuiApplication) and app.isSavingSession()
-        if self._is_demo or is_logging_out:
+        if self._is_demo or _is_logging_out():
             return False
         try:
             steps = steps_that_would_not_ring(self._desk)
@@ -492,3 +504,8 @@ class MainWindow(QMainWindow):
         self.bring_forward()
         self.dialogs.open(dialog)
         return True
+
+
+def _is_logging_out() -> bool:
+    app = QGuiApplication.instance()
+    return isinstance(app, QGuiApplication) and app.isSavingSession()

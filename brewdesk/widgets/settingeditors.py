@@ -13,17 +13,20 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
+    QPushButton,
     QTimeEdit,
     QVBoxLayout,
     QWidget,
 )
 
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.clock import zone_names
 from brewdesk.services.folding import fold
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, StoreTrouble
-from brewdesk.services.settings import ZONE, Option, Settings
+from brewdesk.services.settings import CALENDAR_PATH, ZONE, Option, Settings
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
+from brewdesk.widgets.calendardialog import ask_for_calendar_file
 from brewdesk.widgets.fields import FieldRow
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.whenedit import bare
@@ -95,23 +98,31 @@ class SettingEditor(QWidget):
             self.row.set_problem(problem)
 
 
+class SwitchLine(QWidget):
+    """A check box with words that wrap, which its own could not."""
+
+    def __init__(self, label: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.box = QCheckBox()
+        self.box.setAccessibleName(label)
+        self.words = _Words(label)
+        self.words.pressed.connect(self.box.toggle)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        row.addWidget(self.box)
+        row.addWidget(self.words, 1)
+
+
 class SwitchEditor(SettingEditor):
     """Yes or no."""
 
     def __init__(self, option: Option[bool], settings: Settings) -> None:
         super().__init__(option, settings)
-        self.box = QCheckBox()
-        words = _Words(option.label)  # a check box cannot wrap its own
-        line = QWidget()
-        row = QHBoxLayout(line)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(SPACE)
-        row.addWidget(self.box)
-        row.addWidget(words, 1)
+        line = SwitchLine(option.label)
+        self.box = line.box
         self._hold(line, with_label=False)
-        self.box.setAccessibleName(option.label)
         self.box.toggled.connect(self._put)
-        words.pressed.connect(self.box.toggle)
         self.show_value()
 
     def _show(self, value: object) -> None:
@@ -235,6 +246,46 @@ class ZoneEditor(SettingEditor):
             self.line.setText(name)
 
 
+class CalendarPathEditor(SettingEditor):
+    """Where a calendar file is kept up to date: chosen in a dialog, or given up."""
+
+    def __init__(self, option: Option[str], settings: Settings) -> None:
+        super().__init__(option, settings)
+        self.line = QLineEdit()
+        self.line.setReadOnly(True)
+        self.line.setPlaceholderText(self.tr("No file is kept"))
+        self.choose = QPushButton(self.tr("Choose…"))
+        self.choose.setObjectName("setting_calendar_choose")
+        self.choose.setAccessibleName(self.tr("Choose where the calendar file is kept"))
+        self.stop = QPushButton(self.tr("Stop"))
+        self.stop.setObjectName("setting_calendar_stop")
+        self.stop.setAccessibleName(self.tr("Keep the calendar file up to date no longer"))
+        held = QWidget()
+        row = QHBoxLayout(held)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        row.addWidget(self.line, 1)
+        row.addWidget(self.choose)
+        row.addWidget(self.stop)
+        self._hold(held)
+        self.setContentsMargins(0, SPACE, 0, 0)  # a switch stands close above its label
+        held.setFocusProxy(self.choose)
+        self.line.setAccessibleName(option.label)
+        self.choose.clicked.connect(self._on_choose)
+        self.stop.clicked.connect(lambda: self._put(""))
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        self.line.setText(str(value))
+        self.line.setCursorPosition(0)
+        self.line.setToolTip(plain_tip(str(value)))
+        self.stop.setEnabled(bool(value))
+
+    def _on_choose(self) -> None:
+        dialog = ask_for_calendar_file(self, self.line.text())
+        dialog.fileSelected.connect(self._put)
+
+
 class AmountEditor(SettingEditor):
     """A number with a unit, read like every other amount in the program."""
 
@@ -292,6 +343,8 @@ def make_editor(
         return AmountEditor(option, settings, quantities, _KINDS[option.key])
     if option.key == ZONE.key:
         return ZoneEditor(option, settings, words.get("", {}).get(option.key, ""))
+    if option.key == CALENDAR_PATH.key:
+        return CalendarPathEditor(option, settings)
     if option.choices:
         return ChoiceEditor(option, settings, {choice: choice for choice in option.choices})
     raise LookupError(f"no editor for the setting {option.key}")

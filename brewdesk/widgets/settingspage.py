@@ -14,14 +14,22 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.settings import LEARN_TASTE
+from brewdesk.services.settings import CALENDAR_PATH, CLOSE_TO_TRAY, LEARN_TASTE
 from brewdesk.services.wording.palate import learnt_words
+from brewdesk.widgets.autostartswitch import AutostartSwitch
 from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.pairgrid import PairGrid
-from brewdesk.widgets.settingeditors import SettingEditor, SwitchEditor, make_editor, scale_words
+from brewdesk.widgets.settingeditors import (
+    CalendarPathEditor,
+    SettingEditor,
+    SwitchEditor,
+    make_editor,
+    scale_words,
+)
 from brewdesk.widgets.theme import SPACE
 
 _WIDEST_PX = 820
+OUTSIDE_KEYS = (CLOSE_TO_TRAY.key, CALENDAR_PATH.key)
 
 
 class SettingsPage(QWidget):
@@ -37,6 +45,7 @@ class SettingsPage(QWidget):
         self.setObjectName("settings_page")
         self._desk = desk
         self._editors: dict[str, SettingEditor] = {}
+        self.autostart: AutostartSwitch | None = None  # where the desktop has such a thing
         self._build()
         desk.changes.changed.connect(self._on_changed)
         desk.palate.learned.connect(self._show_learnt)
@@ -109,7 +118,8 @@ class SettingsPage(QWidget):
                 ],
             ),
         ]
-        placed = {key for _, _, keys in sections for key in keys}
+        outside = [key for key in OUTSIDE_KEYS if key in declared]
+        placed = {*outside, *(key for _, _, keys in sections for key in keys)}
         rest = [key for key in declared if key not in placed]
         sections.append(
             (
@@ -119,6 +129,16 @@ class SettingsPage(QWidget):
                     "shows everything."
                 ),
                 rest,
+            )
+        )
+        sections.append(
+            (
+                self.tr("While the window is closed"),
+                self.tr(
+                    "Reminders come, and the calendar file is renewed, only while brewdesk runs. "
+                    "On a desktop without a tray the window is made small instead of closed."
+                ),
+                outside,
             )
         )
         return sections
@@ -136,11 +156,15 @@ class SettingsPage(QWidget):
             for key in keys
         ]
         self._editors |= {editor.option.key: editor for editor in made}
-        fields = [editor for editor in made if not isinstance(editor, SwitchEditor)]
-        switches = [editor for editor in made if isinstance(editor, SwitchEditor)]
+        whole_lines = (SwitchEditor, CalendarPathEditor)
+        fields = [editor for editor in made if not isinstance(editor, whole_lines)]
+        switches = [editor for editor in made if isinstance(editor, whole_lines)]
         for first in range(0, len(fields), 2):
             pair = fields[first : first + 2]
             grid.add(*pair, *([QWidget()] if len(pair) == 1 else []))
+        if CALENDAR_PATH.key in keys and self._desk.session_start is not None:
+            self.autostart = AutostartSwitch(self._desk.session_start)
+            grid.add(self.autostart)
         for editor in switches:
             grid.add(editor)
         if "learn_taste" in keys:

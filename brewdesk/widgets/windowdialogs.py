@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QDialog, QWidget
 
@@ -119,6 +121,13 @@ class WindowDialogs(QObject):
         from brewdesk.widgets.runsheetwords import run_sheet_of
 
         self.open(RunSheetDialog(run_sheet_of(self._desk, batch_id), self._window))
+
+    def export_calendar(self) -> None:
+        """Ask where a calendar file of the due list is to go, and write it."""
+        from brewdesk.widgets.calendardialog import ask_for_calendar_file
+
+        dialog = ask_for_calendar_file(self._window)
+        dialog.fileSelected.connect(lambda path: self._desk.calendar.export(Path(path)))
 
     def show_safety(self) -> None:
         """Show the limits in use with their sources."""

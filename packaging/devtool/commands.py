@@ -49,9 +49,10 @@ def screen_needs(variables: Mapping[str, str]) -> tuple[needs.Need, ...]:
 
 
 def run(options: Options, arguments: Sequence[str]) -> int:
-    """Start the program on this machine's screen."""
-    needs.require(needs.OFFSCREEN, install=options.install_system)
-    needs.require(screen_needs(os.environ), install=options.install_system)
+    """Start the program on this machine's screen; ``run due`` needs none."""
+    if arguments[:1] != ["due"]:
+        needs.require(needs.OFFSCREEN, install=options.install_system)
+        needs.require(screen_needs(os.environ), install=options.install_system)
     environment = _prepared(options, RUN_LOCK)
     command = [str(environment.python), "-m", "brewdesk", *arguments]
     if os.name == "posix":

@@ -82,6 +82,9 @@ TEST_PROGRAMS = (
     Need("pdftoppm", "poppler-utils", "poppler-utils", "poppler"),
     Need("/usr/libexec/at-spi-bus-launcher", "at-spi2-core", "at-spi2-core", "at-spi2-core"),
     Need("pdftotext", "poppler-utils", "poppler-utils", "poppler"),
+    # They read what the program leaves for the desktop's start.
+    Need("desktop-file-validate", "desktop-file-utils", "desktop-file-utils", "desktop-file-utils"),
+    Need("gio", "libglib2.0-bin", "glib2", "glib2"),
 )
 # A window manager that closes a window as a person would.
 SMOKE_PROGRAMS = (

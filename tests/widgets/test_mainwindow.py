@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton
@@ -187,3 +189,43 @@ def test_enter_on_cancel_cancels(desk, window, qtbot):
     qtbot.keyClick(cancel, Qt.Key.Key_Return)
     assert not dialog.isVisible()
     assert desk.vessels.all() == ()
+
+
+def export_to(window, path):
+    """Name a file in the dialog that is open."""
+    dialog = dialog_of(window, "calendar_file_dialog")
+    dialog.fileSelected.emit(str(path))
+    dialog.reject()
+
+
+def test_the_due_list_is_exported_from_the_menu(desk, window, tmp_path):
+    desk.reminders.add_own(None, desk.clock.now() + timedelta(hours=1), "Buy tea")
+    window.actions_by_key["calendar"].trigger()
+    export_to(window, tmp_path / "due.ics")
+    desk.jobs.release()
+    assert b"SUMMARY:Buy tea\r\n" in (tmp_path / "due.ics").read_bytes()
+    assert window.notice.words.text().startswith("1 reminder is in the calendar file ")
+
+
+def test_the_due_list_is_exported_from_its_page(desk, window, tmp_path, qtbot):
+    window.show_page("due")
+    qtbot.mouseClick(window.page("due").export_button, Qt.MouseButton.LeftButton)
+    export_to(window, tmp_path / "gone" / "due.ics")
+    desk.jobs.release()
+    assert "could not be written" in window.notice.words.text()
+    assert window.notice.property("role") == "warn"
+
+
+def test_a_window_put_away_is_put_away_as_its_owner_says(window):
+    away = []
+    window.may_hide = lambda: True
+    window.hide_away = lambda: away.append(True)
+    assert window.close() is False
+    assert away == [True]
+
+
+def test_logging_out_is_not_held_up_by_the_wish_to_run_on(window, qtbot, monkeypatch):
+    monkeypatch.setattr("brewdesk.widgets.mainwindow._is_logging_out", lambda: True)
+    window.may_hide = lambda: True
+    with qtbot.waitSignal(window.quit_wanted):
+        window.close()

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import time
 
 import pytest
 from PySide6.QtCore import Qt, QTime
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog
 
+from brewdesk.services.autostart import Launch, SessionStart, XdgAutostart
 from brewdesk.services.records import Kind, Method, Quantity, ReadingDraft, TasteMark
 from brewdesk.services.settings import (
+    CALENDAR_PATH,
     CLOSE_TO_TRAY,
     CULTURE_LIMIT_C,
     FIRST_TASTE_PH,
@@ -199,3 +203,71 @@ def test_the_file_is_named_and_can_be_copied(desk, page):
     flags = page.path.textInteractionFlags()
     assert flags & Qt.TextInteractionFlag.TextSelectableByKeyboard
     assert page.path.textFormat() == Qt.TextFormat.PlainText
+
+
+# starting with the session, and the calendar file
+
+
+@pytest.fixture
+def autostart(tmp_path):
+    return XdgAutostart(tmp_path / "autostart", "brewdesk")
+
+
+@pytest.fixture
+def page_with_session(desk, qtbot, autostart):
+    launch = Launch(("/opt/brewdesk", "--in-background"))
+    made = SettingsPage(replace(desk, session_start=SessionStart(autostart, launch)))
+    qtbot.addWidget(made)
+    with qtbot.waitExposed(made):
+        made.show()
+    return made
+
+
+def test_where_a_pantry_cannot_start_by_itself_there_is_no_switch(page):
+    assert page.autostart is None
+
+
+def test_one_switch_starts_it_with_the_session(page_with_session, autostart):
+    box = page_with_session.autostart.box
+    assert not box.isChecked()
+    assert not autostart.is_on()
+    QTest.keyClick(box, Qt.Key.Key_Space)
+    assert autostart.is_on()
+    QTest.keyClick(box, Qt.Key.Key_Space)
+    assert not autostart.is_on()
+    assert not page_with_session.grab().isNull()
+
+
+def test_the_switch_shows_what_the_desktop_has(page_with_session, autostart):
+    page_with_session.hide()
+    autostart.turn_on(Launch(("/opt/brewdesk", "--in-background")))
+    page_with_session.show()
+    assert page_with_session.autostart.box.isChecked()
+
+
+def test_a_desktop_that_takes_no_switch_is_told(page_with_session, autostart):
+    autostart.path.parent.write_text("a file where the folder should be", encoding="utf-8")
+    switch = page_with_session.autostart
+    QTest.keyClick(switch.box, Qt.Key.Key_Space)
+    assert not switch.box.isChecked()
+    assert "nothing was changed" in switch.problem.text()
+    assert switch.problem.isVisible()
+
+
+def choose(page, path):
+    editor = page.editor(CALENDAR_PATH.key)
+    QTest.mouseClick(editor.choose, Qt.MouseButton.LeftButton)
+    dialog = editor.findChild(QFileDialog)
+    dialog.fileSelected.emit(str(path))
+    dialog.reject()
+
+
+def test_the_calendar_file_is_chosen_and_given_up(desk, page, tmp_path):
+    editor = page.editor(CALENDAR_PATH.key)
+    assert not editor.stop.isEnabled()
+    choose(page, tmp_path / "due.ics")
+    assert desk.settings.get(CALENDAR_PATH) == str(tmp_path / "due.ics")
+    assert editor.line.text() == str(tmp_path / "due.ics")
+    QTest.mouseClick(editor.stop, Qt.MouseButton.LeftButton)
+    assert desk.settings.get(CALENDAR_PATH) == ""
+    assert editor.line.text() == ""
