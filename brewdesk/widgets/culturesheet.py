@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
@@ -18,7 +20,8 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.lineage import Family, FamilyNode
-from brewdesk.services.records import CultureState, Verdict
+from brewdesk.services.photos import PhotoOwner
+from brewdesk.services.records import CareKind, Culture, CultureState, Look, Verdict
 from brewdesk.services.suspicion import suspect_verdict
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.cultures import (
@@ -31,18 +34,21 @@ from brewdesk.services.wording.cultures import (
     place_words,
     story_lines,
 )
+from brewdesk.services.wording.looks import look_words
 from brewdesk.services.wording.moments import date_words, stamp_words
 from brewdesk.widgets.cultureacts import CultureActs, offered
-from brewdesk.widgets.fields import make_strong, plain_label
+from brewdesk.widgets.fields import card, make_strong, plain_label
 from brewdesk.widgets.figurerow import ElidedLabel
 from brewdesk.widgets.growpanel import GrowPanel
 from brewdesk.widgets.icons import icon
+from brewdesk.widgets.photostrip import PhotoStrip
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard
 
 CARE_SHOWN = 30
 _LEAST_PX = 400
+_PHOTOS_PX = 208  # a row of thumbnails with its buttons
 
 
 class CultureSheet(QWidget):
@@ -66,13 +72,29 @@ class CultureSheet(QWidget):
         self._buttons.setSpacing(SPACE)
         column.addLayout(self._buttons)
         self.act_buttons: dict[str, QPushButton] = {}
-        self._body = QWidget()
+        self._above, self._below = QWidget(), QWidget()
+        self.photos = PhotoStrip(desk)
+        self.photos.setMinimumHeight(_PHOTOS_PX)
         self._area = QScrollArea(self)
         self._area.setObjectName("culture_facts")
+        self._area.setAccessibleName(self.tr("All about this culture"))
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setWidget(self._make_body())
         column.addWidget(self._area, 1)
+
+    def _make_body(self) -> QWidget:
+        """Room for what is told anew each time, around the photos that stay."""
+        body = QWidget()
+        self._parts = QVBoxLayout(body)
+        self._parts.setContentsMargins(0, SPACE, SPACE, SPACE)
+        self._parts.setSpacing(2 * SPACE)
+        self._parts.addWidget(self._above)
+        _section(self._parts, self.tr("Photos")).addWidget(self.photos)
+        self._parts.addWidget(self._below)
+        self._parts.addStretch(1)
+        return body
 
     def _make_header(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -126,14 +148,24 @@ class CultureSheet(QWidget):
             )
         )
         self._show_buttons(node)
-        self._body = QWidget()
-        column = QVBoxLayout(self._body)
-        column.setContentsMargins(0, SPACE, SPACE, SPACE)
-        column.setSpacing(2 * SPACE)
-        self._fill(column, node, family)
-        column.addStretch(1)
-        self._area.setWidget(self._body)
+        self._above = self._told_anew(self._above, lambda column: self._fill(column, node, family))
+        self._below = self._told_anew(self._below, lambda column: self._fill_below(column, node))
+        if not same:
+            self.photos.set_owner(PhotoOwner(culture_id=node.culture.id))
         self._area.verticalScrollBar().setValue(at)
+
+    def _told_anew(self, old: QWidget, fill: Callable[[QVBoxLayout], None]) -> QWidget:
+        made = QWidget()
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2 * SPACE)
+        fill(column)
+        self._parts.replaceWidget(old, made)
+        old.hide()
+        old.setParent(None)
+        old.deleteLater()
+        made.setVisible(column.count() > 0)  # an empty one would still take its spacing
+        return made
 
     def _show_buttons(self, node: FamilyNode) -> None:
         specs = offered(node.culture, usual_only=True)
@@ -158,11 +190,15 @@ class CultureSheet(QWidget):
     def _fill(self, column: QVBoxLayout, node: FamilyNode, family: Family) -> None:
         if node.is_suspect:
             column.addWidget(self._suspicion(node, suspect_verdict()))
+        elif self._is_moldy(node.culture):
+            column.addWidget(self._mold_seen(node.culture))
         if node.culture.state is CultureState.FORMING:
             self._add_growing(column, node)
         column.addWidget(self._facts(node))
         self._add_kin(column, self.tr("Parents"), node.parent_ids, family)
         self._add_kin(column, self.tr("Daughters"), node.child_ids, family)
+
+    def _fill_below(self, column: QVBoxLayout, node: FamilyNode) -> None:
         self._add_story(column, node)
         self._add_care(column, node)
 
@@ -201,6 +237,30 @@ class CultureSheet(QWidget):
         row.addStretch(1)
         column.addLayout(row)
         return holder
+
+    def _is_moldy(self, culture: Culture) -> bool:
+        """Whether it is still kept although the last look at it found mold."""
+        if culture.gone_at is not None or culture.state is CultureState.FORMING:
+            return False
+        cares = self._desk.culture_care.care_of(culture.id)
+        last = next((care for care in cares if care.kind is CareKind.LOOKED), None)
+        return last is not None and last.look is Look.MOLD
+
+    def _mold_seen(self, culture: Culture) -> QWidget:
+        words = look_words(Look.MOLD)
+        made, column = card(role="danger")
+        made.setObjectName("mold_seen")
+        finding = plain_label(self.tr("The last look found mold."), wraps=True)
+        make_strong(finding)
+        column.addWidget(finding)
+        column.addWidget(plain_label(words.what_to_do, wraps=True))
+        throw = QPushButton(self.tr("Throw it out…"))
+        throw.setObjectName("mold_lose")
+        set_role(throw, "danger")
+        culture_id = culture.id
+        throw.clicked.connect(lambda: self._acts.do("lose", culture_id))
+        column.addWidget(throw, 0, Qt.AlignmentFlag.AlignLeft)
+        return made
 
     def _add_growing(self, column: QVBoxLayout, node: FamilyNode) -> None:
         growth = self._desk.growing.growth_of(node.culture.id)
