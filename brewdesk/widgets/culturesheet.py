@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from brewdesk.services.desk import Desk
 from brewdesk.services.lineage import Family, FamilyNode
 from brewdesk.services.photos import PhotoOwner
-from brewdesk.services.records import CareKind, Culture, CultureState, Look, Verdict
+from brewdesk.services.records import CultureState, Verdict
 from brewdesk.services.suspicion import suspect_verdict
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.cultures import (
@@ -34,10 +34,9 @@ from brewdesk.services.wording.cultures import (
     place_words,
     story_lines,
 )
-from brewdesk.services.wording.looks import look_words
 from brewdesk.services.wording.moments import date_words, stamp_words
 from brewdesk.widgets.cultureacts import CultureActs, offered
-from brewdesk.widgets.fields import card, make_strong, plain_label
+from brewdesk.widgets.fields import make_strong, plain_label
 from brewdesk.widgets.figurerow import ElidedLabel
 from brewdesk.widgets.growpanel import GrowPanel
 from brewdesk.widgets.icons import icon
@@ -190,8 +189,6 @@ class CultureSheet(QWidget):
     def _fill(self, column: QVBoxLayout, node: FamilyNode, family: Family) -> None:
         if node.is_suspect:
             column.addWidget(self._suspicion(node, suspect_verdict()))
-        elif self._is_moldy(node.culture):
-            column.addWidget(self._mold_seen(node.culture))
         if node.culture.state is CultureState.FORMING:
             self._add_growing(column, node)
         column.addWidget(self._facts(node))
@@ -237,30 +234,6 @@ class CultureSheet(QWidget):
         row.addStretch(1)
         column.addLayout(row)
         return holder
-
-    def _is_moldy(self, culture: Culture) -> bool:
-        """Whether it is still kept although the last look at it found mold."""
-        if culture.gone_at is not None or culture.state is CultureState.FORMING:
-            return False
-        cares = self._desk.culture_care.care_of(culture.id)
-        last = next((care for care in cares if care.kind is CareKind.LOOKED), None)
-        return last is not None and last.look is Look.MOLD
-
-    def _mold_seen(self, culture: Culture) -> QWidget:
-        words = look_words(Look.MOLD)
-        made, column = card(role="danger")
-        made.setObjectName("mold_seen")
-        finding = plain_label(self.tr("The last look found mold."), wraps=True)
-        make_strong(finding)
-        column.addWidget(finding)
-        column.addWidget(plain_label(words.what_to_do, wraps=True))
-        throw = QPushButton(self.tr("Throw it out…"))
-        throw.setObjectName("mold_lose")
-        set_role(throw, "danger")
-        culture_id = culture.id
-        throw.clicked.connect(lambda: self._acts.do("lose", culture_id))
-        column.addWidget(throw, 0, Qt.AlignmentFlag.AlignLeft)
-        return made
 
     def _add_growing(self, column: QVBoxLayout, node: FamilyNode) -> None:
         growth = self._desk.growing.growth_of(node.culture.id)

@@ -113,6 +113,11 @@ def seen_words(signs: Iterable[Sign]) -> str:
     return "; ".join(sign_words(sign).name for sign in Sign if sign in ticked)
 
 
+def mold_seen_words() -> str:
+    """Say why something is under suspicion, if no more was written about the look."""
+    return _t("Mold was seen on it.")
+
+
 def look_source() -> str:
     """Say where this advice comes from."""
     return _t(
