@@ -70,6 +70,11 @@ def sign_words(sign: Sign) -> SignWords:
             _t("A young film over an old one, gaps, ridges, a pale new patch: wet all over."),
             _t("Drawing: a thin new film above an uneven old one with a hole."),
         ),
+        Sign.BARE: SignWords(
+            _t("Only liquid, no film yet"),
+            _t("Clear or cloudy, with nothing on top: usual in the first days."),
+            _t("Drawing: liquid without a film."),
+        ),
         Sign.DOUBT: SignWords(
             _t("I am not sure"),
             _t(
