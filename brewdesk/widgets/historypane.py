@@ -133,6 +133,7 @@ class HistoryPane(QWidget):
         self.tabs = QTabWidget()
         self.tabs.setObjectName("history_tabs")
         self.tabs.setDocumentMode(True)
+        self.tabs.setAccessibleName(self.tr("Time line and records"))
         self.tabs.addTab(line_page, self.tr("Time line"))
         self.tabs.addTab(self.curve, self.tr("Curve"))
         self.tabs.addTab(self.readings, self.tr("Readings"))

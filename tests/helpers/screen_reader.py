@@ -119,6 +119,10 @@ class Heard:
         """Do what a press of this does."""
         self._act("Press")
 
+    def choose(self) -> None:
+        """Choose this of several."""
+        self._act("Toggle")
+
     def focus(self) -> None:
         self._act("SetFocus")
 

@@ -142,12 +142,12 @@ def test_nothing_on_any_page_that_takes_the_focus_is_without_a_name(reader):
     window = reader.application("brewdesk")
     put_up_a_jar(reader, window)
     reader.find(window, "list item", "Tall jar")
-    pages = [one.name for one in window.walk() if one.role == "check box" and one.has(SHOWING)]
+    pages = [one.name for one in window.walk() if one.role == "radio button" and one.has(SHOWING)]
     assert len(pages) >= 6
 
     nameless = []
     for page in pages:
-        reader.find(window, "check box", page).press()
+        reader.find(window, "radio button", page).choose()
         until(lambda name=page: is_on_page(reader, window, name))
         nameless += [
             f"{page}: {one.role} {one.description!r}"
@@ -159,5 +159,5 @@ def test_nothing_on_any_page_that_takes_the_focus_is_without_a_name(reader):
 
 
 def is_on_page(reader: ScreenReader, window: Heard, page: str) -> bool:
-    assert reader.find(window, "check box", page).has(CHECKED)
+    assert reader.find(window, "radio button", page).has(CHECKED)
     return True
