@@ -65,6 +65,7 @@ class Rail(QFrame):
         column.setContentsMargins(SPACE // 2, 2 * SPACE, SPACE // 2, SPACE)
         column.setSpacing(SPACE // 2)
         self._group = QButtonGroup(self)
+        self._shown = ""
         self._icons = {key: icon_name for key, icon_name, _ in pages}
         self._texts = {key: text for key, _, text in pages}
         self.buttons: dict[str, RailButton] = {}
@@ -76,7 +77,8 @@ class Rail(QFrame):
             button.setAccessibleName(text)
             button.setIconSize(QSize(ICON_PX, ICON_PX))
             set_role(button, "nav")
-            button.clicked.connect(lambda _checked=False, key=key: self.page_wanted.emit(key))
+            # Not only clicked: a screen reader chooses a page without a click.
+            button.toggled.connect(lambda is_on, key=key: self._on_toggled(key, is_on))
             self._group.addButton(button)
             column.addWidget(button)
             self.buttons[key] = button
@@ -84,8 +86,13 @@ class Rail(QFrame):
 
     def show_page(self, key: str) -> None:
         """Mark the page on show."""
+        self._shown = key
         self.buttons[key].setChecked(True)
         self.restyle()
+
+    def _on_toggled(self, key: str, is_on: bool) -> None:
+        if is_on and key != self._shown:
+            self.page_wanted.emit(key)
 
     def set_count(self, key: str, count: int) -> None:
         """Write a count behind a page's name."""
