@@ -278,6 +278,8 @@ class CultureCare:
     def look(self, culture_id: int, look: Look, text: str = "") -> Care:
         """Keep what a careful look found. With mold, `lose` is the next thing to do.
 
+        Until then the culture, and what lies in the same vessel, is under suspicion.
+
         Raises
         ------
         ImpossibleInput
@@ -471,10 +473,16 @@ class CultureCare:
 
     def _note(self, care: CareDraft, facts: dict[str, object]) -> Care:
         culture = self._get_here(care.culture_id)
+
+        def work(unit: UnitOfWork) -> Care:
+            if care.look is Look.MOLD:
+                suspicion.flag_culture_seen(unit, culture, care.text, care.at)
+            return unit.care.add(care)
+
         return self._door.perform(
             ActKind.CARE_FOR_CULTURE,
             {"name": culture.name, "care": care.kind.value, "text": care.text} | facts,
-            lambda unit: unit.care.add(care),
+            work,
             topics=Topic.CULTURES,
             vessel_id=culture.vessel_id,
             culture_id=culture.id,

@@ -34,7 +34,7 @@ from brewdesk.services.whatif import WhatIf
 from brewdesk.services.wording.outlook import imagined_words
 from brewdesk.services.wording.shownunits import UnitOf, metric_unit
 from brewdesk.store.records import Batch
-from culturecore.stages import BatchStage
+from culturecore.stages import BatchPurpose, BatchStage
 
 if TYPE_CHECKING:
     from culturecore.forecast import Forecast
@@ -112,7 +112,8 @@ class Forecasts(QObject):
         moment, zone = self._moment(inputs.batch), self._door.clock.zone()
         known = self._known.get(batch_id)
         view = curve_view(inputs, known, moment, zone, self._unit_of)
-        if known is None:
+        is_growing = inputs.batch.purpose is BatchPurpose.CULTURE  # its guide tells of its film
+        if known is None or is_growing:
             return view
         return replace(view, notes=(*view.notes, *self._films.notes(inputs.course, moment, zone)))
 

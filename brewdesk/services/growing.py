@@ -19,6 +19,7 @@ from brewdesk.services.cultures import PELLICLE_HIGH_MM
 from brewdesk.services.door import Door
 from brewdesk.services.forming import growing_batch
 from brewdesk.services.names import is_same_name, tidy_name
+from brewdesk.services.readings import flag_if_moldy
 from brewdesk.services.restingliquid import stated
 from brewdesk.services.settings import Settings
 from brewdesk.store.records import (
@@ -233,6 +234,11 @@ class Growing:
             drafts.append(_note(batch_id, now, text.strip()))
         with self._door.store.read() as unit:
             vessel_name = unit.vessels.get(batch.vessel_id).name
+
+        def work(unit: UnitOfWork) -> tuple[Reading, ...]:
+            flag_if_moldy(unit, batch, drafts, now)
+            return tuple(unit.readings.add(draft) for draft in drafts)
+
         return self._door.perform(
             ActKind.ADD_READINGS,
             {
@@ -240,7 +246,7 @@ class Growing:
                 "vessel": vessel_name,
                 "readings": [_fact(draft) for draft in drafts],
             },
-            lambda unit: tuple(unit.readings.add(draft) for draft in drafts),
+            work,
             topics=Topic.READINGS,
             batch_id=batch_id,
             vessel_id=batch.vessel_id,
@@ -260,12 +266,14 @@ class Growing:
         Raises
         ------
         ImpossibleInput
-            Field "batch_id" with reason "not_growing" or "not_souring"; "pellicle_mm" out
-            of range.
+            Field "batch_id" with reason "not_growing", "not_souring" or "suspect";
+            "pellicle_mm" out of range.
         """
         batch = self._expect(batch_id)
         if batch.stage is not BatchStage.SOURING:
             raise ImpossibleInput("batch_id", batch_id, reason="not_souring")
+        if batch.suspect_at is not None:
+            raise ImpossibleInput("batch_id", batch.name, reason="suspect")
         _check_thickness(pellicle_mm)
         now = self._door.clock.now()
         culture_id = batch.culture_id or 0

@@ -24,11 +24,12 @@ class Sign(Enum):
     STRINGS = "strings"
     BUBBLES = "bubbles"
     LAYERS = "layers"
+    BARE = "bare"
     DOUBT = "doubt"
 
 
 MOLD_SIGNS = (Sign.FUZZY, Sign.DRY, Sign.COLOURED)
-FINE_SIGNS = (Sign.WET_SMOOTH, Sign.STRINGS, Sign.BUBBLES, Sign.LAYERS)
+FINE_SIGNS = (Sign.WET_SMOOTH, Sign.STRINGS, Sign.BUBBLES, Sign.LAYERS, Sign.BARE)
 
 
 def look_of(signs: Iterable[Sign]) -> Look | None:

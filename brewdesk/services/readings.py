@@ -7,6 +7,7 @@ from dataclasses import asdict, dataclass, replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
+from brewdesk.services import suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
@@ -104,6 +105,16 @@ _NUMBER_ENDING = {
 }
 
 
+def flag_if_moldy(
+    unit: UnitOfWork, batch: Batch, drafts: Sequence[ReadingDraft], now: datetime
+) -> None:
+    """Put a batch under suspicion if a look among ``drafts`` found mold."""
+    looks = [draft.text for draft in drafts if draft.quantity is Quantity.LOOK]
+    if Look.MOLD.value in looks:
+        notes = [draft.text for draft in drafts if draft.quantity is Quantity.NOTE]
+        suspicion.flag_batch_seen(unit, batch, "; ".join(notes), now)
+
+
 class Readings:
     """Keep the readings of batches."""
 
@@ -130,7 +141,8 @@ class Readings:
     def record(self, drafts: Sequence[ReadingDraft]) -> tuple[Reading, ...]:
         """Keep all readings of one form as one act.
 
-        A draft without ``sd`` gets the usual one of its method.
+        A draft without ``sd`` gets the usual one of its method. A look that found mold puts
+        the batch and its culture under suspicion.
 
         Raises
         ------
@@ -152,6 +164,7 @@ class Readings:
         ready = [_with_sd(draft) for draft in drafts]
 
         def work(unit: UnitOfWork) -> tuple[Reading, ...]:
+            flag_if_moldy(unit, batch, ready, self._door.clock.now())
             return tuple(unit.readings.add(draft) for draft in ready)
 
         return self._door.perform(
@@ -204,6 +217,12 @@ class Readings:
             fields["sd"] = _usual_sd(draft)
         batch, vessel_name = self._about(draft)
         self.check(draft, batch)
+
+        def work(unit: UnitOfWork) -> Reading:
+            if draft.text != old.text:
+                flag_if_moldy(unit, batch, [draft], self._door.clock.now())
+            return unit.readings.change(reading_id, **fields)
+
         return self._door.perform(
             ActKind.EDIT_READING,
             {
@@ -212,7 +231,7 @@ class Readings:
                 "old": _fact(old),
                 "readings": [_fact(draft)],
             },
-            lambda unit: unit.readings.change(reading_id, **fields),
+            work,
             topics=Topic.READINGS,
             batch_id=batch.id,
             vessel_id=batch.vessel_id,

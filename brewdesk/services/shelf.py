@@ -211,9 +211,10 @@ class Shelf:
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,
-            alerts=(
-                *_mold_alerts(batch, culture),
-                *self._alerts(
+            alerts=_with_suspicion(
+                batch,
+                culture,
+                self._alerts(
                     vessel,
                     batch,
                     ph,
@@ -440,12 +441,15 @@ def _next_at_rest(reminders: list[Reminder], usual: str) -> tuple[str, datetime 
     return _NEXT_OF_REMINDER[first.kind], effective_due(first)
 
 
-def _mold_alerts(batch: Batch | None, culture: Culture | None) -> tuple[Verdict, ...]:
-    """Say it once if the batch, or the culture in the vessel, may share mold with another."""
+def _with_suspicion(
+    batch: Batch | None, culture: Culture | None, alerts: tuple[Verdict, ...]
+) -> tuple[Verdict, ...]:
+    """Say it once, before all else, if the batch or the culture in the vessel may carry mold."""
     is_suspect = (batch is not None and batch.suspect_at is not None) or (
         culture is not None and culture.suspect_at is not None
     )
-    return (suspicion.suspect_verdict(),) if is_suspect else ()
+    is_seen = any(alert.code == "mold_discard_all" for alert in alerts)
+    return (suspicion.suspect_verdict(), *alerts) if is_suspect and not is_seen else alerts
 
 
 def _days(span: timedelta) -> float:

@@ -4,6 +4,9 @@ A patch of mold is only what can be seen of it, so everything that shared liquid
 lost culture or batch since that was last seen clean is under suspicion: what it gave
 liquid to, and what its own liquid came from, with what that gave to others. What only
 poured into a tainted jar is not: liquid does not run back.
+
+What mold was seen on is under suspicion itself from that moment, until it is thrown out or
+cleared: nothing may be drawn, lent or split from it meanwhile.
 """
 
 from __future__ import annotations
@@ -17,6 +20,7 @@ from typing import TYPE_CHECKING, Any
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
+from brewdesk.services.wording.looks import mold_seen_words
 from brewdesk.store.records import (
     Batch,
     CareDraft,
@@ -43,6 +47,7 @@ CULTURE, BATCH = "culture", "batch"
 GONE_TO_HIGH = 200  # letters that the store keeps of what became of a culture
 _GONE = (CultureState.RETIRED, CultureState.GIVEN_AWAY, CultureState.LOST)
 _ENDED = (BatchStage.CLOSED, BatchStage.DISCARDED)
+_WITH_CULTURE_IN = (BatchStage.BREWING, BatchStage.SOURING)
 
 Node = tuple[str, int]
 
@@ -138,6 +143,39 @@ def flag_contacts(
             unit.batches.change(contact.id, **fields)
             flagged.append(contact)
     return tuple(flagged)
+
+
+def flag_batch_seen(unit: UnitOfWork, batch: Batch, reason: str, now: datetime) -> None:
+    """Put a batch at which mold was seen under suspicion, with the culture that is in it."""
+    words = reason or mold_seen_words()
+    if batch.stage not in _ENDED:
+        _flag_row(unit, batch, words, now)
+    if batch.culture_id is not None:
+        culture = unit.cultures.get(batch.culture_id)
+        if culture.vessel_id == batch.vessel_id and culture.state not in _GONE:
+            _flag_row(unit, culture, words, now)
+
+
+def flag_culture_seen(unit: UnitOfWork, culture: Culture, reason: str, now: datetime) -> None:
+    """Put a culture on which mold was seen under suspicion, with what lies in the same vessel."""
+    words = reason or mold_seen_words()
+    _flag_row(unit, culture, words, now)
+    if culture.vessel_id is None:
+        return
+    for batch in unit.batches.where(vessel_id=culture.vessel_id, culture_id=culture.id):
+        if batch.stage in _WITH_CULTURE_IN:
+            _flag_row(unit, batch, words, now)
+    if culture.state is CultureState.RESTING:
+        at_rest = unit.cultures.where(vessel_id=culture.vessel_id, state=CultureState.RESTING)
+        for other in at_rest:
+            _flag_row(unit, other, f"{culture.name}: {words}", now)
+
+
+def _flag_row(unit: UnitOfWork, row: Batch | Culture, reason: str, now: datetime) -> None:
+    """Put one row under suspicion; what is so already keeps its first reason."""
+    rows = unit.batches if isinstance(row, Batch) else unit.cultures
+    if rows.get(row.id).suspect_at is None:
+        rows.change(row.id, suspect_at=now, suspect_reason=reason)
 
 
 class Suspicion:

@@ -96,6 +96,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         item.setMouseEnabled(x=True, y=False)
         item.getViewBox().setDefaultPadding(0.0)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it has no name of its own
         self._cross = pg.InfiniteLine(angle=90, movable=False)
         self._cross.setZValue(40)
         self._cross.hide()

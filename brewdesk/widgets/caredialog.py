@@ -67,6 +67,7 @@ class CareDialog(QDialog):
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setAccessibleName(title)
         self._area.setWidget(self._content)
         column.addWidget(self._area, 1)
         self.said = MessageLine(self, lines=1)

@@ -9,7 +9,14 @@ from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtWidgets import QDialog, QMenu, QWidget
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import Culture, CultureState, ImpossibleInput, StoreTrouble
+from brewdesk.services.records import (
+    Culture,
+    CultureState,
+    ImpossibleInput,
+    Look,
+    StoreTrouble,
+)
+from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 
 
@@ -37,15 +44,17 @@ _ALL = frozenset(CultureState)
 def act_specs() -> tuple[ActSpec, ...]:
     """Return all acts in the order of buttons and menu; None of them is an act by itself."""
     return (
-        ActSpec("look", _t("Note a look…"), _GROWN, is_usual=True),
+        ActSpec("look", _t("Look for mold…"), _GROWN, is_usual=True),
         ActSpec("feed", _t("Feed…"), _RESTING, is_usual=True),
         ActSpec("top_up", _t("Top up…"), _RESTING, is_usual=True),
         ActSpec("split", _t("Split…"), _GROWN, is_usual=True),
         ActSpec("merge", _t("Merge with others…"), _GROWN),
         ActSpec("rest", _t("Put to rest…"), _GROWN),
         ActSpec("move", _t("Move to another vessel…"), _GROWN),
+        ActSpec("carry", _t("Carry over the shelf"), _GROWN),
         ActSpec("ph", _t("Note the pH…"), _GROWN),
         ActSpec("note", _t("Write a note…"), _HERE),
+        ActSpec("history", _t("Show its history"), _ALL),
         ActSpec("edit", _t("Change…"), _ALL),
         ActSpec("card", _t("Hand-over card…"), _GROWN | {CultureState.GIVEN_AWAY}),
         ActSpec("give", _t("Give away…"), _GROWN),
@@ -67,12 +76,15 @@ class CultureActs(QObject):
     """Opens the form of an act over ``window``.
 
     ``made`` carries a culture that came of it, ``trouble`` words for an act without a form,
-    ``planned`` the batch in which a culture is to grow.
+    ``planned`` the batch in which a culture is to grow. ``history_wanted`` carries the
+    `Subject` whose life is asked for, ``carry_wanted`` a culture to be picked up.
     """
 
     made = Signal(int)
     trouble = Signal(str)
     planned = Signal(int)
+    history_wanted = Signal(object)
+    carry_wanted = Signal(int)
 
     def __init__(self, desk: Desk, window: QWidget) -> None:
         super().__init__(window)
@@ -90,6 +102,8 @@ class CultureActs(QObject):
             "give": self._give,
             "split": self._split,
             "merge": self._merge,
+            "carry": lambda one: self.carry_wanted.emit(one.id),
+            "history": lambda one: self.history_wanted.emit(Subject(SubjectKind.CULTURE, one.id)),
         }
         call = calls.get(key)
         if call is not None:
@@ -103,7 +117,7 @@ class CultureActs(QObject):
         for spec in offered(culture):
             if spec.is_usual and not usual_too:
                 continue
-            if spec.key in ("edit", "give"):
+            if spec.key in ("history", "give"):
                 menu.addSeparator()
             action = menu.addAction(spec.text)
             action.setObjectName(f"culture_{spec.key}")
@@ -134,11 +148,11 @@ class CultureActs(QObject):
             return
         dialog = GrowLookDialog(self._desk, growth, self._window)
 
-        def go_on(_readings: object) -> None:
-            if dialog.is_mold:
-                self.discard_growing(culture_id)
+        def go_on(look: Look, _seen: str) -> None:
+            if look is Look.MOLD:
+                self.discard_growing(culture_id, reason="mold")
 
-        dialog.done_with.connect(go_on)
+        dialog.looked.connect(go_on)
         self.open(dialog)
 
     def finish_growing(self, culture_id: int) -> None:
@@ -149,13 +163,15 @@ class CultureActs(QObject):
         if growth is not None:
             self.open(GrownDialog(self._desk, growth, self._window))
 
-    def discard_growing(self, culture_id: int) -> None:
+    def discard_growing(self, culture_id: int, *, reason: str = "") -> None:
         """Throw a growing culture away, with the form for batches."""
         from brewdesk.widgets.enddialog import EndDialog
 
         for jar in self._desk.shelf.jars():
             if jar.culture is not None and jar.culture.id == culture_id and jar.batch is not None:
-                self.open(EndDialog(self._desk, jar, discard=True, parent=self._window))
+                self.open(
+                    EndDialog(self._desk, jar, discard=True, reason=reason, parent=self._window)
+                )
 
     def clear(self, culture_id: int) -> None:
         """Clear a culture of suspicion."""
@@ -180,7 +196,7 @@ class CultureActs(QObject):
 
     def _plain_form(self, key: str, culture: Culture) -> QDialog:
         from brewdesk.widgets.leaveforms import LoseDialog
-        from brewdesk.widgets.lookforms import NoteDialog, PhDialog
+        from brewdesk.widgets.noteforms import NoteDialog, PhDialog
         from brewdesk.widgets.restforms import FeedDialog, MoveDialog, RestDialog, TopUpDialog
 
         form = {
@@ -215,15 +231,19 @@ class CultureActs(QObject):
 
     def _look(self, culture: Culture) -> None:
         from brewdesk.widgets.leaveforms import LoseDialog
-        from brewdesk.widgets.lookforms import LookDialog
+        from brewdesk.widgets.lookdialog import LookDialog
 
-        dialog = LookDialog(self._desk, culture, self._window)
+        dialog = LookDialog(
+            culture.name,
+            self._window,
+            keep=lambda look, seen: self._desk.culture_care.look(culture.id, look, seen),
+        )
 
-        def go_on(_care: object) -> None:
-            if dialog.is_mold:
-                self.open(LoseDialog(self._desk, culture, self._window))
+        def go_on(look: Look, seen: str) -> None:
+            if look is Look.MOLD:
+                self.open(LoseDialog(self._desk, culture, self._window, seen=seen))
 
-        dialog.done_with.connect(go_on)
+        dialog.looked.connect(go_on)
         self.open(dialog)
 
     def _give(self, culture: Culture) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
@@ -18,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.lineage import Family, FamilyNode
+from brewdesk.services.photos import PhotoOwner
 from brewdesk.services.records import CultureState, Verdict
 from brewdesk.services.suspicion import suspect_verdict
 from brewdesk.services.wording.amounts import number_text
@@ -37,12 +40,14 @@ from brewdesk.widgets.fields import make_strong, plain_label
 from brewdesk.widgets.figurerow import ElidedLabel
 from brewdesk.widgets.growpanel import GrowPanel
 from brewdesk.widgets.icons import icon
+from brewdesk.widgets.photostrip import PhotoStrip
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard
 
 CARE_SHOWN = 30
 _LEAST_PX = 400
+_PHOTOS_PX = 208  # a row of thumbnails with its buttons
 
 
 class CultureSheet(QWidget):
@@ -66,13 +71,29 @@ class CultureSheet(QWidget):
         self._buttons.setSpacing(SPACE)
         column.addLayout(self._buttons)
         self.act_buttons: dict[str, QPushButton] = {}
-        self._body = QWidget()
+        self._above, self._below = QWidget(), QWidget()
+        self.photos = PhotoStrip(desk)
+        self.photos.setMinimumHeight(_PHOTOS_PX)
         self._area = QScrollArea(self)
         self._area.setObjectName("culture_facts")
+        self._area.setAccessibleName(self.tr("All about this culture"))
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._area.setWidget(self._make_body())
         column.addWidget(self._area, 1)
+
+    def _make_body(self) -> QWidget:
+        """Room for what is told anew each time, around the photos that stay."""
+        body = QWidget()
+        self._parts = QVBoxLayout(body)
+        self._parts.setContentsMargins(0, SPACE, SPACE, SPACE)
+        self._parts.setSpacing(2 * SPACE)
+        self._parts.addWidget(self._above)
+        _section(self._parts, self.tr("Photos")).addWidget(self.photos)
+        self._parts.addWidget(self._below)
+        self._parts.addStretch(1)
+        return body
 
     def _make_header(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -126,14 +147,24 @@ class CultureSheet(QWidget):
             )
         )
         self._show_buttons(node)
-        self._body = QWidget()
-        column = QVBoxLayout(self._body)
-        column.setContentsMargins(0, SPACE, SPACE, SPACE)
-        column.setSpacing(2 * SPACE)
-        self._fill(column, node, family)
-        column.addStretch(1)
-        self._area.setWidget(self._body)
+        self._above = self._told_anew(self._above, lambda column: self._fill(column, node, family))
+        self._below = self._told_anew(self._below, lambda column: self._fill_below(column, node))
+        if not same:
+            self.photos.set_owner(PhotoOwner(culture_id=node.culture.id))
         self._area.verticalScrollBar().setValue(at)
+
+    def _told_anew(self, old: QWidget, fill: Callable[[QVBoxLayout], None]) -> QWidget:
+        made = QWidget()
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2 * SPACE)
+        fill(column)
+        self._parts.replaceWidget(old, made)
+        old.hide()
+        old.setParent(None)
+        old.deleteLater()
+        made.setVisible(column.count() > 0)  # an empty one would still take its spacing
+        return made
 
     def _show_buttons(self, node: FamilyNode) -> None:
         specs = offered(node.culture, usual_only=True)
@@ -163,6 +194,8 @@ class CultureSheet(QWidget):
         column.addWidget(self._facts(node))
         self._add_kin(column, self.tr("Parents"), node.parent_ids, family)
         self._add_kin(column, self.tr("Daughters"), node.child_ids, family)
+
+    def _fill_below(self, column: QVBoxLayout, node: FamilyNode) -> None:
         self._add_story(column, node)
         self._add_care(column, node)
 

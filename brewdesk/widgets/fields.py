@@ -135,7 +135,11 @@ class FieldRow(QWidget):
         self.label.setTextFormat(Qt.TextFormat.PlainText)
         set_role(self.label, "label")
         self.label.setBuddy(self.focus_widget)
-        self.focus_widget.setAccessibleName(label.replace("&", ""))
+        for named in (
+            editor,
+            self.focus_widget,
+        ):  # an editor hands the keyboard on, if it is not one
+            named.setAccessibleName(label.replace("&", ""))
 
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.growing import Growth
-from brewdesk.services.records import ImpossibleInput, Kind, Look
+from brewdesk.services.records import Kind, Look
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.moments import date_words
-from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.caredialog import CareDialog
-from brewdesk.widgets.choicebar import ChoiceBar
-from brewdesk.widgets.fields import plain_label
-from brewdesk.widgets.lookforms import look_advice
+from brewdesk.widgets.fields import FieldRow, bring_into_view, plain_label
+from brewdesk.widgets.lookdialog import LookDialog
 from brewdesk.widgets.millimetres import MillimetreReader
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stylesheet import set_role
@@ -75,7 +73,7 @@ class GrowPanel(QFrame):
         row.setSpacing(SPACE)
         batch_id = self._growth.batch.id
         has_begun = self._growth.day is not None
-        self.look = QPushButton(self.tr("Note a look…"))
+        self.look = QPushButton(self.tr("Look for mold…"))
         self.look.setObjectName("grow_look")
         self.finish = QPushButton(self.tr("It has grown…"))
         self.finish.setObjectName("grow_finish")
@@ -93,42 +91,36 @@ class GrowPanel(QFrame):
         return row
 
 
-class GrowLookDialog(CareDialog):
-    """A look at a growing film. ``is_mold`` tells whether mold was noted."""
+class GrowLookDialog(LookDialog):
+    """The guided look at a growing culture; how thick its film is, is asked with it."""
 
     def __init__(self, desk: Desk, growth: Growth, parent: QWidget | None = None) -> None:
-        super().__init__(
-            desk,
-            self.tr("A look at {name}").format(name=growth.culture.name),
-            self.tr("Note the look"),
-            name="film",
-            parent=parent,
-        )
+        super().__init__(growth.culture.name, parent, keep=self._keep_both)
+        self._desk = desk
         self._batch_id = growth.batch.id
-        self.is_mold = False
-        self.add_words(look_advice())
-        self.found = ChoiceBar([(look, name_of(look)) for look in Look], self.tr("What you found"))
-        self.found.set_value(None)
-        self.add_row("look", self.tr("What you found"), self.found)
         self.film = QuantityEdit(
             MillimetreReader(desk.quantities), Kind.LENGTH, required=False, lines=1
         )
         self.film.set_placeholder(self.tr("no film yet"))
-        self.add_row("pellicle_mm", self.tr("Thickness of the film"), self.film)
-        self.words = self.add_line("text", self.tr("In your own words (optional)"))
+        row = FieldRow(self.tr("Thickness of the film"), self.film)
+        row.focus_widget.setObjectName("film_pellicle_mm")
+        self.before.addWidget(row)
 
-    def act(self) -> object:
-        """Note the look."""
-        look = self.found.value()
-        if not isinstance(look, Look):
-            raise ImpossibleInput("look", look, reason="not_offered")
-        self.is_mold = look is Look.MOLD
+    def record(self) -> None:
+        """Keep the look, unless the thickness cannot be read: it must not be lost unseen."""
+        if self.film.point_out():
+            super().record()
+        else:
+            bring_into_view(self.film)
+            self.film.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _keep_both(self, look: Look, text: str) -> None:
         film_cm = self.film.value()
-        return self._desk.growing.look(
+        self._desk.growing.look(
             self._batch_id,
             look,
             film_mm=None if film_cm is None else film_cm * MM_PER_CM,
-            text=self.words.text(),
+            text=text,
         )
 
 

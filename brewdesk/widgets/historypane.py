@@ -1,4 +1,4 @@
-"""One life: what it is of, its time line, and the records of a batch."""
+"""One life: what it is of, its time line, its photos, and the records of a batch."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 from brewdesk.models.timeline import TimelineModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.photos import PhotoOwner
 from brewdesk.services.records import Batch, StoreTrouble
 from brewdesk.services.searchwords import Find, FoundKind
 from brewdesk.services.subjects import Subject, SubjectKind
@@ -24,12 +25,13 @@ from brewdesk.services.wording.timeline import count_words, subject_kind_words
 from brewdesk.widgets.batchrecords import BatchAmounts, BatchCurve, BatchReadings
 from brewdesk.widgets.fields import announce, plain_label
 from brewdesk.widgets.figurerow import ElidedLabel
+from brewdesk.widgets.photostrip import PhotoStrip
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.timelinelist import TimelineList
 
 _TABLES = {FoundKind.NOTE: "reading", FoundKind.CARE: "care", FoundKind.PHOTO: "photo"}
-_CURVE, _READINGS, _AMOUNTS = 1, 2, 3  # tabs behind the time line
+_CURVE, _READINGS, _PHOTOS, _AMOUNTS = 1, 2, 3, 4  # tabs behind the time line
 
 
 class HistoryPane(QWidget):
@@ -126,13 +128,16 @@ class HistoryPane(QWidget):
         column.addWidget(self.more_button, 0, Qt.AlignmentFlag.AlignLeft)
         self.curve = BatchCurve(self._desk)
         self.readings = BatchReadings(self._desk)
+        self.photos = PhotoStrip(self._desk)
         self.amounts = BatchAmounts(self._desk)
         self.tabs = QTabWidget()
         self.tabs.setObjectName("history_tabs")
         self.tabs.setDocumentMode(True)
+        self.tabs.setAccessibleName(self.tr("Time line and records"))
         self.tabs.addTab(line_page, self.tr("Time line"))
         self.tabs.addTab(self.curve, self.tr("Curve"))
         self.tabs.addTab(self.readings, self.tr("Readings"))
+        self.tabs.addTab(self.photos, self.tr("Photos"))
         self.tabs.addTab(self.amounts, self.tr("Recipe"))
         self.tabs.currentChanged.connect(self._show_tab)
         self.problem = plain_label("", "error", wraps=True)
@@ -175,7 +180,9 @@ class HistoryPane(QWidget):
         is_batch = self._batch is not None
         for tab in (_CURVE, _READINGS, _AMOUNTS):
             self.tabs.setTabVisible(tab, is_batch)
-        self.tabs.tabBar().setVisible(is_batch)
+        has_photos = self._photo_owner() is not None
+        self.tabs.setTabVisible(_PHOTOS, has_photos)
+        self.tabs.tabBar().setVisible(has_photos)
         words = self._open_words(subject)
         self.open_button.setText(words)
         self.open_button.setVisible(bool(words))
@@ -202,6 +209,15 @@ class HistoryPane(QWidget):
         }.get(tab)
         if fill is not None and self._batch is not None:
             fill(self._batch)
+        if tab == _PHOTOS:
+            self.photos.set_owner(self._photo_owner())
+
+    def _photo_owner(self) -> PhotoOwner | None:
+        if self._batch is not None:
+            return PhotoOwner(batch_id=self._batch.id)
+        if self._subject is not None and self._subject.kind is SubjectKind.CULTURE:
+            return PhotoOwner(culture_id=self._subject.id)
+        return None
 
     def _on_ready(self, view: TimelineView) -> None:
         if view.subject != self._subject:

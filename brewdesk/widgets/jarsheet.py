@@ -87,6 +87,7 @@ class JarSheet(QWidget):
         self.tabs = QTabWidget()
         self.tabs.setObjectName("jar_tabs")
         self.tabs.setDocumentMode(True)
+        self.tabs.setAccessibleName(self.tr("All about this jar"))
         column.addWidget(self.tabs, 1)
         self._make_tabs()
         desk.forecasts.ready.connect(self._on_forecast_ready)
@@ -143,22 +144,23 @@ class JarSheet(QWidget):
         column.addWidget(self.readings, 1)
         self._pages: dict[str, tuple[QWidget, str]] = {
             "curve": (self.chart, self.tr("Curve")),
-            "readings": (self._scrolling(reading_page), self.tr("Readings")),
-            "run": (self._scrolling(self.run_sheet), self.tr("Run sheet")),
-            "photos": (self._scrolling(self.photos), self.tr("Photos")),
-            "facts": (self._scrolling(self.facts), self.tr("Recipe")),
+            "readings": self._scrolling(reading_page, self.tr("Readings")),
+            "run": self._scrolling(self.run_sheet, self.tr("Run sheet")),
+            "photos": self._scrolling(self.photos, self.tr("Photos")),
+            "facts": self._scrolling(self.facts, self.tr("Recipe")),
             "journal": (self.journal, self.tr("Journal")),
         }
         for page, _ in self._pages.values():
             page.hide()
 
-    def _scrolling(self, page: QWidget) -> QScrollArea:
+    def _scrolling(self, page: QWidget, title: str) -> tuple[QScrollArea, str]:
         area = QScrollArea(self)
+        area.setAccessibleName(title)
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         area.setWidget(page)
-        return area
+        return area, title
 
     # --- showing ---------------------------------------------------------------------
 

@@ -46,9 +46,14 @@ class GiveDialog(CareDialog):
 
 
 class LoseDialog(CareDialog):
-    """A culture is lost; with mold, what shared liquid with it comes under suspicion."""
+    """A culture is lost; with mold, what shared liquid with it comes under suspicion.
 
-    def __init__(self, desk: Desk, culture: Culture, parent: QWidget | None = None) -> None:
+    ``seen`` is what a look has just found, as far as it is known already.
+    """
+
+    def __init__(
+        self, desk: Desk, culture: Culture, parent: QWidget | None = None, *, seen: str = ""
+    ) -> None:
         super().__init__(
             desk,
             self.tr("{name} is lost").format(name=culture.name),
@@ -64,7 +69,7 @@ class LoseDialog(CareDialog):
                 "water and soap. When in doubt, throw it out."
             )
         )
-        self.reason = self.add_line("reason", self.tr("What happened"))
+        self.reason = self.add_line("reason", self.tr("What happened"), seen)
         self.mold = QCheckBox(self.tr("It had mold, or may have had"))
         self.mold.setObjectName("lose_mold")
         self.mold.setChecked(True)

@@ -65,10 +65,14 @@ class LookChecklist(QWidget):
         groups = PairGrid(gap=3 * SPACE)
         groups.add(
             self._group(self.tr("Signs of mold: all of it goes"), MOLD_SIGNS),
-            self._group(self.tr("Belongs to a healthy brew"), FINE_SIGNS),
+            self._group(
+                self.tr("Belongs to a healthy brew"),
+                tuple(sign for sign in FINE_SIGNS if sign is not Sign.BARE),
+            ),
         )
+        # Doubt stands below the shorter column, apart from mold; so no one has to scroll to it.
+        groups.add(self._row(Sign.DOUBT), self._row(Sign.BARE))
         column.addWidget(groups)
-        column.addWidget(self._row(Sign.DOUBT))
         self.finding, inner = card(role="inform")
         self.finding.setObjectName("look_finding")
         self.finding_text = plain_label("", wraps=True)

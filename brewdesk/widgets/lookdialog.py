@@ -1,11 +1,19 @@
-"""The guided look in a window of its own, for a batch or for a resting culture."""
+"""The guided look in a window of its own, for a batch, a resting or a growing culture."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QDialog,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from brewdesk.services.records import ImpossibleInput, Look, StoreTrouble
 from brewdesk.services.wording.problems import impossible_words, trouble_words
@@ -15,15 +23,17 @@ from brewdesk.widgets.lookchecklist import LookChecklist
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
+WORDS_MAX = 1500  # with what was ticked still a note
+
 
 class LookDialog(QDialog):
     """Asks what is to be seen on ``name``.
 
-    ``keep`` records the look with what was ticked; what it raises is told and the dialog
-    stays. ``looked`` carries both once that is done.
+    ``keep`` records the look with what was ticked and written; what it raises is told and
+    the dialog stays. ``looked`` carries both once that is done.
     """
 
-    looked = Signal(object, str)  # Look, what was ticked
+    looked = Signal(object, str)  # Look, what was ticked and written
 
     def __init__(
         self,
@@ -37,15 +47,24 @@ class LookDialog(QDialog):
         self.setObjectName("look_dialog")
         self.setWindowTitle(self.tr("Look for mold"))
         self.checklist = LookChecklist()
+        self.words = QLineEdit()
+        self.words.setObjectName("look_words")
+        self.words.setMaxLength(WORDS_MAX)
+        self.words.setPlaceholderText(self.tr("In your own words (optional)"))
+        self.words.setAccessibleName(self.tr("In your own words"))
         content = QWidget()
         inner = QVBoxLayout(content)
         inner.setContentsMargins(3 * SPACE, 3 * SPACE, 3 * SPACE, SPACE)
         inner.setSpacing(SPACE)
         heading = self.tr("What do you see on {name}?").format(name=name)
         inner.addWidget(plain_label(heading, "title", wraps=True))
+        self.before = QVBoxLayout()  # room for what else is asked at the same look
+        inner.addLayout(self.before)
         inner.addWidget(self.checklist)
         inner.addStretch(1)
         area = QScrollArea()
+        area.setObjectName("look_area")
+        area.setAccessibleName(self.tr("What you see"))
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -61,7 +80,11 @@ class LookDialog(QDialog):
         foot.setSpacing(SPACE)
         foot.addWidget(self.checklist.finding)  # always in sight, however long the list is
         foot.addWidget(self.problem)
-        foot.addWidget(buttons)
+        last = QHBoxLayout()
+        last.setSpacing(SPACE)
+        last.addWidget(self.words, 1)
+        last.addWidget(buttons)
+        foot.addLayout(last)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(area, 1)
@@ -71,9 +94,14 @@ class LookDialog(QDialog):
         self.go.clicked.connect(self.record)
         self._on_changed()
 
+    def text(self) -> str:
+        """Return what was ticked, and after it what was written."""
+        parts = (self.checklist.text(), self.words.text().strip())
+        return ". ".join(part for part in parts if part)
+
     def record(self) -> None:
         """Keep the look and close; or say what kept it from being kept."""
-        look, text = self.checklist.look(), self.checklist.text()
+        look, text = self.checklist.look(), self.text()
         if look is None:
             return
         try:

@@ -67,6 +67,8 @@ def _cut_open(painter: QPainter, rect: QRectF, sign: Sign) -> None:
     thick = rect.height() * _THICK
     liquid = QRectF(rect.left(), top + thick / 3, rect.width(), rect.bottom() - top)
     painter.fillRect(liquid, QColor(_TEA))
+    if sign is Sign.BARE:
+        return
     if sign is Sign.LAYERS:
         _layers(painter, rect, top, thick)
         return

@@ -83,6 +83,7 @@ class PaperDialog(QDialog):
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        area.setAccessibleName(self.tr("The page as it will be printed"))
         area.setWidget(self.page)
         self.paper = QComboBox(self)
         self.paper.setObjectName("paper_size")

@@ -67,6 +67,7 @@ class PastDialog(QDialog):
         self.journal = JournalView(self._desk, self)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
+        self.tabs.setAccessibleName(self.tr("Records of this batch"))
         self.tabs.addTab(self.chart, self.tr("Curve"))
         self.tabs.addTab(self.readings, self.tr("Readings"))
         self.photos = PhotoStrip(self._desk, parent=self)

@@ -2,9 +2,18 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QFont, QFontMetrics
-from PySide6.QtWidgets import QButtonGroup, QFrame, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QRect, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QIcon, QPaintEvent
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QFrame,
+    QPushButton,
+    QStyle,
+    QStyleOptionButton,
+    QStylePainter,
+    QVBoxLayout,
+    QWidget,
+)
 
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.stylesheet import set_role
@@ -12,6 +21,36 @@ from brewdesk.widgets.theme import SPACE, tokens
 
 RAIL_PX = 92
 ICON_PX = 26
+
+
+class RailButton(QPushButton):
+    """A page's button: its picture above its name.
+
+    A tool button could draw that by itself, but would be read out as a box to tick; this one
+    is read as one of several.
+    """
+
+    def __init__(self, text: str, parent: QWidget | None = None) -> None:
+        super().__init__(text, parent)
+        self.setCheckable(True)
+        self.setAutoExclusive(True)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw picture and name in the middle of the button."""
+        option = QStyleOptionButton()
+        self.initStyleOption(option)
+        option.text, option.icon = "", QIcon()
+        painter = QStylePainter(self)
+        painter.drawControl(QStyle.ControlElement.CE_PushButton, option)
+        font = QFont(self.font())
+        font.setWeight(QFont.Weight.DemiBold if self.isChecked() else QFont.Weight.Normal)
+        painter.setFont(font)
+        painter.setPen(QColor(tokens().ink if self.isChecked() else tokens().muted))
+        line = QFontMetrics(font).height()
+        top = (self.height() - ICON_PX - line - SPACE // 2) // 2
+        self.icon().paint(painter, QRect((self.width() - ICON_PX) // 2, top, ICON_PX, ICON_PX))
+        name = QRect(0, top + ICON_PX + SPACE // 2, self.width(), line)
+        painter.drawText(name, Qt.AlignmentFlag.AlignCenter, self.text())
 
 
 class Rail(QFrame):
@@ -26,21 +65,20 @@ class Rail(QFrame):
         column.setContentsMargins(SPACE // 2, 2 * SPACE, SPACE // 2, SPACE)
         column.setSpacing(SPACE // 2)
         self._group = QButtonGroup(self)
+        self._shown = ""
         self._icons = {key: icon_name for key, icon_name, _ in pages}
         self._texts = {key: text for key, _, text in pages}
-        self.buttons: dict[str, QToolButton] = {}
+        self.buttons: dict[str, RailButton] = {}
         for key, _, text in pages:
             if key == pages[-1][0]:
                 column.addStretch(1)
-            button = QToolButton()
+            button = RailButton(text)
             button.setObjectName(f"rail_{key}")
-            button.setText(text)
             button.setAccessibleName(text)
-            button.setCheckable(True)
-            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
             button.setIconSize(QSize(ICON_PX, ICON_PX))
             set_role(button, "nav")
-            button.clicked.connect(lambda _checked=False, key=key: self.page_wanted.emit(key))
+            # Not only clicked: a screen reader chooses a page without a click.
+            button.toggled.connect(lambda is_on, key=key: self._on_toggled(key, is_on))
             self._group.addButton(button)
             column.addWidget(button)
             self.buttons[key] = button
@@ -48,8 +86,13 @@ class Rail(QFrame):
 
     def show_page(self, key: str) -> None:
         """Mark the page on show."""
+        self._shown = key
         self.buttons[key].setChecked(True)
         self.restyle()
+
+    def _on_toggled(self, key: str, is_on: bool) -> None:
+        if is_on and key != self._shown:
+            self.page_wanted.emit(key)
 
     def set_count(self, key: str, count: int) -> None:
         """Write a count behind a page's name."""

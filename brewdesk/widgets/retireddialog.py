@@ -47,6 +47,7 @@ class RetiredDialog(QDialog):
         self._area = QScrollArea()
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
+        self._area.setAccessibleName(self.tr("Vessels off the shelf"))
         column.addWidget(self._area, 1)
         self.problem = plain_label("", "error", wraps=True)
         self.problem.setObjectName("retired_problem")

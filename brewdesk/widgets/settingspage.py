@@ -85,6 +85,7 @@ class SettingsPage(QWidget):
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setAccessibleName(self.tr("All settings"))
         area.setWidget(holder)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

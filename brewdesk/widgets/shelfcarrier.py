@@ -109,11 +109,12 @@ class ShelfCarrier(QObject):
         app = QApplication.instance()
         if app is not None:
             app.installEventFilter(self)
-        announce(self._view, picked_up_words(self.carriage.name()))
+        text = picked_up_words(self.carriage.name())
+        announce(self._view, text)
         home = self.carriage.home_id()
-        if home is not None:
-            text = picked_up_words(self.carriage.name())
-            self.bubble.say(text, self._box(Target(vessel_id=home)), refuses=False)
+        # What is in no vessel is said over the first one: that is where the arrows begin.
+        box = self._box(Target(vessel_id=home)) if home is not None else self._first_box()
+        self.bubble.say(text, box, refuses=False)
 
     def _on_pointed(self) -> None:
         self.trays.refresh()
@@ -292,6 +293,9 @@ class ShelfCarrier(QObject):
             return found if found is not None else QRect()
         box = self._view.box_of(target.vessel_id or 0)
         return self._over_pane(box) if box is not None else self._pane.rect()
+
+    def _first_box(self) -> QRect:
+        return next(iter(self._targets().values()), self._pane.rect())
 
     def _over_pane(self, box: QRect) -> QRect:
         return QRect(self._view.viewport().mapTo(self._pane, box.topLeft()), box.size())

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from brewdesk.models.shelf import JAR_ROLE, ShelfModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.drops import Carried, CarriedKind
 from brewdesk.services.records import Kind
 from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.shelf import JarWords, jar_words
@@ -268,6 +269,18 @@ class ShelfPage(QWidget):
         jar = self.chosen()
         if jar is not None:
             self.carrier.pick_up_from(jar)
+
+    def carry_culture(self, culture_id: int) -> bool:
+        """Pick up a culture, also one that is in no vessel; False if there is none to put it in."""
+        if self._stale:
+            self.refresh()
+        if self.model.rowCount() == 0:
+            return False
+        home = self._desk.cultures.where(culture_id)
+        if home is not None:
+            self.choose_vessel(home.id)
+        self.carrier.pick_up(Carried(CarriedKind.CULTURE, culture_id))
+        return True
 
     def _on_carrying(self, is_carrying: bool) -> None:
         self._head.setCurrentIndex(1 if is_carrying else 0)

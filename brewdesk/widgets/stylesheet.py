@@ -91,11 +91,12 @@ QPushButton[role="kin"] {{ background: transparent; border: 1px solid transparen
 QPushButton[role="kin"]:hover {{ text-decoration: underline; }}
 QPushButton[role="kin"]:focus {{ border: 2px solid {t.focus}; padding: 0; }}
 QPushButton[role="danger"] {{ color: {t.danger}; border-color: {t.danger}; }}
-QToolButton[role="nav"] {{ background: transparent; border: 1px solid transparent;
-  border-radius: {RADIUS}px; padding: 6px 2px; color: {t.muted}; font-size: {pt(10)}; }}
-QToolButton[role="nav"]:hover {{ background: {t.accent_soft}; }}
-QToolButton[role="nav"]:checked {{ background: {t.accent_soft}; color: {t.ink}; font-weight: 600; }}
-QToolButton[role="nav"]:focus {{ border: 2px solid {t.focus}; }}
+QPushButton[role="nav"] {{ background: transparent; border: 1px solid transparent;
+  border-radius: {RADIUS}px; padding: 6px 2px; min-height: 0; min-width: 0; color: {t.muted};
+  font-size: {pt(10)}; }}
+QPushButton[role="nav"]:hover {{ background: {t.accent_soft}; }}
+QPushButton[role="nav"]:checked {{ background: {t.accent_soft}; }}
+QPushButton[role="nav"]:focus {{ border: 2px solid {t.focus}; }}
 QToolButton::menu-indicator {{ image: none; }}
 
 QLineEdit, QComboBox, QDateTimeEdit, QSpinBox, QDoubleSpinBox, QPlainTextEdit, QTextEdit {{

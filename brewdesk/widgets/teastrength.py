@@ -62,6 +62,7 @@ class TeaStrengthEdit(QWidget):
         self._quantities = quantities
         self._bag_g = bag_g
         self.entry = QuantityEdit(quantities, Kind.TEA, self)
+        self.entry.setAccessibleName(self.tr("How much tea"))
         self.entry.line.setMinimumWidth(11 * SPACE)
         self.message = self.entry.message
         self.line = self.entry.line

@@ -50,6 +50,8 @@ def _cultures(desk: Desk, window: MainWindow) -> QWidget:
 
     made = CulturesPage(desk)
     made.open_batch.connect(window.open_batch)
+    made.acts.history_wanted.connect(window.show_history)
+    made.acts.carry_wanted.connect(window.carry_culture)
     return made
 
 

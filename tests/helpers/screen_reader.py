@@ -23,6 +23,7 @@ from jeepney.wrappers import DBusErrorResponse
 LAUNCHERS = ("/usr/libexec/at-spi-bus-launcher", "/usr/lib/at-spi2-core/at-spi-bus-launcher")
 REGISTRY = "org.a11y.atspi.Registry"
 ROOT = "/org/a11y/atspi/accessible/root"
+NOTHING = "/org/a11y/atspi/null"  # told for what is just being made or taken down
 ACCESSIBLE = "org.a11y.atspi.Accessible"
 # Bits of the state set, AtspiStateType of at-spi2-core.
 CHECKED, FOCUSABLE, SHOWING = 4, 11, 25
@@ -103,7 +104,7 @@ class Heard:
 
     def children(self) -> list[Heard]:
         (found,) = self.reader.ask(self, ACCESSIBLE, "GetChildren")
-        return [Heard(self.reader, owner, path) for owner, path in found]
+        return [Heard(self.reader, owner, path) for owner, path in found if path != NOTHING]
 
     def walk(self) -> Iterator[Heard]:
         """Give this and all below it, in reading order."""
@@ -118,6 +119,14 @@ class Heard:
     def press(self) -> None:
         """Do what a press of this does."""
         self._act("Press")
+
+    def choose(self) -> None:
+        """Choose this of several."""
+        self._act("Toggle")
+
+    def open(self) -> None:
+        """Open the menu that hangs on this."""
+        self._act("ShowMenu")
 
     def focus(self) -> None:
         self._act("SetFocus")

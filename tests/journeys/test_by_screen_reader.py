@@ -14,6 +14,8 @@ import pytest
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Quantity
 from tests.helpers.bus import PrivateBus
+from tests.helpers.fakes import FakeClock
+from tests.helpers.pantry_desk import open_desk, plan_batch, souring_batch
 from tests.helpers.screen_reader import (
     CHECKED,
     FOCUSABLE,
@@ -53,6 +55,17 @@ def reader(tmp_path: Path) -> Iterator[ScreenReader]:
     made.close()
     accessibility.stop()
     session.stop()
+
+
+@pytest.fixture
+def shelf_at_work(tmp_path: Path) -> None:
+    """A pantry as it lies on the disk before the program starts: one souring jar, one empty."""
+    desk = open_desk(tmp_path, FakeClock(datetime.now(UTC)))
+    souring_batch(desk, "Black tea 1", "Tall jar")
+    plan = plan_batch(desk, "Green tea 1", "Short jar")
+    desk.batches.drop_plan(plan.id)
+    desk.jobs.shutdown()
+    desk.store.close()
 
 
 def kept(folder: Path, look):
@@ -120,6 +133,58 @@ def test_a_jar_is_brewed_and_read_without_looking_at_it(reader, tmp_path):
     assert kept(tmp_path, lambda unit: unit.readings.where(quantity=Quantity.PH)) == ()
 
 
+def test_a_culture_is_looked_at_and_split_without_seeing_it(shelf_at_work, reader, tmp_path):
+    window = reader.application("brewdesk")
+    reader.find(window, "list item", "Tall jar")
+    go_to(reader, window, "Cultures")
+    mother = reader.find(window, "list item", "Culture of Tall jar")
+    assert "At work in Tall jar" in mother.name
+
+    reader.find(window, "push button", "Look for mold").press()
+    form = reader.find(window, "dialog", "Look for mold")
+    strings = reader.find(form, "check box", "Brown strings hanging")
+    assert strings.description.startswith("Yeast")
+    strings.choose()
+    until(lambda: reader.find(form, "label", "Nothing suspicious seen."))
+    reader.find(form, "push button", "Record this look").press()
+    look = until(lambda: kept(tmp_path, lambda unit: unit.care.where())[-1])
+    assert look.text == "Brown strings hanging"
+
+    reader.find(window, "push button", "Split").press()
+    form = reader.find(window, "dialog", "Split Culture of Tall jar")
+    reader.find(form, "text", "Name of the daughter").write("Daughter")
+    reader.find(form, "push button", "Split it").press()
+
+    until(lambda: reader.find(window, "list item", "Daughter"))
+    names = kept(tmp_path, lambda unit: [row.name for row in unit.cultures.where()])
+    assert "Daughter" in names
+    reader.find(window, "push button", "Undo: Daughter").press()
+    until(lambda: missing(reader, window, "list item", "Daughter"))
+
+
+def test_a_batch_is_carried_to_another_jar_without_seeing_it(shelf_at_work, reader, tmp_path):
+    window = reader.application("brewdesk")
+    reader.find(window, "list item", "Tall jar")
+    reader.find(window, "menu item", "Jar").open()
+    reader.find(window, "menu item", "Pour over into another vessel").press()
+    form = reader.find(window, "dialog", "Pour Black tea 1 over")
+    reader.find(form, "push button", "Pour Black tea 1 over").press()
+
+    jar = until(lambda: reader.find(window, "list item", "Short jar, Black tea 1"))
+    assert jar.name
+    vessels = kept(tmp_path, lambda unit: {row.id: row.name for row in unit.vessels.where()})
+    (batch,) = kept(tmp_path, lambda unit: unit.batches.where())
+    assert vessels[batch.vessel_id] == "Short jar"
+    reader.find(window, "push button", "Undo: Black tea 1").press()
+    until(lambda: reader.find(window, "list item", "Tall jar, Black tea 1"))
+
+
+def missing(reader: ScreenReader, window: Heard, role: str, name: str) -> bool:
+    there = [one for one in window.walk() if one.role == role and one.has(SHOWING)]
+    assert not any(one.name.startswith(name) for one in there)
+    return True
+
+
 def test_what_is_wrong_is_said_and_what_was_typed_stays(reader, tmp_path):
     window = reader.application("brewdesk")
     reader.find(window, "push button", "Add your first vessel").press()
@@ -142,22 +207,30 @@ def test_nothing_on_any_page_that_takes_the_focus_is_without_a_name(reader):
     window = reader.application("brewdesk")
     put_up_a_jar(reader, window)
     reader.find(window, "list item", "Tall jar")
-    pages = [one.name for one in window.walk() if one.role == "check box" and one.has(SHOWING)]
+    pages = [one.name for one in window.walk() if one.role == "radio button" and one.has(SHOWING)]
     assert len(pages) >= 6
 
-    nameless = []
+    nameless, heard = [], set()
     for page in pages:
-        reader.find(window, "check box", page).press()
-        until(lambda name=page: is_on_page(reader, window, name))
+        go_to(reader, window, page)
+        focusable = [one for one in window.walk() if one.has(FOCUSABLE) and one.has(SHOWING)]
+        names = {one: one.name for one in focusable}
+        heard.add(frozenset(names.values()))
         nameless += [
-            f"{page}: {one.role} {one.description!r}"
-            for one in window.walk()
-            if one.has(FOCUSABLE) and one.has(SHOWING) and not one.name
+            f"{page}: {one.role} {one.description!r} among {[c.name for c in one.children()]}"
+            for one, name in names.items()
+            if not name
         ]
 
     assert nameless == []
+    assert len(heard) == len(pages)  # each page was really on show
+
+
+def go_to(reader: ScreenReader, window: Heard, page: str) -> None:
+    reader.find(window, "radio button", page).choose()
+    until(lambda: is_on_page(reader, window, page))
 
 
 def is_on_page(reader: ScreenReader, window: Heard, page: str) -> bool:
-    assert reader.find(window, "check box", page).has(CHECKED)
+    assert reader.find(window, "radio button", page).has(CHECKED)
     return True

@@ -6,12 +6,12 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMenu
 
+from brewdesk.services.looks import Sign
 from brewdesk.services.records import (
     BatchPurpose,
     BatchStage,
     CultureOrigin,
     CultureState,
-    Look,
     ReminderKind,
 )
 from tests.journeys.person import Person
@@ -34,13 +34,13 @@ def put_up_another(program, person, name):
     person.click("vessel_save")
 
 
-def look(person, film="", found=Look.FINE):
+def look(person, film="", sign=Sign.WET_SMOOTH):
     person.click("grow_look")
-    dialog = person.find("film")
-    dialog.found.button(found).click()
+    dialog = person.find("look_dialog")
+    dialog.checklist.rows[sign].box.click()
     if film:
         person.type("film_pellicle_mm", film, within=dialog)
-    person.click("film_go", within=dialog)
+    person.click("look_go", within=dialog)
 
 
 @pytest.fixture
@@ -127,13 +127,29 @@ def test_mold_while_it_grows_throws_all_of_it_out(growing):
     program = pantry.program
     pantry.pass_time(days=8)
     program.window.show_page("cultures")
-    look(person, found=Look.MOLD)
+    look(person, sign=Sign.COLOURED)
     end = person.find("end_dialog")
-    end.reason.setCurrentIndex(0)
+    assert end.reason.currentData() == "mold"
     person.click("end_go", within=end)
     lost = only_culture(program, "Sprout")
     assert lost.state is CultureState.LOST
     assert program.desk.batches.all()[0].stage is BatchStage.DISCARDED
+
+
+def test_a_thickness_that_cannot_be_read_is_not_lost_with_the_look(growing):
+    pantry, person = growing
+    program = pantry.program
+    pantry.pass_time(days=8)
+    program.window.show_page("cultures")
+    person.click("grow_look")
+    dialog = person.find("look_dialog")
+    dialog.checklist.rows[Sign.WET_SMOOTH].box.click()
+    person.type("film_pellicle_mm", "thin", within=dialog)
+    person.click("look_go", within=dialog)
+    assert dialog.isVisible()
+    assert "thin" in dialog.film.message.text()
+    (batch,) = program.desk.batches.all()
+    assert program.desk.readings.of_batch(batch.id) == ()
 
 
 def test_the_menu_of_the_tree_offers_the_same_acts(growing):

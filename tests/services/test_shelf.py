@@ -327,6 +327,7 @@ def test_the_ph_of_the_starter_is_not_that_of_the_batch(kit):
         ([Look.MOLD], ["mold_discard_all"]),
         ([Look.UNSURE, Look.FINE], []),
         ([Look.FINE, Look.MOLD], ["mold_discard_all"]),
+        ([Look.MOLD, Look.FINE], ["mold_suspected"]),  # a clean look alone clears nothing
     ],
 )
 def test_the_newest_look_is_told_at_the_jar(kit, looks, codes):

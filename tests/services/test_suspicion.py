@@ -16,6 +16,7 @@ from brewdesk.store.records import ReadingDraft, TransferDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level
 from culturecore.stages import BatchStage, CultureState, Look, Method, Quantity, TransferKind
+from tests.helpers.dump import dump
 from tests.helpers.fakes import DEFAULT_START
 
 
@@ -266,3 +267,53 @@ def test_what_never_had_a_way_of_liquid_between_them_is_not_reached(pours, start
         grew = not more <= joined
         joined |= more
     assert reached <= joined
+
+
+# --- from the moment mold is seen ---------------------------------------------------
+
+
+def test_a_jar_in_which_mold_was_seen_gives_nothing_away_until_it_is_cleared(kit, care, suspicion):
+    mother = kit.culture("Mother")
+    batch = kit.souring(culture=mother, name="Brew")
+    before = dump(kit.store.path)
+
+    kit.readings.record_look(batch.id, Look.MOLD, "Fuzzy or hairy")
+
+    assert kit.batches.get(batch.id).suspect_reason == "Fuzzy or hairy"
+    assert kit.cultures.get(mother.id).suspect_reason == "Fuzzy or hairy"
+    assert kit.batches.drinkable_verdict(batch.id).level is Level.STOP
+    with pytest.raises(ImpossibleInput, match="suspect"):
+        kit.batches.draw_off(batch.id)
+    with pytest.raises(ImpossibleInput, match="suspect"):
+        care.split(mother.id, name="Daughter", vessel_id=None)
+    kit.clock.advance(days=1)
+    kit.readings.record_look(batch.id, Look.FINE)
+    assert kit.batches.get(batch.id).suspect_at is not None  # a clean look alone clears nothing
+    suspicion.clear(batch_id=batch.id, reason="yeast after all")
+    kit.batches.draw_off(batch.id)
+
+    while kit.history.undo_act().kind != "start_souring" and dump(kit.store.path) != before:
+        kit.history.undo()
+    assert dump(kit.store.path) == before
+
+
+def test_mold_on_a_resting_culture_is_on_what_lies_beside_it_too(kit, care):
+    jar = kit.vessel("Store jar")
+    one, other, apart = (kit.culture(name) for name in ("One", "Other", "Apart"))
+    for culture in (one, other):
+        care.rest(culture.id, jar.id, 0.3)
+
+    care.look(one.id, Look.MOLD)
+
+    assert kit.cultures.get(one.id).suspect_reason == "Mold was seen on it."
+    assert kit.cultures.get(other.id).suspect_reason == "One: Mold was seen on it."
+    assert kit.cultures.get(apart.id).suspect_at is None
+
+
+def test_a_look_corrected_to_mold_counts_from_then(kit):
+    batch = kit.souring()
+    (look,) = kit.readings.record_look(batch.id, Look.FINE)
+    kit.readings.edit(look.id, entered="by the window")
+    assert kit.batches.get(batch.id).suspect_at is None
+    kit.readings.edit(look.id, text=Look.MOLD.value)
+    assert kit.batches.get(batch.id).suspect_at == kit.clock.now()

@@ -10,6 +10,8 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QApplication, QDialog, QLabel, QMenu, QPushButton
 
 from brewdesk.models.family import NODE_ROLE
+from brewdesk.services.looks import Sign
+from brewdesk.services.photos import PhotoOwner
 from brewdesk.services.records import (
     CultureDraft,
     CultureOrigin,
@@ -19,6 +21,7 @@ from brewdesk.services.records import (
     VesselDraft,
     VesselShape,
 )
+from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.widgets.culturespage import CulturesPage
 from tests.helpers.pantry_desk import souring_batch
 
@@ -345,7 +348,7 @@ def test_the_menu_offers_what_makes_sense(page, resting, desk):
     assert "culture_rest" in offered
     desk.culture_care.give_away(resting.id)
     gone = {name for name in menu_of(page) if name}
-    assert gone == {"culture_edit", "culture_card"}
+    assert gone == {"culture_history", "culture_edit", "culture_card"}
 
 
 def test_a_moldy_look_leads_to_the_loss_and_flags_the_daughter(page, resting, desk, qtbot):
@@ -353,27 +356,61 @@ def test_a_moldy_look_leads_to_the_loss_and_flags_the_daughter(page, resting, de
     page.show_culture(resting.id)
     click(qtbot, page.sheet, "act_look")
     form = dialog(page)
-    form.found.button(Look.MOLD).click()
+    form.checklist.rows[Sign.FUZZY].box.click()
+    qtbot.keyClicks(form.words, "green fuzz")
     qtbot.mouseClick(form.go, Qt.MouseButton.LeftButton)
     loss = dialog(page)
     assert loss.objectName() == "lose"
     assert "Daughter" in loss.touched.text()
-    qtbot.keyClicks(loss.reason, "green fuzz")
+    assert loss.reason.text() == "Fuzzy or hairy. green fuzz"
     qtbot.mouseClick(loss.go, Qt.MouseButton.LeftButton)
     assert desk.cultures.get(resting.id).state is CultureState.LOST
     page.show_culture(next(c.id for c in desk.cultures.all() if c.name == "Daughter"))
     assert any("may carry mold" in text.casefold() for text in texts(page.sheet))
-    assert any("Mother: green fuzz" in text for text in texts(page.sheet))
+    assert any("Mother: Fuzzy or hairy. green fuzz" in text for text in texts(page.sheet))
     row = page.tree.currentIndex()
     assert "may carry mold" in row.data(Qt.ItemDataRole.AccessibleTextRole)
 
 
-def test_a_look_needs_an_answer(page, resting, qtbot):
+def test_a_look_needs_an_answer(page, resting, desk, qtbot):
     click(qtbot, page.sheet, "act_look")
     form = dialog(page)
+    assert not form.go.isEnabled()
+    form.checklist.rows[Sign.STRINGS].box.click()
     qtbot.mouseClick(form.go, Qt.MouseButton.LeftButton)
-    assert form.isVisible()
-    assert form.rows["look"].message.text()
+    look = desk.culture_care.care_of(resting.id)[0]
+    assert (look.look, look.text) == (Look.FINE, "Brown strings hanging")
+
+
+def test_mold_that_was_seen_stays_in_sight_until_it_is_gone_or_cleared(page, resting, desk, qtbot):
+    page.show_culture(resting.id)
+    desk.culture_care.look(resting.id, Look.MOLD)
+    desk.culture_care.look(resting.id, Look.FINE)
+    assert any("may carry mold" in text.casefold() for text in texts(page.sheet))
+    click(qtbot, page.sheet, "suspect_lose")
+    assert dialog(page).objectName() == "lose"
+    dialog(page).reject()
+    desk.suspicion.clear(culture_id=resting.id, reason="yeast after all")
+    assert not any("may carry mold" in text.casefold() for text in texts(page.sheet))
+
+
+def test_photos_of_the_chosen_culture_are_shown_with_it(page, resting, desk):
+    other = culture(desk, "Other")
+    page.show_culture(resting.id)
+    assert page.sheet.photos.owner() == PhotoOwner(culture_id=resting.id)
+    page.show_culture(other.id)
+    assert page.sheet.photos.owner() == PhotoOwner(culture_id=other.id)
+    assert page.sheet.photos.isVisible()
+
+
+def test_the_menu_leads_to_its_life_and_picks_it_up(page, resting, qtbot):
+    page.show_culture(resting.id)
+    with qtbot.waitSignal(page.acts.history_wanted) as life:
+        page.acts.do("history", resting.id)
+    assert life.args == [Subject(SubjectKind.CULTURE, resting.id)]
+    with qtbot.waitSignal(page.acts.carry_wanted) as picked_up:
+        page.acts.do("carry", resting.id)
+    assert picked_up.args == [resting.id]
 
 
 def test_suspicion_is_cleared_only_with_a_reason(page, desk, qtbot):

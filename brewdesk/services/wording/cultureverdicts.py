@@ -15,7 +15,7 @@ def suspicion() -> dict[str, Parts]:
     """Words for what may share mold with something that had it."""
     return {
         "mold_suspected": (
-            _t("It may carry mold: it shared liquid with something that had it."),
+            _t("It may carry mold: that was seen on it, or on something it shared liquid with."),
             _t("Mold can be there before it can be seen, and its threads and poisons reach "
                "further than its patch."),
             _t("Do not drink from it or use it as starter or culture. When in doubt, throw it "

@@ -102,8 +102,8 @@ def _refusals() -> dict[str, str]:
     return {
         "drop_gone": _t("This is no longer there."),
         "drop_no_target": _t("There is nothing to put it down on here."),
-        "drop_carried_suspect": _t("{carried} may share mold with another. ") + look,
-        "drop_target_suspect": _t("{other} in {target} may share mold with another. ") + look,
+        "drop_carried_suspect": _t("{carried} may carry mold. ") + look,
+        "drop_target_suspect": _t("{other} in {target} may carry mold. ") + look,
         "drop_forming": _t("{carried} is still forming. Let it grow firm before you carry it."),
         "drop_culture_no_drink": _t(
             "{carried} is a culture, not a drink. Drag its jar here to draw the batch off."

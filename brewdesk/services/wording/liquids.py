@@ -45,7 +45,7 @@ def topping_up() -> dict[str, Parts]:
 def problems() -> dict[tuple[str, str], str]:
     """Return sentences on refused amounts and ends, by (field, reason)."""
     suspect = _t(
-        "This liquid may share mold with another. It goes nowhere but down the drain, until you "
+        "This liquid may carry mold. It goes nowhere but down the drain, until you "
         "have looked and cleared it."
     )
     no_liquid = _t("Only a batch that is souring has liquid to draw, pour or lend.")

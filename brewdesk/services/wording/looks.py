@@ -70,6 +70,11 @@ def sign_words(sign: Sign) -> SignWords:
             _t("A young film over an old one, gaps, ridges, a pale new patch: wet all over."),
             _t("Drawing: a thin new film above an uneven old one with a hole."),
         ),
+        Sign.BARE: SignWords(
+            _t("Only liquid, no film yet"),
+            _t("Clear or cloudy, with nothing on top: usual in the first days."),
+            _t("Drawing: liquid without a film."),
+        ),
         Sign.DOUBT: SignWords(
             _t("I am not sure"),
             _t(
@@ -111,6 +116,11 @@ def seen_words(signs: Iterable[Sign]) -> str:
     """Write down what was ticked, for the record: "Fuzzy or hairy; brown strings hanging"."""
     ticked = set(signs)
     return "; ".join(sign_words(sign).name for sign in Sign if sign in ticked)
+
+
+def mold_seen_words() -> str:
+    """Say why something is under suspicion, if no more was written about the look."""
+    return _t("Mold was seen on it.")
 
 
 def look_source() -> str:

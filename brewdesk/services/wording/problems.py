@@ -208,7 +208,7 @@ def _reasons() -> dict[tuple[str, str], str]:
         ("vessel_id", "retired"): _t("This vessel is off the shelf. Put it back first."),
         ("culture_id", "gone"): _t("This culture is no longer there."),
         ("culture_id", "suspect"): _t(
-            "It may share mold with another. Look at it closely and clear it first, with your "
+            "It may carry mold. Look at it closely and clear it first, with your "
             "reason; when in doubt, throw it out."
         ),
         ("culture_id", "forming"): _t("It is still forming. Wait until it has grown."),

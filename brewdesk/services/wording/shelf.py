@@ -89,8 +89,11 @@ def next_when_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
 
 def coming_words(jar: JarView, now: datetime, zone: tzinfo) -> str:
     """What comes next and when, as one short line."""
-    if any(alert.code == "mold_suspected" for alert in jar.alerts):
-        return _tr("May carry mold")  # nothing that is due matters more
+    codes = {alert.code for alert in jar.alerts}
+    if "mold_discard_all" in codes:
+        return _tr("Mold was seen")  # nothing that is due matters more
+    if "mold_suspected" in codes:
+        return _tr("May carry mold")
     what, when = _next_words(jar), next_when_words(jar, now, zone)
     if jar.next_code == "finish_run_sheet" and when:
         return when[0].upper() + when[1:]

@@ -1,16 +1,13 @@
-"""What was seen at a culture, measured of it, or thought about it."""
+"""What was measured of a culture, or thought about it."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     Culture,
-    ImpossibleInput,
     Kind,
-    Look,
     Method,
     Quantity,
 )
@@ -18,43 +15,6 @@ from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.caredialog import CareDialog
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.quantityedit import QuantityEdit
-
-
-class LookDialog(CareDialog):
-    """What a careful look found. ``is_mold`` tells whether mold was noted."""
-
-    def __init__(self, desk: Desk, culture: Culture, parent: QWidget | None = None) -> None:
-        super().__init__(
-            desk,
-            self.tr("A look at {name}").format(name=culture.name),
-            self.tr("Note the look"),
-            name="look",
-            parent=parent,
-        )
-        self._culture = culture
-        self.is_mold = False
-        self.add_words(look_advice())
-        self.found = ChoiceBar([(look, name_of(look)) for look in Look], self.tr("What you found"))
-        self.found.set_value(None)
-        self.add_row("look", self.tr("What you found"), self.found)
-        self.words = self.add_line("text", self.tr("In your own words (optional)"))
-
-    def act(self) -> object:
-        """Note the look."""
-        look = self.found.value()
-        if not isinstance(look, Look):
-            raise ImpossibleInput("look", look, reason="not_offered")
-        self.is_mold = look is Look.MOLD
-        return self._desk.culture_care.look(self._culture.id, look, self.words.text())
-
-
-def look_advice() -> str:
-    """Say how mold differs from what is harmless, and what decides when it is not clear."""
-    return QCoreApplication.translate(
-        "Looks",
-        "Mold is dry or fuzzy and often white, green, blue or black, on top. Brown strings, "
-        "bubbles and layers under a wet, smooth surface are usual. When in doubt, throw it out.",
-    )
 
 
 class PhDialog(CareDialog):
