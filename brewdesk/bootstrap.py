@@ -28,6 +28,11 @@ PATIENCE_MS = 150
 HALF_HOUR_MS = 30 * 60_000
 
 
+def _load_plots() -> None:
+    """Import what draws curves, which takes many frames."""
+    import brewdesk.widgets.acidplot  # noqa: F401  # for its being loaded
+
+
 def desktop_notifier(tray: Tray) -> Notifier:
     """The best way to reach this desktop: its notice bus, else the tray's message."""
     import sys
@@ -123,7 +128,13 @@ class Program(QObject):
         self.desk.reminder_clock.start()
         self.desk.calendar.start()
         self._half_hour.start()
-        self.window.shelf.sheet.allow_curves()
+        # Python reads the plotting library between the window's own events.
+        self.jobs.run(
+            _load_plots,
+            lambda _done: self.window.shelf.sheet.allow_curves(),
+            self._on_no_plots,
+            key="load-plots",
+        )
         self.is_running = True
         if self.desk.session_start is not None:
             self.jobs.run(
@@ -150,6 +161,10 @@ class Program(QObject):
             pool=Pool.STORE,
         )
         self.has_begun.emit()
+
+    def _on_no_plots(self, error: BaseException) -> None:
+        log.warning("the plotting library could not be loaded ahead: %s", error)
+        self.window.shelf.sheet.allow_curves()
 
     def _on_unprepared(self, error: BaseException) -> None:
         log.warning("the logs of the places could not be prepared: %s", error)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from typing import Any
 
 from PySide6.QtCore import (
@@ -19,6 +19,8 @@ from brewdesk.services.wording.shelf import JarWords
 JAR_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 WORDS_ROLE = int(Qt.ItemDataRole.UserRole) + 2
 
+_AT_ONCE = 32  # rows whose words are made in one step, about a quarter of a frame
+
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -33,8 +35,35 @@ class ShelfModel(QAbstractListModel):
 
     def set_jars(self, jars: Sequence[JarView]) -> None:
         """Show ``jars`` in this order, touching only the rows that differ."""
+        for _ in self.set_in_turns(jars):
+            pass
+
+    def set_in_turns(self, jars: Sequence[JarView]) -> Iterator[None]:
+        """Do as `set_jars` in small steps, between which the window has time to paint."""
+        words: list[JarWords] = []
+        for jar in jars:
+            words.append(self._make_words(jar))
+            if len(words) % _AT_ONCE == 0:
+                yield
+        self._arrange(jars, words)
+        for first in range(0, len(jars), _AT_ONCE):
+            yield
+            changed: list[int] = []
+            for row in range(first, min(first + _AT_ONCE, len(jars))):
+                if jars[row] != self._jars[row] or words[row] != self._words[row]:
+                    self._jars[row], self._words[row] = jars[row], words[row]
+                    changed.append(row)
+            self._tell(changed)
+
+    def _arrange(self, jars: Sequence[JarView], words: Sequence[JarWords]) -> None:
+        """Let rows go, come and change places, so that they are those of ``jars``."""
         wanted = [jar.vessel.id for jar in jars]
-        changed: list[int] = []
+        if not self._jars and wanted:
+            self.beginInsertRows(QModelIndex(), 0, len(jars) - 1)
+            self._jars, self._words = list(jars), list(words)
+            self.endInsertRows()
+        if wanted == [known.vessel.id for known in self._jars]:
+            return
         for row in reversed(range(len(self._jars))):
             if self._jars[row].vessel.id not in wanted:
                 self.beginRemoveRows(QModelIndex(), row, row)
@@ -45,7 +74,7 @@ class ShelfModel(QAbstractListModel):
             if jar.vessel.id not in have:
                 self.beginInsertRows(QModelIndex(), row, row)
                 self._jars.insert(row, jar)
-                self._words.insert(row, self._make_words(jar))
+                self._words.insert(row, words[row])
                 self.endInsertRows()
                 continue
             old = have.index(jar.vessel.id)
@@ -54,11 +83,6 @@ class ShelfModel(QAbstractListModel):
                 self._jars.insert(row, self._jars.pop(old))
                 self._words.insert(row, self._words.pop(old))
                 self.endMoveRows()
-            words = self._make_words(jar)
-            if jar != self._jars[row] or words != self._words[row]:
-                self._jars[row], self._words[row] = jar, words
-                changed.append(row)
-        self._tell(changed)
 
     def _tell(self, rows: list[int]) -> None:
         """Say which rows changed, neighbours in one word: each is a layout to the view."""

@@ -8,80 +8,72 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from brewdesk.services.changes import Change, Topic
-from brewdesk.services.coursereader import read_course
+from brewdesk.services.batchbook import BatchBook
+from brewdesk.services.coursereader import CourseReader
 from brewdesk.services.door import Door
-from brewdesk.services.jarcourse import CURVES, JarCourse
-from brewdesk.services.jarcourse import observed as observed_of
-from brewdesk.services.placecourse import SampleMeans
+from brewdesk.services.jarcourse import JarCourse
 from brewdesk.services.teaching import Teachers as Teachers
 from brewdesk.services.teaching import learn as learn
 from brewdesk.store.records import Batch
-from culturecore.stages import BatchPurpose, BatchStage
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
 
 MOST_TEACHERS = 10  # older batches tell less of what a culture is now
 LEAST_READINGS = 2
-_FINISHED = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
-_TEACHING = (*_FINISHED, BatchStage.SOURING)
-_TOPICS = Topic.BATCHES | Topic.READINGS | Topic.VESSELS | Topic.PLACES
-_KEPT = 64
 
 
 class CultureLore:
     """Find the teachers of a batch; their courses are kept until they change."""
 
-    def __init__(self, door: Door, means: SampleMeans | None = None) -> None:
-        self._means = means if means is not None else SampleMeans()
-        self._batches: tuple[Batch, ...] | None = None
-        self._courses: dict[int, JarCourse] = {}
-        door.changes.changed.connect(self._on_changed)
+    def __init__(
+        self, door: Door, book: BatchBook | None = None, courses: CourseReader | None = None
+    ) -> None:
+        self._book = book if book is not None else BatchBook(door)
+        self._courses = courses if courses is not None else CourseReader(door)
 
     def teachers_of(self, batch: Batch, unit: ReadUnit) -> Teachers:
         """Return the newest batches that teach of this one's culture, itself left out."""
-        if self._batches is None:
-            # A batch that grew a culture from a bottle tells nothing of how cultures work.
-            self._batches = unit.batches.where(
-                stage=_TEACHING, purpose=BatchPurpose.DRINK, order_by=("-started_at", "-id")
-            )
-        others = [
-            other
-            for other in self._batches
-            if other.id != batch.id and other.started_at is not None
-        ]
-        own = [
-            other
-            for other in others
-            if batch.culture_id is not None and other.culture_id == batch.culture_id
-        ]
-        own_ids = {other.id for other in own}
-        pantry = [other for other in others if other.stage in _FINISHED and other.id not in own_ids]
+        own, pantry = self._candidates(batch, unit)
         return Teachers(self._taught(own, unit), self._taught(pantry, unit))
+
+    def unread(self, batch: Batch, unit: ReadUnit, most: int) -> tuple[Batch, ...]:
+        """Return at most so many batches whose courses `teachers_of` would have to read."""
+        found: list[Batch] = []
+        for candidates in self._candidates(batch, unit):
+            room = MOST_TEACHERS
+            for other in candidates:
+                if room == 0 or len(found) == most:
+                    break
+                if not self._courses.has(other.id):
+                    found.append(other)
+                    room -= 1
+                elif self._teaches(other):
+                    room -= 1
+        return tuple(found)
+
+    def _candidates(self, batch: Batch, unit: ReadUnit) -> tuple[Iterable[Batch], Iterable[Batch]]:
+        """Return the batches of the culture, and the finished others of the pantry."""
+        culture_id = batch.culture_id
+        own = [] if culture_id is None else self._book.of_culture(unit, culture_id)
+        return (
+            (other for other in own if other.id != batch.id),
+            (
+                other
+                for other in self._book.finished(unit)
+                if other.id != batch.id and (culture_id is None or other.culture_id != culture_id)
+            ),
+        )
+
+    def _teaches(self, batch: Batch) -> bool:
+        return self._courses.readings_on_curves(batch.id) >= LEAST_READINGS
 
     def _taught(self, batches: Iterable[Batch], unit: ReadUnit) -> tuple[JarCourse, ...]:
         found: list[JarCourse] = []
         for batch in batches:
-            course = self._course(batch, unit)
-            if sum(1 for r in observed_of(course) if r.quantity in CURVES) >= LEAST_READINGS:
+            course = self._courses.of(unit, batch)
+            if self._teaches(batch):
                 found.append(course)
             if len(found) == MOST_TEACHERS:
                 break
         return tuple(found)
-
-    def _course(self, batch: Batch, unit: ReadUnit) -> JarCourse:
-        course = self._courses.get(batch.id)
-        if course is None:
-            course = read_course(unit, batch, self._means)
-            self._courses[batch.id] = course
-        return course
-
-    def _on_changed(self, change: Change) -> None:
-        if not change.concerns(_TOPICS):
-            return
-        if change.concerns(Topic.BATCHES):
-            self._batches = None
-        for batch_id, course in tuple(self._courses.items()):
-            if change.concerns_batch(batch_id) or course.vessel.id in change.vessel_ids:
-                del self._courses[batch_id]

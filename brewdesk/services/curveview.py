@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, tzinfo
 from typing import TYPE_CHECKING
 
+from brewdesk.services.filmwork import Film
 from brewdesk.services.forecastwork import ForecastInputs
 from brewdesk.services.jarcourse import CURVES, DAY, JarCourse, day_of, observed, sd_of, value_at
 from brewdesk.services.reminder_rules import TastingWindow
@@ -76,6 +77,7 @@ class Known:
     inputs: ForecastInputs
     forecast: Forecast | None
     day_ago: Forecast | None = None
+    film: Film | None = None
 
 
 def window_of(known: Known | None) -> TastingWindow | None:

@@ -1,101 +1,84 @@
-"""The film that grows on each jar: what is expected of it, beside the forecast of its souring."""
+"""The film that grows on each jar: what its forecast is made of, and what is said of it."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
 from datetime import datetime, tzinfo
-from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
-from brewdesk.services.jarcourse import JarCourse, conditions_of, day_of
+from brewdesk.services.filmwork import Film, FilmInputs
+from brewdesk.services.jarcourse import JarCourse, day_of
 from brewdesk.services.wording.films import film_words
-from brewdesk.store.records import Reading
-from culturecore.errors import ImpossibleInput
+from brewdesk.store.records import Batch, Culture, Reading
 from culturecore.stages import BatchStage, CultureState, Quantity
 
 if TYPE_CHECKING:
-    from culturecore.pellicle import FilmForecast
+    from brewdesk.store.unitofwork import ReadUnit
 
-_ROUGH_SD_MM = 2.0  # of a reading without its own: judged by eye
-_KEPT = 64
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Film:
-    """What is expected of a jar's film. ``is_from_raw``: no culture at work went in."""
-
-    forecast: FilmForecast
-    is_from_raw: bool
-    has_been_seen: bool
+_TOPICS = Topic.BATCHES | Topic.READINGS | Topic.CULTURES
 
 
-class Films:
-    """Look at the films; what was worked out is kept for as long as it holds."""
+class FilmReader:
+    """Read what films depend on, in groups; kept until something of it changes."""
 
     def __init__(self, door: Door) -> None:
-        self._door = door
+        self._inputs: dict[int, FilmInputs] = {}
+        door.changes.changed.connect(self._on_changed)
 
-    def of_course(self, course: JarCourse) -> Film | None:
-        """Return what is expected of a jar's film, None if its amounts allow no forecast."""
-        batch = course.batch
-        with self._door.store.read() as unit:
-            measured = unit.readings.where(
-                batch_id=batch.id, quantity=Quantity.PELLICLE_MM, order_by=("at", "id")
-            )
-            culture = unit.cultures.get(batch.culture_id) if batch.culture_id is not None else None
-        # A film is no younger than the jar: what was measured before is the old pellicle.
-        own = tuple(
-            reading
-            for reading in measured
-            if reading.at > course.start and reading.value is not None
+    def of(self, unit: ReadUnit, batch: Batch) -> FilmInputs:
+        """Return what the film of a batch that has begun to sour depends on."""
+        if batch.id not in self._inputs:
+            self.read(unit, (batch,))
+        return self._inputs[batch.id]
+
+    def read(self, unit: ReadUnit, batches: Sequence[Batch]) -> None:
+        """Read it for a few batches together, a query a table."""
+        measured = unit.readings.where(
+            batch_id=tuple(batch.id for batch in batches),
+            quantity=Quantity.PELLICLE_MM,
+            order_by=("at", "id"),
         )
-        is_from_raw = culture is None or culture.state is CultureState.FORMING
-        old_mm = 0.0 if culture is None or is_from_raw else culture.pellicle_mm or 0.0
-        try:
-            made = _worked_out(course, own, is_from_raw, old_mm)
-        except ImpossibleInput:
-            return None
-        return Film(
-            forecast=made,
-            is_from_raw=is_from_raw,
-            has_been_seen=any(reading.value for reading in own),
-        )
+        ids = {batch.culture_id for batch in batches if batch.culture_id is not None}
+        cultures = {row.id: row for row in unit.cultures.where(id=tuple(ids))} if ids else {}
+        for batch in batches:
+            own = tuple(row for row in measured if row.batch_id == batch.id)
+            culture = cultures[batch.culture_id] if batch.culture_id is not None else None
+            self._inputs[batch.id] = film_inputs(batch, own, culture)
 
-    def notes(self, course: JarCourse, moment: datetime, zone: tzinfo) -> tuple[str, ...]:
-        """Say what is expected of the film; nothing once the batch has left the jar."""
-        if course.batch.stage is not BatchStage.SOURING:
-            return ()
-        film = self.of_course(course)
-        if film is None:
-            return ()
-        words = film_words(
-            film.forecast,
-            started_at=course.start,
-            now_day=max(0.0, day_of(course, moment)),
-            is_from_raw=film.is_from_raw,
-            has_been_seen=film.has_been_seen,
-            zone=zone,
-        )
-        return (words,) if words else ()
+    def _on_changed(self, change: Change) -> None:
+        if not change.concerns(_TOPICS):
+            return
+        if change.concerns(Topic.CULTURES):  # whose jars it stands in is not said
+            self._inputs.clear()
+        for batch_id in tuple(self._inputs):
+            if change.concerns_batch(batch_id):
+                del self._inputs[batch_id]
 
 
-@lru_cache(maxsize=_KEPT)
-def _worked_out(
-    course: JarCourse, measured: tuple[Reading, ...], is_from_raw: bool, old_mm: float
-) -> FilmForecast:
-    from culturecore.pellicle import FilmReading, film_forecast
+def film_inputs(batch: Batch, measured: Sequence[Reading], culture: Culture | None) -> FilmInputs:
+    """Return what a batch's film depends on, from its film readings by time and its culture."""
+    # A film is no younger than the jar: what was measured before is the old pellicle.
+    start = batch.started_at or batch.planned_at
+    own = tuple(row for row in measured if row.at > start and row.value is not None)
+    is_from_raw = culture is None or culture.state is CultureState.FORMING
+    old_mm = 0.0 if culture is None or is_from_raw else culture.pellicle_mm or 0.0
+    return FilmInputs(own, is_from_raw, old_mm)
 
-    return film_forecast(
-        conditions_of(course),
-        [
-            FilmReading(
-                day=day_of(course, reading.at),
-                thickness_mm=reading.value or 0.0,
-                sd_mm=reading.sd if reading.sd is not None else _ROUGH_SD_MM,
-            )
-            for reading in measured
-        ],
-        is_lively=not is_from_raw,
-        old_pellicle_mm=old_mm,
+
+def film_notes(
+    film: Film | None, course: JarCourse, moment: datetime, zone: tzinfo
+) -> tuple[str, ...]:
+    """Say what is expected of the film; nothing once the batch has left the jar."""
+    if film is None or course.batch.stage is not BatchStage.SOURING:
+        return ()
+    words = film_words(
+        film.forecast,
+        started_at=course.start,
+        now_day=max(0.0, day_of(course, moment)),
+        is_from_raw=film.is_from_raw,
+        has_been_seen=film.has_been_seen,
+        zone=zone,
     )
+    return (words,) if words else ()

@@ -6,22 +6,24 @@ to taste) is in the reminders.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from functools import partial
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from brewdesk.services.batchbook import BatchBook
 from brewdesk.services.changes import Change, Topic
-from brewdesk.services.coursereader import read_course
+from brewdesk.services.coursereader import CourseReader
 from brewdesk.services.culturelore import CultureLore
 from brewdesk.services.curveview import CurvePoint as CurvePoint
 from brewdesk.services.curveview import CurveView as CurveView
 from brewdesk.services.curveview import Known, curve_view, window_of
 from brewdesk.services.door import Door
-from brewdesk.services.films import Films
+from brewdesk.services.films import FilmReader, film_notes
 from brewdesk.services.forecastwork import ForecastInputs, Outcome, imagined_of, outcome_of
 from brewdesk.services.forecastwork import work_out as work_out
 from brewdesk.services.jarcourse import day_of
@@ -34,9 +36,10 @@ from brewdesk.services.whatif import WhatIf
 from brewdesk.services.wording.outlook import imagined_words
 from brewdesk.services.wording.shownunits import UnitOf, metric_unit
 from brewdesk.store.records import Batch
-from culturecore.stages import BatchPurpose, BatchStage
+from culturecore.stages import BatchPurpose
 
 if TYPE_CHECKING:
+    from brewdesk.store.unitofwork import ReadUnit
     from culturecore.forecast import Forecast
 
 _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS | Topic.PLACES
@@ -44,6 +47,7 @@ YESTERDAY = timedelta(hours=24)
 # How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
 _TURN_S = 0.005
 _MANY = 30
+_READ_TOGETHER = 4  # about as many as are read within a turn
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,9 +86,11 @@ class Forecasts(QObject):
         self._jobs = jobs
         self._band = band
         self._unit_of = unit_of
-        self._means = means if means is not None else SampleMeans()
-        self._lore = CultureLore(door, self._means)
-        self._films = Films(door)
+        # These hear of a change before this does, and so before anyone asks again.
+        self._book = BatchBook(door)
+        self._courses = CourseReader(door, means)
+        self._lore = CultureLore(door, self._book, self._courses)
+        self._films = FilmReader(door)
         self._known: dict[int, Known] = {}
         self._asked: dict[int, ForecastInputs] = {}
         self._next: dict[int, None] = {}  # what the maker has just changed
@@ -115,7 +121,8 @@ class Forecasts(QObject):
         is_growing = inputs.batch.purpose is BatchPurpose.CULTURE  # its guide tells of its film
         if known is None or is_growing:
             return view
-        return replace(view, notes=(*view.notes, *self._films.notes(inputs.course, moment, zone)))
+        film_words = film_notes(known.film, inputs.course, moment, zone)
+        return replace(view, notes=(*view.notes, *film_words))
 
     def request(self, batch_id: int) -> None:
         """Have a batch's forecast worked out at once, unless the newest one still holds.
@@ -132,9 +139,7 @@ class Forecasts(QObject):
 
         However many there are, the window's thread is kept for a part of a frame at a time.
         """
-        with self._door.store.read() as unit:
-            batches = unit.batches.where(stage=BatchStage.SOURING)
-        self._waiting.update(dict.fromkeys(batch.id for batch in batches))
+        self._waiting.update(dict.fromkeys(batch.id for batch in self._book.souring()))
         self._begin_turns()
 
     def what_if(self, batch_id: int, change: WhatIf) -> None:
@@ -163,11 +168,12 @@ class Forecasts(QObject):
 
     def _inputs(self, batch_id: int) -> ForecastInputs | None:
         with self._door.store.read() as unit:
-            batch = unit.batches.get(batch_id)
+            batch = self._book.get(unit, batch_id)
             if batch.started_at is None:
                 return None
-            course = read_course(unit, batch, self._means)
+            course = self._courses.of(unit, batch)
             teachers = self._lore.teachers_of(batch, unit)
+            film = self._films.of(unit, batch)
         moment = self._moment(batch)
         return ForecastInputs(
             course,
@@ -175,6 +181,32 @@ class Forecasts(QObject):
             int(day_of(course, moment)),
             teachers,
             frozenset(reading.id for reading in course.readings if reading.at > moment - YESTERDAY),
+            film,
+        )
+
+    def _has_read_enough(self) -> bool:
+        """Read a few courses that the next forecast lacks; whether it lacks none then."""
+        queue = self._next or self._waiting
+        with self._door.store.read() as unit:
+            first = self._book.find(unit, next(iter(queue)))
+            if first is None:
+                return True
+            missing = self._missing(unit, first, queue)
+            if missing:
+                self._courses.read(unit, missing)
+                self._films.read(unit, missing)
+            return not missing or not self._missing(unit, first, queue)
+
+    def _missing(self, unit: ReadUnit, first: Batch, queue: Iterable[int]) -> tuple[Batch, ...]:
+        """Return a few batches to read for the first of a queue, begun ones only."""
+        if self._courses.has(first.id):
+            return self._lore.unread(first, unit, _READ_TOGETHER)
+        # Those that wait behind it are read with it: they are asked for next.
+        waiting = (self._book.find(unit, one) for one in islice(queue, _READ_TOGETHER))
+        return tuple(
+            batch
+            for batch in waiting
+            if batch is not None and batch.started_at and not self._courses.has(batch.id)
         )
 
     def _moment(self, batch: Batch) -> datetime:
@@ -214,15 +246,16 @@ class Forecasts(QObject):
         clock = self._door.clock
         began = clock.monotonic()
         while (self._next or self._waiting) and clock.monotonic() - began < _TURN_S:
-            is_urgent = bool(self._next)
-            self._ask(next(iter(self._next or self._waiting)), is_urgent=is_urgent)
+            if self._has_read_enough():
+                is_urgent = bool(self._next)
+                self._ask(next(iter(self._next or self._waiting)), is_urgent=is_urgent)
         if self._next or self._waiting:
             self._turn.start()
 
     def _on_done(self, inputs: ForecastInputs, outcome: Outcome) -> None:
         batch_id = inputs.batch.id
         self._running.pop(batch_id, None)
-        self._known[batch_id] = Known(inputs, outcome.now, outcome.day_ago)
+        self._known[batch_id] = Known(inputs, outcome.now, outcome.day_ago, outcome.film)
         self.ready.emit(batch_id)
         # Of many that come at once the others hear once: each hearing looks at the whole shelf.
         self._told_late.add(batch_id)
@@ -260,9 +293,7 @@ class Forecasts(QObject):
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(_TOPICS):
             return
-        with self._door.store.read() as unit:
-            souring = unit.batches.where(stage=BatchStage.SOURING)
-        for batch in souring:
+        for batch in self._book.souring():
             if batch.id in change.batch_ids:
                 self._next[batch.id] = None
             elif (

@@ -9,15 +9,20 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from brewdesk.services.filmwork import Film, FilmInputs, film_of
 from brewdesk.services.jarcourse import JarCourse, conditions_of, observations_of, observed
 from brewdesk.services.tasteband import TasteBand
 from brewdesk.services.teaching import Teachers, learn
 from brewdesk.services.whatif import WhatIf, imagine
 from brewdesk.store.records import Batch
 from culturecore.errors import ImpossibleInput
+from culturecore.stages import BatchStage
 
 if TYPE_CHECKING:
     from culturecore.forecast import Forecast
+
+
+_NO_FILM = FilmInputs()
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +34,7 @@ class ForecastInputs:
     age_days: int
     teachers: Teachers
     fresh: frozenset[int]  # ids of readings of the last day
+    film: FilmInputs = _NO_FILM
 
     @property
     def batch(self) -> Batch:
@@ -38,13 +44,15 @@ class ForecastInputs:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """A forecast, and the one of a day ago if there is something new since.
+    """A forecast, the one of a day ago if there is something new since, and the film's.
 
-    ``now`` is None if the amounts or readings are such as no jar can have.
+    ``now`` is None if the amounts or readings are such as no jar can have, ``film`` also for
+    a batch that has left its jar.
     """
 
     now: Forecast | None
     day_ago: Forecast | None = None
+    film: Film | None = None
 
 
 def work_out(inputs: ForecastInputs) -> Forecast:
@@ -67,23 +75,25 @@ def work_out(inputs: ForecastInputs) -> Forecast:
 
 
 def outcome_of(inputs: ForecastInputs) -> Outcome:
-    """Forecast one batch as it is and, if that may have moved, as it was a day ago."""
+    """Forecast one batch and its film and, if that may have moved, the batch of a day ago."""
     try:
         now = work_out(inputs)
     except ImpossibleInput:
         return Outcome(None)
     course = inputs.course
+    is_in_its_jar = course.batch.stage is BatchStage.SOURING
+    film = film_of(course, inputs.film) if is_in_its_jar else None
     earlier = tuple(reading for reading in course.readings if reading.id not in inputs.fresh)
     # On the first day there was no forecast yet that could have moved.
     if not inputs.fresh or inputs.age_days < 1:
-        return Outcome(now)
+        return Outcome(now, film=film)
     try:
         day_ago = work_out(
             replace(inputs, course=replace(course, readings=earlier), fresh=frozenset())
         )
     except ImpossibleInput:
         return Outcome(None)
-    return Outcome(now, day_ago)
+    return Outcome(now, day_ago, film)
 
 
 def imagined_of(inputs: ForecastInputs, now_day: float, change: WhatIf) -> Forecast | None:

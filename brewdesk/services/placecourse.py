@@ -122,6 +122,40 @@ def course_between(
     return PlaceCourse(step_h, tuple(sorted(points, key=lambda point: point.at)))
 
 
+@dataclass(frozen=True, slots=True)
+class PlaceSeries:
+    """What was written down of a place's temperature: typed, and the logs it has."""
+
+    typed: tuple[PlaceTemperature, ...]
+    logs: tuple[TemperatureLog, ...]
+
+
+def series_of(unit: ReadUnit, place_id: int) -> PlaceSeries:
+    """Read what was written down of a place's temperature, without the logs' samples."""
+    return PlaceSeries(
+        unit.place_temperatures.where(order_by="at", place_id=place_id),
+        unit.temperature_logs.where(place_id=place_id),
+    )
+
+
+def course_in(
+    unit: ReadUnit,
+    means: SampleMeans,
+    series: PlaceSeries,
+    from_at: datetime,
+    to_at: datetime,
+    *,
+    step_h: int | None = None,
+) -> PlaceCourse:
+    """Return the course of a place's temperature between two instants, as one reading sees it."""
+    logs = [
+        (log, means.of(unit, log.content_hash))
+        for log in series.logs
+        if log.last_at >= from_at and log.first_at <= to_at
+    ]
+    return course_between(series.typed, logs, from_at, to_at, step_h or step_for(from_at, to_at))
+
+
 def _point(number: int, step_h: int, found: _Bin, is_typed: bool) -> CoursePoint:
     middle_s = (number + 0.5) * step_h * SECONDS_PER_HOUR
     return CoursePoint(

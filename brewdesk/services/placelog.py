@@ -16,7 +16,7 @@ from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
 from brewdesk.services.packedsamples import SAMPLE_BYTES, Packed, last_of
-from brewdesk.services.placecourse import PlaceCourse, SampleMeans, course_between, step_for
+from brewdesk.services.placecourse import PlaceCourse, SampleMeans, course_in, series_of
 from brewdesk.store.records import (
     Place,
     PlaceTemperature,
@@ -101,13 +101,15 @@ class PlaceLog:
         ``step_h`` is the width of the steps [h]; without it the finest that fits a picture.
         """
         with self._door.store.read() as unit:
-            return course_in(unit, self.means, place_id, from_at, to_at, step_h=step_h)
+            series = series_of(unit, place_id)
+            return course_in(unit, self.means, series, from_at, to_at, step_h=step_h)
 
     def warmth_of(
         self, unit: ReadUnit, place_id: int, from_at: datetime, to_at: datetime
     ) -> tuple[tuple[datetime, float], ...]:
         """Return means of six hours by the instant in their middle, as one reading sees them."""
-        course = course_in(unit, self.means, place_id, from_at, to_at, step_h=WARMTH_STEP_H)
+        series = series_of(unit, place_id)
+        course = course_in(unit, self.means, series, from_at, to_at, step_h=WARMTH_STEP_H)
         return tuple(
             (point.at, point.temperature_c)
             for point in course.points
@@ -274,25 +276,6 @@ class PlaceLog:
     def _name_of(self, place_id: int) -> str:
         with self._door.store.read() as unit:
             return unit.places.get(place_id).name
-
-
-def course_in(
-    unit: ReadUnit,
-    means: SampleMeans,
-    place_id: int,
-    from_at: datetime,
-    to_at: datetime,
-    *,
-    step_h: int | None = None,
-) -> PlaceCourse:
-    """Return the course of a place's temperature between two instants, as one reading sees it."""
-    logs = [
-        (log, means.of(unit, log.content_hash))
-        for log in unit.temperature_logs.where(place_id=place_id)
-        if log.last_at >= from_at and log.first_at <= to_at
-    ]
-    typed = unit.place_temperatures.where(order_by="at", place_id=place_id)
-    return course_between(typed, logs, from_at, to_at, step_h or step_for(from_at, to_at))
 
 
 def latest_of(unit: ReadUnit, place_id: int) -> LatestTemperature | None:

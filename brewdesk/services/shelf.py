@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
-from typing import TYPE_CHECKING, TypeVar
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta, tzinfo
+from functools import lru_cache
 
 from brewdesk.services import suspicion
-from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
 from brewdesk.services.ledger import balance_of
 from brewdesk.services.palate import TasteBand, set_band
-from brewdesk.services.placelog import LatestTemperature, latest_in
+from brewdesk.services.placelog import LatestTemperature
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
-from brewdesk.services.reminders import OPEN_STATES, no_window
+from brewdesk.services.reminders import no_window
 from brewdesk.services.settings import Settings
+from brewdesk.services.shelfrows import ShelfRows
 from brewdesk.store.records import Batch, Care, Culture, Reading, Reminder, Step, Transfer, Vessel
 from culturecore import safety
 from culturecore import vessels as shapes
@@ -23,18 +23,16 @@ from culturecore.outcome import Level, Verdict
 from culturecore.stages import (
     BatchPurpose,
     BatchStage,
-    CareKind,
     Look,
     Quantity,
     ReminderKind,
     StepKind,
     StepState,
+    VesselShape,
 )
 
-if TYPE_CHECKING:
-    from brewdesk.store.unitofwork import ReadUnit
-
-ON_SHELF = (BatchStage.PLANNED, BatchStage.BREWING, BatchStage.SOURING, BatchStage.DRAWN_OFF)
+_JARS_AT_ONCE = 16  # are looked at within a turn of the window's thread
+_KEPT = 1024
 
 _NEXT_OF_REMINDER = {
     ReminderKind.PH_CHECK: "take_ph",
@@ -57,8 +55,6 @@ _NEXT_OF_STAGE = {
 SETTLED_PH_CODES = ("ph_low_enough", "ph_over_acid")
 SD_UNKNOWN_PH = 0.3  # a reading without stated uncertainty counts as one by strip
 _G_PER_L_OF_WATER = 1000.0  # close enough for a drawing of hot water in a jar
-
-V = TypeVar("V")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,26 +90,14 @@ class JarView:
     alerts: tuple[Verdict, ...]
 
 
-_ROW_TOPICS = (
-    Topic.VESSELS | Topic.BATCHES | Topic.CULTURES | Topic.READINGS | Topic.STEPS | Topic.PLACES
-)
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """What is the same for all jars that are looked at together."""
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Rows:
-    """What one reading of the store brought, sorted by what it belongs to."""
-
-    vessels: tuple[Vessel, ...]
-    batch_in: dict[int, Batch]
-    cultures: dict[int, Culture]
-    resting_in: dict[int, Culture]
-    readings_of: dict[int, list[Reading]]
-    steps_of: dict[int, list[Step]]
-    reminders_of: dict[int, list[Reminder]]
-    transfers_of: dict[int, list[Transfer]]
-    reminders_of_culture: dict[int, list[Reminder]]
-    rest_ph: dict[int, Care]
-    latest_in: dict[int, LatestTemperature]
+    now: datetime
+    today: date
+    zone: tzinfo
+    band: TasteBand
 
 
 class Shelf:
@@ -134,44 +118,47 @@ class Shelf:
         self._door = door
         self._band = band if band is not None else lambda: set_band(settings)
         self._window_of = window_of
-        # What was read is kept until it changes: the shelf is looked at again at every word.
-        self._readings_of: dict[int, list[Reading]] = {}
-        self._rows: _Rows | None = None
-        self._has_other_reminders = False
-        door.changes.changed.connect(self._on_changed)
+        self._rows = ShelfRows(door)  # kept: the shelf is looked at again at every word
 
     def jars(self) -> tuple[JarView, ...]:
         """Return the jars in shelf order; retired vessels are not on the shelf."""
+        self._rows.read()
+        look = self._look()
+        return tuple(self._jar(vessel, look) for vessel in self._rows.vessels())
+
+    def jars_in_turns(self) -> Iterator[tuple[JarView, ...] | None]:
+        """Look at all jars in small pieces: None while there is more to do, then the jars.
+
+        Between the steps the window has time to paint. What changes meanwhile is not waited
+        for; whoever looks hears of it and looks anew.
+        """
+        for _ in self._rows.pieces():
+            yield None
+        look, found = self._look(), list[JarView]()
+        vessels = self._rows.vessels()
+        for first in range(0, len(vessels), _JARS_AT_ONCE):
+            found += (self._jar(one, look) for one in vessels[first : first + _JARS_AT_ONCE])
+            yield None
+        yield tuple(found)
+
+    def jar(self, vessel_id: int) -> JarView | None:
+        """Return one vessel's jar; None if it is not on the shelf."""
+        self._rows.read()
+        for vessel in self._rows.vessels():
+            if vessel.id == vessel_id:
+                return self._jar(vessel, self._look())
+        return None
+
+    def _look(self) -> _Look:
+        now, zone = self._door.clock.now(), self._door.clock.zone()
+        return _Look(now, now.astimezone(zone).date(), zone, self._band())
+
+    def _jar(self, vessel: Vessel, look: _Look) -> JarView:
         rows = self._rows
-        if rows is None or self._has_other_reminders:
-            with self._door.store.read() as unit:
-                if rows is None:
-                    rows = _read(unit, self._readings_of)
-                else:
-                    reminders = unit.reminders.where(state=OPEN_STATES)
-                    rows = replace(
-                        rows,
-                        reminders_of=_grouped(reminders, lambda row: row.batch_id or 0),
-                        reminders_of_culture=_grouped(reminders, lambda row: row.culture_id or 0),
-                    )
-            self._rows, self._has_other_reminders = rows, False
-        return tuple(self._jar(vessel, rows) for vessel in rows.vessels)
-
-    def _on_changed(self, change: Change) -> None:
-        if change.concerns(_ROW_TOPICS):
-            self._rows = None
-        if change.concerns(Topic.REMINDERS):
-            self._has_other_reminders = True
-        if change.concerns(Topic.READINGS | Topic.BATCHES):
-            for batch_id in tuple(self._readings_of):
-                if change.concerns_batch(batch_id):
-                    del self._readings_of[batch_id]
-
-    def _jar(self, vessel: Vessel, rows: _Rows) -> JarView:
-        batch = rows.batch_in.get(vessel.id)
-        readings = [] if batch is None else rows.readings_of.get(batch.id, [])
-        steps = [] if batch is None else rows.steps_of.get(batch.id, [])
-        reminders = [] if batch is None else rows.reminders_of.get(batch.id, [])
+        batch = rows.batch_in(vessel.id)
+        readings = [] if batch is None else rows.readings_of(batch.id)
+        steps = [] if batch is None else rows.steps_of(batch.id)
+        reminders = [] if batch is None else rows.reminders_of(batch.id)
         ph = _latest(_of_the_blend(batch, readings), Quantity.PH)
         pellicle = _latest(readings, Quantity.PELLICLE_MM)
         culture = _culture_of(vessel, batch, rows)
@@ -179,200 +166,126 @@ class Shelf:
         is_drink = batch is not None and batch.purpose is BatchPurpose.DRINK
         if batch is not None and is_drink and batch.stage is BatchStage.SOURING:
             window = self._window_of(batch.id)
-        stage_code = self._stage_code(batch, ph, window)
+        stage_code = _stage_code(batch, ph, window, look)
         next_code, next_at = _next(stage_code, batch, reminders, steps, window)
-        moved = rows.transfers_of.get(batch.id, []) if batch is not None else []
+        moved = rows.transfers_of(batch.id) if batch is not None else []
         volume_l = _volume_l(batch, steps, moved)
         if batch is None or not batch.stage.is_live:
-            volume_l = _resting_l(rows.resting_in.get(vessel.id))
+            volume_l = _resting_l(rows.resting_in(vessel.id))
         volume_l = min(volume_l, vessel.brim_volume_l)
         rest_ph: Care | None = None
         if batch is None and culture is not None:
-            rest_ph = rows.rest_ph.get(culture.id)
-            next_code, next_at = _next_at_rest(
-                rows.reminders_of_culture.get(culture.id, []), next_code
-            )
+            rest_ph = rows.rest_ph(culture.id)
+            next_code, next_at = _next_at_rest(rows.reminders_of_culture(culture.id), next_code)
         outline = (vessel.shape, vessel.inner_diameter_cm, vessel.brim_volume_l)
         measured_mm = pellicle.value if pellicle is not None else None
         if measured_mm is None and culture is not None:
             measured_mm = culture.pellicle_mm
         return JarView(
             vessel=vessel,
-            profile=shapes.profile(*outline),
+            profile=_profile(*outline),
             batch=batch,
             culture=culture,
             fill_volume_l=volume_l,
             fill_fraction=volume_l / vessel.brim_volume_l,
-            liquid_height_cm=shapes.liquid_height_cm(*outline, volume_l),
+            liquid_height_cm=_liquid_height_cm(*outline, volume_l),
             latest_ph=ph.value if ph is not None else rest_ph.ph if rest_ph else None,
             ph_at=ph.at if ph is not None else rest_ph.at if rest_ph else None,
             pellicle_mm=measured_mm,
-            day_number=self._day_number(batch),
+            day_number=_day_number(batch, look),
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,
             alerts=_with_suspicion(
                 batch,
                 culture,
-                self._alerts(
+                _alerts(
                     vessel,
                     batch,
                     ph,
                     _latest(readings, Quantity.LOOK),
-                    rows.latest_in.get(vessel.place_id),
+                    rows.latest_in(vessel.place_id),
+                    look.now,
                 ),
             ),
         )
 
-    def _stage_code(
-        self, batch: Batch | None, ph: Reading | None, window: TastingWindow | None
-    ) -> str:
-        if batch is None:
-            return "empty"
-        if batch.stage is not BatchStage.SOURING:
-            return str(batch.stage.value)
-        if batch.purpose is BatchPurpose.CULTURE:
-            return "souring"  # it is grown, not drunk: it has no window
-        now = self._door.clock.now()
-        # A pH that was measured outweighs a window that was forecast.
-        if ph is not None and ph.value is not None:
-            band = self._band()
-            if ph.value <= band.too_sour_ph:
-                return "past_window"
-            if ph.value <= band.first_taste_ph:
-                return "tasting"
-        if window is None or window.opens_at is None or now < window.opens_at:
-            return "souring"
-        is_over = window.closes_at is not None and now >= window.closes_at
-        return "past_window" if is_over else "tasting"
 
-    def _day_number(self, batch: Batch | None) -> int | None:
-        if batch is None or batch.started_at is None or not batch.stage.is_live:
-            return None
-        zone = self._door.clock.zone()
-        today = self._door.clock.now().astimezone(zone).date()
-        return (today - batch.started_at.astimezone(zone).date()).days
+def _stage_code(
+    batch: Batch | None, ph: Reading | None, window: TastingWindow | None, look: _Look
+) -> str:
+    if batch is None:
+        return "empty"
+    if batch.stage is not BatchStage.SOURING:
+        return str(batch.stage.value)
+    if batch.purpose is BatchPurpose.CULTURE:
+        return "souring"  # it is grown, not drunk: it has no window
+    # A pH that was measured outweighs a window that was forecast.
+    if ph is not None and ph.value is not None:
+        if ph.value <= look.band.too_sour_ph:
+            return "past_window"
+        if ph.value <= look.band.first_taste_ph:
+            return "tasting"
+    if window is None or window.opens_at is None or look.now < window.opens_at:
+        return "souring"
+    is_over = window.closes_at is not None and look.now >= window.closes_at
+    return "past_window" if is_over else "tasting"
 
-    def _alerts(
-        self,
-        vessel: Vessel,
-        batch: Batch | None,
-        ph: Reading | None,
-        look: Reading | None,
-        around: LatestTemperature | None,
-    ) -> tuple[Verdict, ...]:
-        found = []
-        # A material that only calls for care was pointed out when the vessel was added.
-        material = safety.material_verdict(vessel.material)
-        if material.level is Level.STOP:
-            found.append(material)
-        if batch is not None and batch.stage.is_live and look is not None:
-            seen = safety.look_verdict(Look(look.text))
-            if seen is not None:
-                found.append(seen)
-        if batch is not None and batch.stage is BatchStage.SOURING:
-            found.extend(self._souring_alerts(batch, ph))
-            if around is not None:
-                age_hours = (self._door.clock.now() - around.at) / timedelta(hours=1)
-                place = safety.place_now_verdict(around.temperature_c, age_hours)
-                found += [place] if place is not None else []
-        return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
 
-    def _souring_alerts(self, batch: Batch, ph: Reading | None) -> Iterable[Verdict]:
-        if batch.started_at is None:
-            return
-        now_day = max(0.0, _days(self._door.clock.now() - batch.started_at))
-        length = safety.souring_length_verdict(now_day)
-        if length is not None:
-            yield length
-        deadline = safety.limit("ph_deadline_days")
-        verdict = None
-        if ph is not None and ph.value is not None:
-            read_day = _days(ph.at - batch.started_at)
-            sd = ph.sd if ph.sd is not None else SD_UNKNOWN_PH
-            verdict = safety.ph_verdict(ph.value, sd, read_day)
-            if read_day >= deadline or verdict.code in SETTLED_PH_CODES:
-                yield verdict
-                return
-        # What was read before the deadline and was not low enough by then says nothing of today.
-        if now_day >= deadline:
-            numbers = {"day": now_day, "deadline_days": deadline}
-            yield Verdict("ph_not_taken_by_deadline", Level.WARN, numbers)
-        elif verdict is not None:
+def _day_number(batch: Batch | None, look: _Look) -> int | None:
+    if batch is None or batch.started_at is None or not batch.stage.is_live:
+        return None
+    return (look.today - batch.started_at.astimezone(look.zone).date()).days
+
+
+def _alerts(
+    vessel: Vessel,
+    batch: Batch | None,
+    ph: Reading | None,
+    look: Reading | None,
+    around: LatestTemperature | None,
+    now: datetime,
+) -> tuple[Verdict, ...]:
+    found = []
+    # A material that only calls for care was pointed out when the vessel was added.
+    material = safety.material_verdict(vessel.material)
+    if material.level is Level.STOP:
+        found.append(material)
+    if batch is not None and batch.stage.is_live and look is not None:
+        seen = safety.look_verdict(Look(look.text))
+        if seen is not None:
+            found.append(seen)
+    if batch is not None and batch.stage is BatchStage.SOURING:
+        found.extend(_souring_alerts(batch, ph, now))
+        if around is not None:
+            age_hours = (now - around.at) / timedelta(hours=1)
+            place = safety.place_now_verdict(around.temperature_c, age_hours)
+            found += [place] if place is not None else []
+    return tuple(verdict for verdict in found if verdict.level is not Level.INFORM)
+
+
+def _souring_alerts(batch: Batch, ph: Reading | None, now: datetime) -> Iterable[Verdict]:
+    if batch.started_at is None:
+        return
+    now_day = max(0.0, _days(now - batch.started_at))
+    length = safety.souring_length_verdict(now_day)
+    if length is not None:
+        yield length
+    deadline = safety.limit("ph_deadline_days")
+    verdict = None
+    if ph is not None and ph.value is not None:
+        read_day = _days(ph.at - batch.started_at)
+        sd = ph.sd if ph.sd is not None else SD_UNKNOWN_PH
+        verdict = safety.ph_verdict(ph.value, sd, read_day)
+        if read_day >= deadline or verdict.code in SETTLED_PH_CODES:
             yield verdict
-
-
-def _read(unit: ReadUnit, readings_of: dict[int, list[Reading]]) -> _Rows:
-    """Read all but the readings that are known already; the new ones are added to them."""
-    vessels = unit.vessels.where(order_by="shelf_order", retired_at=None)
-    batches = unit.batches.where(order_by=("planned_at", "id"), stage=ON_SHELF)
-    batch_in = _shown_batches(batches)
-    shown_ids = tuple(batch.id for batch in batch_in.values())
-    brewing_ids = tuple(
-        batch.id for batch in batch_in.values() if batch.stage is BatchStage.BREWING
-    )
-    souring_in = {
-        vessel.place_id
-        for vessel in vessels
-        if vessel.id in batch_in and batch_in[vessel.id].stage is BatchStage.SOURING
-    }
-    cultures = unit.cultures.where()
-    reminders = unit.reminders.where(state=OPEN_STATES)
-    resting_ids = tuple(row.id for row in cultures if row.rest_volume_l is not None)
-    measured_at_rest = (
-        unit.care.where(culture_id=resting_ids, kind=CareKind.PH, order_by="at")
-        if resting_ids
-        else ()
-    )
-    unread = tuple(batch_id for batch_id in shown_ids if batch_id not in readings_of)
-    if unread:
-        measured = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
-        found = unit.readings.where(order_by="at", batch_id=unread, quantity=measured)
-        readings_of.update({batch_id: [] for batch_id in unread})
-        readings_of.update(_grouped(found, lambda row: row.batch_id))
-    return _Rows(
-        vessels=vessels,
-        batch_in=batch_in,
-        cultures={culture.id: culture for culture in cultures},
-        resting_in={
-            culture.vessel_id: culture for culture in cultures if culture.vessel_id is not None
-        },
-        readings_of=readings_of,
-        steps_of=_grouped(
-            unit.steps.where(order_by="position", batch_id=brewing_ids), lambda row: row.batch_id
-        ),
-        reminders_of=_grouped(reminders, lambda row: row.batch_id or 0),
-        reminders_of_culture=_grouped(reminders, lambda row: row.culture_id or 0),
-        rest_ph={row.culture_id: row for row in measured_at_rest},
-        transfers_of=_transfers_of(unit, shown_ids),
-        latest_in=latest_in(unit, souring_in),
-    )
-
-
-def _transfers_of(unit: ReadUnit, batch_ids: tuple[int, ...]) -> dict[int, list[Transfer]]:
-    found: dict[int, list[Transfer]] = {}
-    for row in unit.transfers.where(from_batch_id=batch_ids):
-        found.setdefault(row.from_batch_id or 0, []).append(row)
-    for row in unit.transfers.where(to_batch_id=batch_ids):
-        found.setdefault(row.to_batch_id or 0, []).append(row)
-    return found
-
-
-def _shown_batches(batches: tuple[Batch, ...]) -> dict[int, Batch]:
-    """Choose each vessel's batch: the live one, else the one drawn off last."""
-    shown: dict[int, Batch] = {}
-    for batch in batches:
-        other = shown.get(batch.vessel_id)
-        if other is None or not other.stage.is_live:
-            shown[batch.vessel_id] = batch
-    return shown
-
-
-def _grouped(rows: Iterable[V], key: Callable[[V], int]) -> dict[int, list[V]]:
-    groups: dict[int, list[V]] = {}
-    for row in rows:
-        groups.setdefault(key(row), []).append(row)
-    return groups
+            return
+    # What was read before the deadline and was not low enough by then says nothing of today.
+    if now_day >= deadline:
+        numbers = {"day": now_day, "deadline_days": deadline}
+        yield Verdict("ph_not_taken_by_deadline", Level.WARN, numbers)
+    elif verdict is not None:
+        yield verdict
 
 
 def _of_the_blend(batch: Batch | None, readings: list[Reading]) -> list[Reading]:
@@ -385,10 +298,10 @@ def _latest(readings: list[Reading], quantity: Quantity) -> Reading | None:
     return next((row for row in reversed(readings) if row.quantity is quantity), None)
 
 
-def _culture_of(vessel: Vessel, batch: Batch | None, rows: _Rows) -> Culture | None:
+def _culture_of(vessel: Vessel, batch: Batch | None, rows: ShelfRows) -> Culture | None:
     if batch is not None and batch.stage.is_live and batch.culture_id is not None:
-        return rows.cultures.get(batch.culture_id)
-    return rows.resting_in.get(vessel.id)
+        return rows.culture(batch.culture_id)
+    return rows.resting_in(vessel.id)
 
 
 def _resting_l(culture: Culture | None) -> float:
@@ -450,6 +363,20 @@ def _with_suspicion(
     )
     is_seen = any(alert.code == "mold_discard_all" for alert in alerts)
     return (suspicion.suspect_verdict(), *alerts) if is_suspect and not is_seen else alerts
+
+
+@lru_cache(maxsize=_KEPT)
+def _profile(
+    shape: VesselShape, inner_diameter_cm: float, brim_volume_l: float
+) -> tuple[tuple[float, float], ...]:
+    return shapes.profile(shape, inner_diameter_cm, brim_volume_l)
+
+
+@lru_cache(maxsize=_KEPT)
+def _liquid_height_cm(
+    shape: VesselShape, inner_diameter_cm: float, brim_volume_l: float, volume_l: float
+) -> float:
+    return shapes.liquid_height_cm(shape, inner_diameter_cm, brim_volume_l, volume_l)
 
 
 def _days(span: timedelta) -> float:

@@ -272,7 +272,7 @@ class AcidChart(QWidget):
         if self._is_stale or self._spec is None:
             return
         plot = self._plot if self._plot is not None else self._make_plot()
-        plot.draw(self._spec, tokens())
+        plot.keep_up(self._spec, tokens())
         self._stack.setCurrentWidget(plot)
 
     def _tell(self) -> None:

@@ -6,6 +6,7 @@ Knows no chemistry: everything to draw comes in a `PlotSpec`.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from typing import Any
 
 import pyqtgraph as pg
@@ -22,6 +23,7 @@ _LEAST_DAYS = 2.0
 _PAN_SHARE = 0.1
 _ZOOM = 0.8
 _ABOVE_WORDS = 24  # no label may hide a reading
+_NOW_DIGITS = 2  # a quarter of an hour: far less than a pixel
 _EDGE_SHARE = 0.06  # so near an edge a label centred on its line would be cut off
 
 
@@ -89,6 +91,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         super().__init__(parent, axisItems={"bottom": self._axis, "left": ValueAxis()})
         self._spec: PlotSpec | None = None
         self._made: list[Any] = []
+        self._look: tuple[object, ...] | None = None  # of what is drawn now
         self._at_home = True
         item = self.getPlotItem()
         item.hideButtons()
@@ -102,8 +105,21 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self._cross.hide()
         item.addItem(self._cross, ignoreBounds=True)
 
+    def keep_up(self, spec: PlotSpec, colours: Tokens) -> bool:
+        """Show ``spec`` in ``colours``; whether that had to be drawn, since it was not there."""
+        look = self._look_of(spec, colours)
+        if look == self._look:
+            self._spec = spec
+            if self._at_home:
+                self.reset_view()
+            return False
+        self.draw(spec, colours)
+        self._look = look
+        return True
+
     def draw(self, spec: PlotSpec, colours: Tokens) -> None:
         """Show ``spec`` in ``colours``, replacing what was there."""
+        self._look = None
         item = self.getPlotItem()
         for made in self._made:
             item.removeItem(made)
@@ -120,6 +136,19 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self._set_limits(spec)
         if self._at_home:
             self.reset_view()
+
+    def _look_of(self, spec: PlotSpec, colours: Tokens) -> tuple[object, ...]:
+        """Return everything that makes a picture what it is."""
+        now_day = None if spec.now_day is None else round(spec.now_day, _NOW_DIGITS)
+        return (
+            replace(spec, now_day=now_day),
+            colours,
+            QApplication.font().key(),
+            self.devicePixelRatioF(),
+            QLocale().name(),
+            # The axis asks for its words while it paints: another zone or language is seen there.
+            self._axis.tickStrings([0.0, spec.day_range[1]], 1.0, 1.0),
+        )
 
     def reset_view(self) -> None:
         """Show the whole curve again."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
+
 from PySide6.QtCore import QPoint, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QApplication,
@@ -170,6 +172,11 @@ class JarSheet(QWidget):
 
     def show_jar(self, jar: JarView | None) -> None:
         """Put ``jar`` on show, keeping the tab in use where the jar has it."""
+        for _ in self.show_in_turns(jar):
+            pass
+
+    def show_in_turns(self, jar: JarView | None) -> Iterator[None]:
+        """Do as `show_jar` in small steps, between which the window has time to paint."""
         changed = (self._jar is None) != (jar is None) or (
             self._jar is not None and jar is not None and self._jar.vessel.id != jar.vessel.id
         )
@@ -181,7 +188,8 @@ class JarSheet(QWidget):
             return
         self._show_header(jar)
         self._show_alerts(jar)
-        self._show_tabs(jar, fresh=changed or stage_before != jar.stage_code)
+        yield
+        yield from self._show_tabs(jar, fresh=changed or stage_before != jar.stage_code)
 
     def show_readings(self) -> None:
         """Bring the reading form to the front, ready to type."""
@@ -252,7 +260,7 @@ class JarSheet(QWidget):
         for alert in jar.alerts:
             self._alerts.addWidget(VerdictCard(alert, self))
 
-    def _show_tabs(self, jar: JarView, *, fresh: bool) -> None:
+    def _show_tabs(self, jar: JarView, *, fresh: bool) -> Iterator[None]:
         wanted = {
             "brewing": ("run", "photos", "facts", "journal"),
             "planned": ("facts", "journal"),
@@ -279,16 +287,24 @@ class JarSheet(QWidget):
         if jar.batch is None:
             return
         batch_id = jar.batch.id
-        self.journal.set_batch(batch_id)
-        if "photos" in wanted:
-            self.photos.set_batch(batch_id)
-        if "run" in wanted:
-            self.run_sheet.set_batch(batch_id)
-            self._scroll_later.start()
-        if "curve" in wanted:
-            self.form.set_batch(batch_id)
-            self.readings.set_batch(batch_id)
-            self.refresh_curve()
+        fillings: list[tuple[str, Callable[[int], None]]] = [
+            ("journal", self.journal.set_batch),
+            ("photos", self.photos.set_batch),
+            ("run", self._show_run_sheet),
+            ("curve", self.form.set_batch),
+            ("curve", self.readings.set_batch),
+            ("curve", lambda _batch_id: self.refresh_curve()),
+        ]
+        for key, fill in fillings:
+            if key in wanted or key == "journal":
+                yield
+                if self._jar is not jar:  # another was put on show meanwhile
+                    return
+                fill(batch_id)
+
+    def _show_run_sheet(self, batch_id: int) -> None:
+        self.run_sheet.set_batch(batch_id)
+        self._scroll_later.start()
 
     def allow_curves(self) -> None:
         """Draw curves from now on: the first one costs its library's import."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Iterator
 
 from PySide6.QtCore import QPoint, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
@@ -35,6 +35,9 @@ from brewdesk.widgets.theme import SPACE, tokens
 
 SHEET_SHARE = 0.47
 _FEW_JARS = 24  # are shown anew in less than a frame
+_TURN_S = 0.005  # for which showing many may keep the window's thread: a third of a frame
+_BEFORE_PAINT_S = 0.05
+_DONE = object()
 
 SHELF_TOPICS = (
     Topic.VESSELS
@@ -113,7 +116,7 @@ class ShelfPage(QWidget):
         self._later.setSingleShot(True)
         self._later.setInterval(0)
         self._later.timeout.connect(self._take_turn)
-        self._turns: list[Callable[[], None]] = []
+        self._work: Iterator[None] | None = None
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -156,8 +159,13 @@ class ShelfPage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what changed while hidden."""
         super().showEvent(event)
-        if self._stale:
-            self.refresh()
+        if not self._stale:
+            return
+        # Few jars are there with the first paint. Many go on coming between the next ones.
+        self._later.stop()
+        self._work = self._refreshing()
+        if not self._is_done_within(_BEFORE_PAINT_S):
+            self._later.start()
 
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(SHELF_TOPICS):
@@ -169,34 +177,58 @@ class ShelfPage(QWidget):
     def refresh(self) -> None:
         """Read the shelf again and show it."""
         self._later.stop()
-        self._turns.clear()
+        self._work = None
         self._stale = False
-        self._show_jars(self._desk.shelf.jars())
+        jars = self._desk.shelf.jars()
+        self.model.set_jars(jars)
+        self._show_jars(jars)
         self._show_current()
 
     def _refresh_later(self) -> None:
         """Do as `refresh` in turns: with many jars all of it at once would be seen."""
-        self._turns.clear()
+        self._work = None
         self._later.start()
 
     def _take_turn(self) -> None:
-        if self._turns:
-            self._turns.pop(0)()
-        elif self.model.rowCount() <= _FEW_JARS:
-            self.refresh()
-        else:
-            self._stale = False
-            jars = self._desk.shelf.jars()
-            self._turns = [
-                lambda: self.model.set_jars(jars),
-                lambda: self._show_jars(jars),
-                self._show_current,
-            ]
-        if self._turns:
+        """Go on for as long as the window can spare its thread, at least by one step."""
+        if self._work is None:
+            if self.model.rowCount() <= _FEW_JARS:
+                self.refresh()
+                return
+            self._work = self._refreshing()
+        if not self._is_done_within(_TURN_S):
             self._later.start()
 
+    def _is_done_within(self, seconds: float) -> bool:
+        """Go on with the work for so long; whether nothing of it is left."""
+        clock, work = self._desk.clock, self._work
+        began = clock.monotonic()
+        while work is not None and next(work, _DONE) is not _DONE:
+            if self._work is not work:  # all of it was done or begun anew meanwhile
+                return True
+            if clock.monotonic() - began >= seconds:
+                return False
+        self._work = None
+        return True
+
+    def _refreshing(self) -> Iterator[None]:
+        """Read the shelf again and show it, in small steps."""
+        self._stale = False
+        jars: tuple[JarView, ...] = ()
+        for found in self._desk.shelf.jars_in_turns():
+            jars = found or ()
+            yield
+        yield from self.model.set_in_turns(jars)
+        yield
+        self._show_jars(jars)
+        yield
+        jar = self.view.currentIndex().data(JAR_ROLE)
+        if jar is not None:
+            for _ in self.sheet.show_in_turns(jar):
+                yield
+            self._split()
+
     def _show_jars(self, jars: tuple[JarView, ...]) -> None:
-        self.model.set_jars(jars)
         self._stack.setCurrentWidget(self.view if jars else self.empty)
         self.add_button.setIcon(icon("add"))
         self.add_button.setVisible(bool(jars))
@@ -240,7 +272,7 @@ class ShelfPage(QWidget):
 
     def choose_vessel(self, vessel_id: int) -> None:
         """Make the vessel's jar the chosen one."""
-        if self._stale:
+        if self._stale or self._work is not None:
             self.refresh()
         row = self.model.row_of(vessel_id)
         if row is not None:
@@ -252,11 +284,10 @@ class ShelfPage(QWidget):
         return self.sheet.jar()
 
     def _on_chosen(self, vessel_id: int) -> None:
-        for jar in self._desk.shelf.jars():
-            if jar.vessel.id == vessel_id:
-                self.sheet.show_jar(jar)
-                self._split()
-                return
+        jar = self._desk.shelf.jar(vessel_id)
+        if jar is not None:
+            self.sheet.show_jar(jar)
+            self._split()
 
     def _on_opened(self, vessel_id: int) -> None:
         self._on_chosen(vessel_id)

@@ -95,6 +95,9 @@ class ShelfView(QListView):
         self._fonts: tuple[QFont, QFont] | None = None
         self._words_px: tuple[int, int] | None = None  # room for the words: width, height
         self._tallest: float | None = None  # asked for by every cell, found once
+        self._sizes: dict[int, tuple[JarView, float, float]] = {}
+        self._fitted: tuple[object, float | None] | None = None  # for what, and the scale
+        self._laid_out: object = None
         self._carriage: Carriage | None = None
         self._pressed_at: QPoint | None = None
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
@@ -152,7 +155,15 @@ class ShelfView(QListView):
         return self._cell_width_at(jar, self.scale_px_per_cm)
 
     def _cell_width_at(self, jar: JarView, scale: float) -> int:
-        return self._cell_width_of(widest_cm(look_of(jar)), self._room_for_words()[0], scale)
+        return self._cell_width_of(self._size_of(jar)[0], self._room_for_words()[0], scale)
+
+    def _size_of(self, jar: JarView) -> tuple[float, float]:
+        """Width and height of a jar [cm], found once a view: the layout asks again and again."""
+        known = self._sizes.get(jar.vessel.id)
+        if known is None or known[0] is not jar:
+            look = look_of(jar)
+            known = self._sizes[jar.vessel.id] = (jar, widest_cm(look), total_height_cm(look))
+        return known[1:]
 
     @staticmethod
     def _cell_width_of(jar_cm: float, words_px: int, scale: float) -> int:
@@ -166,7 +177,7 @@ class ShelfView(QListView):
 
     def _tallest_cm(self) -> float:
         if self._tallest is None:
-            heights = (total_height_cm(look_of(jar)) for jar in self._jars())
+            heights = (self._size_of(jar)[1] for jar in self._jars())
             self._tallest = max(heights, default=20.0)
         return self._tallest
 
@@ -193,37 +204,54 @@ class ShelfView(QListView):
         """Largest scale at which all boards are seen at once; None if there is none."""
         room_w = max(200, self.width() - 2 * self.frameWidth())
         room_h = max(200, self.height() - 2 * self.frameWidth())
+        widths_cm = tuple(self._size_of(jar)[0] for jar in jars)
+        asked = (widths_cm, tallest, room_w, room_h, self._room_for_words())
+        if self._fitted is None or self._fitted[0] != asked:
+            self._fitted = (asked, self._found_scale(widths_cm, tallest, room_w, room_h))
+        return self._fitted[1]
+
+    def _found_scale(
+        self, widths_cm: tuple[float, ...], tallest: float, room_w: int, room_h: int
+    ) -> float | None:
         around = HEADROOM_PX + BOARD_PX + SPACE + self.text_height()
-        widths_cm = [widest_cm(look_of(jar)) for jar in jars]
         best: float | None = None
-        for rows in range(1, len(jars) + 1):
+        for rows in range(1, len(widths_cm) + 1):
             height = min(MOST_JAR_PX, room_h / rows - around - 1)
             if height < LEAST_JAR_PX:
                 break
             # Fewer, wider jars on a board may force a smaller scale than its height allows.
             scale = height / tallest
             least = LEAST_JAR_PX / tallest
-            while scale >= least and self._rows_needed(widths_cm, scale, room_w) > rows:
+            while scale >= least and self._needs_more(rows, widths_cm, scale, room_w):
                 scale *= 0.97
             if scale >= least and (best is None or scale > best):
                 best = scale
         return best
 
-    def _rows_needed(self, widths_cm: list[float], scale: float, room_w: int) -> int:
+    def _needs_more(
+        self, rows: int, widths_cm: tuple[float, ...], scale: float, room_w: int
+    ) -> bool:
+        """Whether so many boards are too few; looks at no more jars than it has to."""
         words_px = self._room_for_words()[0]
-        rows, used = 1, 0
+        used = 0
         for jar_cm in widths_cm:
             wide = self._cell_width_of(jar_cm, words_px, scale)
             if used and used + wide > room_w:
-                rows, used = rows + 1, 0
+                rows, used = rows - 1, 0
+                if rows == 0:
+                    return True
             used += wide
-        return rows
+        return False
 
     def refresh_looks(self) -> None:
-        """Lay out again after jars, fonts or colours changed."""
+        """Lay out again after jars, fonts or colours changed, if anything stands otherwise."""
         self._fonts = self._words_px = None
         self.fit_scale()
-        self.scheduleDelayedItemsLayout()
+        widths = tuple(self.cell_width(jar) for jar in self._jars())
+        layout = (widths, self.row_height(), self.jar_area())
+        if layout != self._laid_out:
+            self._laid_out = layout
+            self.scheduleDelayedItemsLayout()
         self.viewport().update()
 
     # --- choosing --------------------------------------------------------------------
@@ -434,10 +462,13 @@ class ShelfView(QListView):
         model = self.model()
         if model is None:
             return []
-        tops = {
-            round(self.visualRect(model.index(row, 0)).top() + self.jar_area())
-            for row in range(model.rowCount())
-        }
+        tops = set[int]()
+        bottom = self.viewport().height()
+        for row in range(model.rowCount()):
+            top = self.visualRect(model.index(row, 0)).top()
+            if top > bottom:  # the rows follow one another: none behind is in sight
+                break
+            tops.add(round(top + self.jar_area()))
         return sorted(tops)
 
     def _paint_board(self, painter: QPainter, board: QRect) -> None:

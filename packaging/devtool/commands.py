@@ -6,7 +6,8 @@ import os
 import platform
 import subprocess
 import sys
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -130,26 +131,34 @@ def evaluate(options: Options, arguments: Sequence[str]) -> int:
     if len(arguments) != 1 or not Path(arguments[0]).is_dir():
         raise CannotGoOn("'evaluate' takes one folder with CSV files of series.")
     folder = str(Path(arguments[0]).resolve())
-    sys.stdout.flush()
-    kept = os.dup(1)
-    os.dup2(2, 1)  # also what installers print
-    try:
+    with _output_kept_clean():
         environment = _prepared(options, DEV_LOCK)
-        sys.stdout.flush()
-    finally:
-        os.dup2(kept, 1)
-        os.close(kept)
     command = [str(environment.python), str(ROOT / "packaging" / "evaluate.py"), folder]
     return subprocess.call(command, cwd=ROOT, env=environment.variables())
 
 
 def bench_refresh(options: Options, arguments: Sequence[str]) -> int:
-    """Measure how a full shelf is forecast anew, and the window's frames meanwhile."""
-    needs.require(needs.OFFSCREEN, install=options.install_system)
-    environment = _prepared(options, RUN_LOCK)
-    script = str(ROOT / "packaging" / "bench_refresh.py")
+    """Measure how a full shelf is forecast anew; only the JSON goes to standard output."""
+    with _output_kept_clean():
+        needs.require(needs.OFFSCREEN, install=options.install_system)
+        environment = _prepared(options, RUN_LOCK)
+    command = [str(environment.python), str(ROOT / "packaging" / "bench_refresh.py"), *arguments]
     variables = {**environment.variables(), "QT_QPA_PLATFORM": "offscreen"}
-    return _call([str(environment.python), script, *arguments], variables)
+    return subprocess.call(command, cwd=ROOT, env=variables)
+
+
+@contextmanager
+def _output_kept_clean() -> Iterator[None]:
+    """Send what is said meanwhile to standard error, also what installers print."""
+    sys.stdout.flush()
+    kept = os.dup(1)
+    os.dup2(2, 1)
+    try:
+        yield
+        sys.stdout.flush()
+    finally:
+        os.dup2(kept, 1)
+        os.close(kept)
 
 
 def doctor(options: Options, arguments: Sequence[str]) -> int:

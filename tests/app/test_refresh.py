@@ -14,7 +14,7 @@ from PySide6.QtCore import Qt, QTimer
 
 from brewdesk.bootstrap import Program
 from brewdesk.services.changes import Topic
-from brewdesk.services.jobs import Jobs
+from brewdesk.services.jobs import Jobs, Pool
 from brewdesk.services.reminders import Reminders
 from brewdesk.store.records import ReadingDraft
 from culturecore.stages import Method, Quantity
@@ -38,18 +38,16 @@ class LookedAtClock(FakeClock):
 
 
 class NotedJobs(InlineJobs):
-    """Holds every job but the first, and knows which were urgent."""
+    """Holds what is to be done apart, and knows which of it was urgent."""
 
     def __init__(self) -> None:
-        super().__init__(hold=True)
+        super().__init__()
         self.urgent: list[str | None] = []
 
     def run(self, work, done, failed=None, key=None, **how) -> None:
-        if key == "place-logs":  # the forecasts are asked for behind it
-            done(work())
-            return
         if how.get("is_urgent"):
             self.urgent.append(key)
+        self.hold = how.get("pool") is Pool.APART
         super().run(work, done, failed, key, **how)
 
     def forecasts(self) -> list[str]:

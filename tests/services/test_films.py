@@ -7,7 +7,8 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from PySide6.QtCore import QLocale
 
-from brewdesk.services.films import Films
+from brewdesk.services.films import FilmReader
+from brewdesk.services.filmwork import film_of as film_of_course
 from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.jarcourse import JarCourse
 from brewdesk.services.wording.films import film_words
@@ -69,7 +70,8 @@ def film_of(pantry, batch):
     with pantry.store.read() as unit:
         vessel = unit.vessels.get(batch.vessel_id)
         readings = unit.readings.where(batch_id=batch.id, quantity=Quantity.TEMPERATURE_C)
-    return Films(pantry.door).of_course(JarCourse(batch, vessel, readings))
+        inputs = FilmReader(pantry.door).of(unit, batch)
+    return film_of_course(JarCourse(batch, vessel, readings), inputs)
 
 
 def note(pantry, batch):
