@@ -38,6 +38,7 @@ IN_README = frozenset(
         "shelf-brewing-light",
         "readings-tasting-light",
         "due-dark",
+        "bottles-light",
         "reckoner-light",
         "published-day-3-light",
         "published-day-6-light",
@@ -157,7 +158,7 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "due", "cultures", "history", "reckoner", "settings"):
+            for page in ("plan", "bottles", "due", "cultures", "history", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
         program.leave()

@@ -3,38 +3,42 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from brewdesk.services import lending, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.batches import Batches
+from brewdesk.services.bottlefilling import fill_bottles
+from brewdesk.services.bottlingparts import (
+    BottlingParts,
+    can_be_felt,
+    check_facts,
+    has_culture,
+    kitchen_c,
+    parts_in,
+    warmest_jar_c,
+    wish_as_filled,
+)
 from brewdesk.services.bottlingplan import Known, outlook_of, room_for_drink_l
 from brewdesk.services.bottlingwish import (
-    AdditionWish,
     BottleGroupWish,
     BottlingOutlook,
     BottlingWish,
 )
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
-from brewdesk.services.ending import end_batch
-from brewdesk.services.ledger import DROP_L, balance_in, check_volume
+from brewdesk.services.ledger import balance_in, check_volume
 from brewdesk.services.movingover import check_souring
 from brewdesk.services.names import tidy_name
 from brewdesk.services.toppingup import check_room
 from brewdesk.store.records import (
-    Addition,
-    AdditionDraft,
     Batch,
     BottleCheck,
     BottleCheckDraft,
-    BottleGroup,
-    BottleGroupDraft,
     Bottling,
     BottlingDraft,
-    TransferDraft,
 )
 from culturecore.blending import Liquid
 from culturecore.errors import ImpossibleInput
@@ -47,7 +51,6 @@ from culturecore.stages import (
     BottlingState,
     CheckKind,
     Quantity,
-    TransferKind,
 )
 
 if TYPE_CHECKING:
@@ -57,7 +60,6 @@ T = TypeVar("T")
 
 OPEN_STATES = (BottlingState.CONDITIONING, BottlingState.CHILLED)
 WARMER_THAN_USUAL_C = 5.0  # how much warmer than usual a place may get; an assumption
-_MOST_C = 40.0
 _FITS = 1.005  # of the bottles' room: what a hand that fills them makes up for
 USUAL_COLD_C = 4.0
 
@@ -68,29 +70,6 @@ class StoppedBottling(Exception):  # noqa: N818  # named for what happens, not a
     def __init__(self, verdicts: tuple[Verdict, ...]) -> None:
         self.verdicts = verdicts
         super().__init__(", ".join(verdict.code for verdict in verdicts))
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BottlingParts:
-    """What a bottling is made of, and what was seen of it, by time."""
-
-    bottling: Bottling
-    groups: tuple[BottleGroup, ...]
-    additions: tuple[Addition, ...]
-    checks: tuple[BottleCheck, ...]
-
-    @property
-    def bottle_count(self) -> int:
-        """How many bottles were filled."""
-        return sum(group.bottle_count for group in self.groups)
-
-    @property
-    def bottles_left(self) -> int:
-        """How many are still closed."""
-        opened = sum(
-            max(check.bottle_count, 1) for check in self.checks if check.kind is CheckKind.OPENED
-        )
-        return max(self.bottle_count - opened, 0)
 
 
 class Bottlings:
@@ -129,7 +108,7 @@ class Bottlings:
             batch = unit.batches.get(batch_id)
             place = unit.places.get(unit.vessels.get(batch.vessel_id).place_id)
             now_l = balance_in(unit, batch).now_l
-            warmest_c = _warmest_jar_c(unit, batch, place.temperature_c)
+            warmest_c = warmest_jar_c(unit, batch, place.temperature_c)
         group = BottleGroupWish(
             bottle_count=1,
             kind=BottleKind.FIZZY_GLASS,
@@ -142,9 +121,9 @@ class Bottlings:
             name=batch.name,
             groups=(replace(group, bottle_count=count),),
             place_id=place.id,
-            place_temperature_c=_kitchen_c(place.temperature_c),
-            warmest_c=_kitchen_c(place.temperature_c + WARMER_THAN_USUAL_C),
-            open_jar_c=_kitchen_c(warmest_c),
+            place_temperature_c=kitchen_c(place.temperature_c),
+            warmest_c=kitchen_c(place.temperature_c + WARMER_THAN_USUAL_C),
+            open_jar_c=kitchen_c(warmest_c),
         )
 
     def may_keep_in_jar(self, batch_id: int) -> bool:
@@ -223,7 +202,7 @@ class Bottlings:
                 "count": sum(group.bottle_count for group in wish.groups),
                 "override_reason": draft.override_reason,
             },
-            lambda unit: _fill(unit, batch, wish, draft, now),
+            lambda unit: fill_bottles(unit, batch, wish, draft, now),
             topics=Topic.BOTTLINGS | Topic.BATCHES | Topic.CULTURES,
             batch_id=batch.id,
             vessel_id=batch.vessel_id,
@@ -512,149 +491,3 @@ class Bottlings:
         return self._door.perform(
             kind, facts, work, topics=Topic.BOTTLINGS, batch_id=bottling.batch_id
         )
-
-
-def wish_as_filled(parts: BottlingParts) -> BottlingWish:
-    """Return the wish that a stored bottling came from."""
-    bottling = parts.bottling
-    return BottlingWish(
-        batch_id=bottling.batch_id,
-        name=bottling.name,
-        groups=tuple(
-            BottleGroupWish(
-                bottle_count=group.bottle_count,
-                kind=group.kind,
-                brim_volume_l=group.brim_volume_l,
-                headspace_share=group.headspace_share,
-                rated_bar=group.rated_bar,
-                is_test=group.is_test,
-                name=group.name,
-            )
-            for group in parts.groups
-        ),
-        additions=tuple(
-            AdditionWish(
-                kind=addition.kind,
-                name=addition.name,
-                mass_g=addition.mass_g,
-                sugar_share_low=addition.sugar_share_low,
-                sugar_share_high=addition.sugar_share_high,
-                source=addition.source,
-            )
-            for addition in parts.additions
-        ),
-        drink_volume_l=bottling.drink_volume_l,
-        target_volumes=bottling.target_volumes,
-        priming_kind=bottling.priming_kind,
-        priming_sugar_g=bottling.priming_sugar_g,
-        place_id=bottling.place_id,
-        place_temperature_c=_kitchen_c(bottling.place_temperature_c),
-        warmest_c=_kitchen_c(bottling.warmest_c),
-        open_jar_c=_kitchen_c(bottling.open_jar_c),
-        filled_at=bottling.filled_at,
-        note=bottling.note,
-    )
-
-
-def parts_in(unit: ReadUnit, bottling_id: int) -> BottlingParts:
-    """Return a bottling with its bottles, additions and checks. Raises NoSuchRow."""
-    return BottlingParts(
-        bottling=unit.bottlings.get(bottling_id),
-        groups=unit.bottle_groups.where(bottling_id=bottling_id, order_by=("position", "id")),
-        additions=unit.additions.where(bottling_id=bottling_id, order_by=("position", "id")),
-        checks=unit.bottle_checks.where(bottling_id=bottling_id, order_by=("at", "id")),
-    )
-
-
-def has_culture(unit: ReadUnit, batch: Batch) -> bool:
-    """Whether a culture is in the batch's jar, for starter to stay with."""
-    if batch.culture_id is None:
-        return False
-    return unit.cultures.get(batch.culture_id).vessel_id == batch.vessel_id
-
-
-def can_be_felt(groups: tuple[BottleGroup, ...]) -> bool:
-    """Whether one of the bottles gives way when it is pressed."""
-    return any(group.kind is BottleKind.FIZZY_PLASTIC or group.is_test for group in groups)
-
-
-def check_facts(bottling: Bottling, check: BottleCheckDraft) -> dict[str, object]:
-    """Return what the sentence about a look at bottles needs."""
-    return {
-        "name": bottling.name,
-        "check": check.kind.value,
-        "feel": None if check.feel is None else check.feel.value,
-        "gauge_bar": check.gauge_bar,
-        "opened": None if check.opened is None else check.opened.value,
-        "text": check.text,
-    }
-
-
-def _fill(
-    unit: UnitOfWork, batch: Batch, wish: BottlingWish, draft: BottlingDraft, now: datetime
-) -> Bottling:
-    transfer = unit.transfers.add(
-        TransferDraft(
-            at=draft.filled_at,
-            kind=TransferKind.DRINK,
-            volume_l=draft.drink_volume_l,
-            from_batch_id=batch.id,
-            override_reason=draft.override_reason,
-        )
-    )
-    bottling = unit.bottlings.add(replace(draft, transfer_id=transfer.id))
-    for position, group in enumerate(wish.groups):
-        unit.bottle_groups.add(
-            BottleGroupDraft(
-                bottling_id=bottling.id,
-                position=position,
-                bottle_count=group.bottle_count,
-                kind=group.kind,
-                brim_volume_l=group.brim_volume_l,
-                headspace_share=group.headspace_share,
-                rated_bar=group.rated_bar,
-                is_test=group.is_test,
-                name=group.name,
-            )
-        )
-    for position, addition in enumerate(wish.additions):
-        unit.additions.add(
-            AdditionDraft(
-                bottling_id=bottling.id,
-                position=position,
-                kind=addition.kind,
-                name=tidy_name(addition.name),
-                mass_g=addition.mass_g,
-                sugar_share_low=addition.sugar_share_low,
-                sugar_share_high=addition.sugar_share_high,
-                source=addition.source,
-            )
-        )
-    kept_in_jar_l = wish.starter_kept_l
-    if wish.starter_kept_l > 0.0 and wish.starter_culture_id is not None:
-        culture = unit.cultures.get(wish.starter_culture_id)
-        lending.keep_with(unit, batch, culture, wish.starter_kept_l, now)
-        kept_in_jar_l = 0.0
-    left_l = balance_in(unit, batch).now_l
-    if wish.closes_batch or left_l < DROP_L:
-        end_batch(
-            unit,
-            batch,
-            BatchStage.DRAWN_OFF,
-            now=now,
-            reason="",
-            kept_l=min(kept_in_jar_l, left_l),
-        )
-    return bottling
-
-
-def _kitchen_c(temperature_c: float) -> float:
-    return min(max(temperature_c, 0.0), _MOST_C)
-
-
-def _warmest_jar_c(unit: ReadUnit, batch: Batch, usual_c: float) -> float:
-    """Return the warmest that the open jar is known to have been since it was begun."""
-    rows = unit.readings.where(batch_id=batch.id, quantity=Quantity.TEMPERATURE_C)
-    read = [row.value for row in rows if row.value is not None]
-    settled = [value for value in read if value <= _MOST_C]
-    return max((usual_c, batch.place_temperature_c, *settled))

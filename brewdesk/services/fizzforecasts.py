@@ -14,8 +14,9 @@ from enum import Enum
 from typing import TYPE_CHECKING
 
 from brewdesk.services.bottle_reminder_rules import BottlingFacts
+from brewdesk.services.bottlingparts import BottlingParts, kitchen_c, parts_in
 from brewdesk.services.bottlingplan import DAY, ceiling_of, filling_of
-from brewdesk.services.bottlings import OPEN_STATES, USUAL_COLD_C, BottlingParts, parts_in
+from brewdesk.services.bottlings import OPEN_STATES, USUAL_COLD_C
 from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.door import Door
 from brewdesk.services.wording.bottlingnow import now_words
@@ -187,13 +188,13 @@ class FizzForecasts:
             ceiling_bar=limit("bottle_ceiling_bar") if ceiling is None else ceiling,
             sugar_low_g_per_l=low,
             sugar_high_g_per_l=high,
-            open_jar_c=_kitchen_c(bottling.open_jar_c),
-            place_temperature_c=_kitchen_c(bottling.place_temperature_c),
-            warmest_c=_kitchen_c(max(bottling.warmest_c, bottling.place_temperature_c)),
+            open_jar_c=kitchen_c(bottling.open_jar_c),
+            place_temperature_c=kitchen_c(bottling.place_temperature_c),
+            warmest_c=kitchen_c(max(bottling.warmest_c, bottling.place_temperature_c)),
             steps=_steps(bottling, warmth, now),
             checks=tuple(_check_of(bottling, check) for check in parts.checks),
             chilled_day=None if chilled is None else _day(bottling, chilled),
-            cold_c=_kitchen_c(
+            cold_c=kitchen_c(
                 USUAL_COLD_C if bottling.cold_temperature_c is None else bottling.cold_temperature_c
             ),
             pace=pace,
@@ -409,7 +410,7 @@ def _steps(
     last_day = _day(bottling, min(now, bottling.chilled_at or now))
     for place, (at, celsius) in enumerate(warmth):
         day = _day(bottling, at)
-        found[day] = _kitchen_c(celsius)
+        found[day] = kitchen_c(celsius)
         following = _day(bottling, warmth[place + 1][0]) if place + 1 < len(warmth) else last_day
         if following - day > _HOLDS_DAYS or place + 1 == len(warmth):
             found.setdefault(min(day + _HOLDS_DAYS, max(last_day, day + 1e-6)), None)
@@ -425,7 +426,7 @@ def _check_of(bottling: Bottling, check: BottleCheck) -> Check:
         gauge_bar=check.gauge_bar,
         sd_bar=min(_ROUGH_GAUGE_SD_BAR if check.sd_bar is None else check.sd_bar, 5.0),
         opened=check.opened,
-        temperature_c=None if temperature_c is None else _kitchen_c(temperature_c),
+        temperature_c=None if temperature_c is None else kitchen_c(temperature_c),
     )
 
 
@@ -437,7 +438,3 @@ def _horizon(now_day: float) -> float:
     """Return how far to look: a whole number of weeks past today, so that it seldom changes."""
     weeks = int(now_day // 7.0) + 1
     return min(_AHEAD_DAYS + 7.0 * weeks, _MOST_DAYS)
-
-
-def _kitchen_c(temperature_c: float) -> float:
-    return min(max(temperature_c, 0.0), 40.0)

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.services.bottlings import BottlingParts, can_be_felt, check_facts
+from brewdesk.services.bottlingparts import BottlingParts, can_be_felt, check_facts
 from brewdesk.services.desk import Desk
 from brewdesk.services.fizzforecasts import BottlingView, Urgency
 from brewdesk.services.records import BottlingState, CheckKind, Feel, Kind, Level, Opened

@@ -25,7 +25,7 @@ from brewdesk.widgets.bottleadditions import BottleAdditions
 from brewdesk.widgets.bottlegroups import TEST, BottleGroups
 from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
-from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.theme import SPACE, TOUCH
 from brewdesk.widgets.wheelpass import pass_wheel_on
 
 NAME_MAX = 80
@@ -86,6 +86,7 @@ class BottleForm(QWidget):
         self.fizz.setObjectName("bottle_fizz")
         self.fizz.setRange(_LEAST_TENTHS, _MOST_TENTHS)
         self.fizz.setPageStep(5)
+        self.fizz.setMinimumHeight(TOUCH - SPACE)
         pass_wheel_on(self.fizz)
         self.priming_kind = _combo("bottle_priming_kind", self)
         for sugar in SugarKind:

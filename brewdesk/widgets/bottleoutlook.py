@@ -19,6 +19,7 @@ from brewdesk.widgets.fizzplot import FizzPlot, FizzSpec
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard, VerdictLine
 
+_WORTH_SAYING_L = 0.05  # less than that is a sip
 _LEAST_DAYS, _MOST_DAYS = 7.0, 21.0
 
 
@@ -212,9 +213,9 @@ class BottleOutlook(QFrame):
                 room=show(outlook.capacity_l, Kind.VOLUME),
             )
         ]
-        if outlook.bottles_needed:
+        if outlook.left_over_l >= _WORTH_SAYING_L:
             words.append(
-                tr("{left} more would fill {count} bottles of the first kind.").format(
+                tr("{left} is left over; {count} more of the first kind would take it.").format(
                     left=show(outlook.left_over_l, Kind.VOLUME), count=outlook.bottles_needed
                 )
             )

@@ -147,8 +147,7 @@ class _Picture:
 
     def _band(self) -> None:
         t, spec, painter = tokens(), self._spec, self._painter
-        upper = [QPointF(self._x(d), self._y(b)) for d, b in zip(spec.days, spec.high, strict=True)]
-        lower = [QPointF(self._x(d), self._y(b)) for d, b in zip(spec.days, spec.low, strict=True)]
+        upper, lower, middle = (self._line(line) for line in (spec.high, spec.low, spec.likely))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(t.band_outer))
         painter.drawPolygon(QPolygonF([*upper, *reversed(lower)]))
@@ -156,10 +155,17 @@ class _Picture:
         painter.setPen(QPen(QColor(t.accent), 1.2, Qt.PenStyle.DotLine))
         painter.drawPolyline(QPolygonF(upper))
         painter.setPen(QPen(QColor(t.accent), 2.6))
-        middle = [
-            QPointF(self._x(d), self._y(b)) for d, b in zip(spec.days, spec.likely, strict=True)
-        ]
         painter.drawPolyline(QPolygonF(middle))
+
+    def _line(self, line: tuple[float, ...]) -> list[QPointF]:
+        """Return the points of a line up to the last day shown."""
+        days, last = self._spec.days, self._spec.last_day
+        found = [(day, bar) for day, bar in zip(days, line, strict=True) if day <= last]
+        if len(found) < len(days):
+            after, (day, bar) = len(found), found[-1]
+            share = (last - day) / (days[after] - day)
+            found.append((last, bar + share * (line[after] - bar)))
+        return [QPointF(self._x(day), self._y(bar)) for day, bar in found]
 
     def _ceiling(self) -> None:
         spec = self._spec

@@ -384,3 +384,20 @@ def test_the_picture_shows_ceiling_deadline_and_now(qtbot):
     far = _drawn(qtbot, replace(plain, chill_by_day=20.0, now_day=30.0))
     assert far == images[0]
     assert _drawn(qtbot, None) != images[0]
+
+
+def test_the_lines_end_where_the_picture_ends(qtbot):
+    """What comes after the last day shown must not be drawn up its edge."""
+    shown = FizzSpec(
+        days=(0.0, 7.0), low=(0.0, 1.0), likely=(0.5, 3.0), high=(1.0, 4.0), last_day=7.0
+    )
+    longer = replace(
+        shown,
+        days=(0.0, 7.0, 14.0),
+        low=(0.0, 1.0, 1.0),
+        likely=(0.5, 3.0, 3.9),
+        high=(1.0, 4.0, 4.4),
+    )
+    assert _drawn(qtbot, shown) == _drawn(qtbot, longer)
+    between = replace(longer, last_day=10.5)
+    assert _drawn(qtbot, between) != _drawn(qtbot, shown)

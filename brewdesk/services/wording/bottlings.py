@@ -275,12 +275,12 @@ def remedy_words(
         found.append(_t("Use other bottles: sound glass or plastic made for fizzy drinks."))
     if most_volumes is not None:
         found.append(
-            _t("Less sugar: up to {volumes} volumes these bottles are not stopped.").format(
+            _t("Less fizz: up to {volumes} volumes, with no more sugar than that takes.").format(
                 volumes=number_text(most_volumes, 1)
             )
         )
     elif not wants_other_bottles:
-        found.append(_t("Less sugar alone does not help with these bottles."))
+        found.append(_t("Less fizz alone does not help with these bottles."))
     if is_warmer:
         found.append(
             _t("Keep them cooler, no warmer than {temperature} °C, and chill sooner.").format(
