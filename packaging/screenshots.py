@@ -33,7 +33,11 @@ SETTLE_MS = 400
 IN_README = frozenset(
     {
         "shelf-tasting-light",
-        "shelf-tasting-dark",
+        "carrying-light",
+        "cultures-light",
+        "photos-light",
+        "history-dark",
+        "places-light",
         "plan-light",
         "shelf-brewing-light",
         "readings-tasting-light",
@@ -158,10 +162,77 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "bottles", "due", "cultures", "history", "reckoner", "settings"):
+            for page in ("plan", "bottles", "due", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
+            self._cultures_and_history(program, scheme)
+            self._photos(program, scheme)
+            self._places(program, scheme)
+            self._carrying(program, scheme)
         program.leave()
+        self._settle()
+
+    def _cultures_and_history(self, program: Program, scheme: str) -> None:
+        """The family with a culture that has a past, and the life of that culture."""
+        from brewdesk.services.subjects import Subject, SubjectKind
+
+        window, family = program.window, program.desk.lineage.tree()
+        here = [node for node in family.nodes if not node.is_gone]
+        chosen = max(here, key=lambda node: len(node.parent_ids) + len(node.child_ids))
+        window.open_culture(chosen.culture.id)
+        self._shoot(window, f"cultures-{scheme}")
+        window.show_history(Subject(SubjectKind.CULTURE, chosen.culture.id))
+        self._shoot(window, f"history-{scheme}")
+
+    def _photos(self, program: Program, scheme: str) -> None:
+        """A jar's photos with the last look, and the guided look itself."""
+        from brewdesk.services.photos import PhotoOwner
+        from brewdesk.services.records import BatchStage
+
+        window, desk = program.window, program.desk
+        for batch in desk.batches.all(stages=(BatchStage.SOURING,)):
+            if not desk.photos.of(PhotoOwner(batch_id=batch.id)):
+                continue
+            window.open_batch(batch.id)
+            window.shelf.sheet.show_tab("photos")
+            self._shoot(window, f"photos-{scheme}")
+            window.dialogs.look_for_mold(batch.id)
+            self._shoot_dialog(f"look-{scheme}")
+            return
+
+    def _places(self, program: Program, scheme: str) -> None:
+        program.window.dialogs.show_places()
+        self._shoot_dialog(f"places-{scheme}")
+
+    def _carrying(self, program: Program, scheme: str) -> None:
+        """A resting culture on its way over the shelf, above a vessel that would take it."""
+        from brewdesk.services.drops import Target
+        from brewdesk.services.records import CultureState
+
+        window, desk = program.window, program.desk
+        resting = [
+            culture
+            for culture in desk.cultures.all(include_gone=False)
+            if culture.state is CultureState.RESTING and culture.vessel_id is not None
+        ]
+        window.carry_culture(resting[0].id)
+        carriage = window.shelf.carrier.carriage
+        for jar in desk.shelf.jars():
+            target = Target(vessel_id=jar.vessel.id)
+            if carriage.drop_at(target).is_allowed:
+                carriage.point_at(target)
+                break
+        self._shoot(window, f"carrying-{scheme}")
+        carriage.give_up()
+
+    def _shoot_dialog(self, name: str) -> None:
+        """Keep what the open dialog shows, and close it."""
+        self._settle()
+        dialog = self._app.activeModalWidget()
+        if dialog is None:
+            raise RuntimeError(f"no dialog for {name}")
+        self._shoot(dialog, name)
+        dialog.close()
         self._settle()
 
     def published_series(self) -> None:

@@ -212,6 +212,7 @@ def test_the_trays_appear_while_dragging_and_bottles_take_a_batch(stage, qtbot):
     menu = lambda: stage.page.carrier.menu  # noqa: E731
     qtbot.waitUntil(lambda: menu() is not None and menu().isVisible(), timeout=HURRY_MS)
     assert [action.text() for action in menu().actions()] == [
+        "Fill bottles…",
         "Draw off part…",
         "Draw all of it off…",
     ]

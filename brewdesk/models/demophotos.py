@@ -14,7 +14,7 @@ from brewdesk.models.pictures import jpeg_of, look_into
 from brewdesk.services.desk import Desk
 from brewdesk.services.photofiles import PhotoTrouble, Source
 from brewdesk.services.photos import PhotoOwner
-from brewdesk.services.records import Batch, BatchStage
+from brewdesk.services.records import BatchStage
 
 _WIDTH, _HEIGHT = 640, 480
 _DAYS = (2, 6, 9)
@@ -25,7 +25,7 @@ def _t(text: str) -> str:
 
 
 def add_demo_photos(desk: Desk) -> None:
-    """Give the oldest souring batch of the invented pantry its photos, as no act of the maker.
+    """Give the oldest souring batch of the invented pantry its photos, as one act.
 
     A pantry whose folder takes no photos goes without.
     """
@@ -34,22 +34,17 @@ def add_demo_photos(desk: Desk) -> None:
     if not begun:
         return
     oldest = min(begun, key=lambda batch: (batch.started_at or batch.planned_at, batch.id))
+    begun_at = oldest.started_at or oldest.planned_at
+    told = []
     try:
         for day in _DAYS:
-            _add(desk, oldest, day)
+            at = begun_at + timedelta(days=day)
+            if at <= desk.clock.now():
+                source = Source("", make=partial(_painted_jpeg, day))
+                told.append((desk.photos.take_in(source, look_into), at, _captions()[day]))
     except PhotoTrouble:
         return
-
-
-def _add(desk: Desk, batch: Batch, day: int) -> None:
-    at = (batch.started_at or batch.planned_at) + timedelta(days=day)
-    if at > desk.clock.now():
-        return
-    source = Source("", make=partial(_painted_jpeg, day))
-    taken = desk.photos.take_in(source, look_into)
-    desk.photos.add_quietly(
-        PhotoOwner(batch_id=batch.id), taken, taken_at=at, caption=_captions()[day]
-    )
+    desk.photos.add_told(PhotoOwner(batch_id=oldest.id), told)
 
 
 def _captions() -> dict[int, str]:

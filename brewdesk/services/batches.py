@@ -207,13 +207,15 @@ class Batches:
         batch = self._expect(batch_id, BatchStage.PLANNED, reason="not_planned")
 
         def work(unit: UnitOfWork) -> None:
+            for photo in unit.photos.where(batch_id=batch_id):
+                unit.photos.remove(photo.id)
             for reading in unit.readings.where(batch_id=batch_id):
                 unit.readings.remove(reading.id)
             # Starter lent to it has left its jar all the same, but went nowhere that is known.
             for lent in unit.transfers.where(to_batch_id=batch_id):
                 unit.transfers.change(lent.id, to_batch_id=None)
             unit.batches.remove(batch_id)
-            forming.drop(unit, batch)
+            forming.drop(unit, batch, self._door.clock.now())
 
         self._door.perform(
             ActKind.DROP_PLAN,

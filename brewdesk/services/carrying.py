@@ -169,6 +169,8 @@ class Carrying:
                 return liquids.keep_starter(batch_id, _litres(given), store_id)
             case ChoiceKind.DRAW_PART:
                 return liquids.draw_part(batch_id, _litres(given), note=given.note)
+            case ChoiceKind.FILL_BOTTLES:
+                raise ValueError("bottles are reckoned and filled on a page of their own")
         return self._batches.draw_off(batch_id, given.note, kept_l=given.volume_l or 0.0)
 
     def _use_in_plan(self, batch_id: int, culture_id: int) -> Batch:

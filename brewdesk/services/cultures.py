@@ -14,7 +14,9 @@ from brewdesk.services.door import Door
 from brewdesk.services.names import is_same_name, tidy_name
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.store.records import Culture, CultureDraft, CultureParentDraft, Vessel
+from culturecore import safety
 from culturecore.errors import ImpossibleInput
+from culturecore.outcome import Level
 from culturecore.stages import CultureState
 
 if TYPE_CHECKING:
@@ -89,7 +91,8 @@ class Cultures:
         Raises
         ------
         ImpossibleInput
-            For a value no culture can have; ``field`` is the draft's field.
+            For a value no culture can have; ``field`` is the draft's field. "vessel_id"
+            with reason "above_brim" if what it rests in cannot be in that vessel.
         """
         old = self.get(culture_id)
         if "name" in fields:
@@ -106,6 +109,8 @@ class Cultures:
             draft = replace(draft, rest_volume_l=None)
         with self._door.store.read() as unit:
             self._check(unit, draft, culture_id)
+            if draft.vessel_id != old.vessel_id and draft.vessel_id is not None:
+                _check_fits(unit, draft.vessel_id, draft.rest_volume_l, culture_id)
         facts: dict[str, object] = {"name": draft.name, "old_name": old.name}
         if draft.state != old.state:
             facts["state"] = draft.state.value
@@ -148,6 +153,24 @@ class Cultures:
             raise ImpossibleInput("vessel_id", draft.vessel_id, reason="retired")
         if draft.state is CultureState.RESTING:
             check_can_rest_in(unit, draft.vessel_id, culture_id)
+
+
+def _check_fits(
+    unit: ReadUnit, vessel_id: int, rest_volume_l: float | None, culture_id: int
+) -> None:
+    """Refuse another vessel that its liquid, noted along with it, could not be in."""
+    vessel = unit.vessels.get(vessel_id)
+    if safety.material_verdict(vessel.material).level is Level.STOP:
+        raise ImpossibleInput("vessel_id", vessel_id, reason="material")
+    if rest_volume_l is None:
+        return
+    others = unit.cultures.where(vessel_id=vessel_id, state=CultureState.RESTING)
+    others_l = sum(other.rest_volume_l or 0.0 for other in others if other.id != culture_id)
+    room_l = vessel.brim_volume_l - others_l
+    if rest_volume_l > room_l:
+        raise ImpossibleInput(
+            "vessel_id", rest_volume_l, high=max(room_l, 0.0), unit="L", reason="above_brim"
+        )
 
 
 def _check_fields(draft: CultureDraft, now: datetime) -> None:

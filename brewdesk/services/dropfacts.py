@@ -54,6 +54,7 @@ class ChoiceKind(Enum):
     MERGE_ALL = "merge_all"
     MERGE_PART = "merge_part"
     KEEP = "keep"
+    FILL_BOTTLES = "fill_bottles"
     DRAW_PART = "draw_part"
     DRAW_OFF = "draw_off"
 

@@ -243,6 +243,7 @@ class _BatchDrop(_AnyDrop):
             return refused
         if self._target.tray is Tray.BOTTLES:
             return self._allow(
+                self._make(ChoiceKind.FILL_BOTTLES, from_batch_id=batch.id),
                 self._make(
                     ChoiceKind.DRAW_PART,
                     from_batch_id=batch.id,

@@ -30,21 +30,36 @@ def settle(unit: UnitOfWork, batch: Batch, started_at: datetime) -> None:
         unit.cultures.change(culture.id, vessel_id=batch.vessel_id, born_at=started_at)
 
 
-def drop(unit: UnitOfWork, batch: Batch) -> None:
-    """Take out the culture that was to grow in a plan which is given up.
+def drop(unit: UnitOfWork, batch: Batch, now: datetime) -> None:
+    """Take out the culture that was to grow in a plan which is given up, with all that is its own.
 
-    One that something else points at by now stays, as lost would be wrong: it never was.
+    One that something else points at is retired: it must not wait for ever to grow.
     """
     culture = _culture_of(unit, batch)
-    if culture is None or unit.culture_parents.where(parent_id=culture.id):
+    if culture is None:
         return
-    if unit.batches.where(culture_id=culture.id) or unit.photos.where(culture_id=culture.id):
+    if _is_pointed_at(unit, culture.id):
+        unit.cultures.change(
+            culture.id, state=CultureState.RETIRED, vessel_id=None, rest_volume_l=None, gone_at=now
+        )
         return
+    for photo in unit.photos.where(culture_id=culture.id):
+        unit.photos.remove(photo.id)
     for care in unit.care.where(culture_id=culture.id):
         unit.care.remove(care.id)
     for link in unit.culture_parents.where(culture_id=culture.id):
         unit.culture_parents.remove(link.id)
     unit.cultures.remove(culture.id)
+
+
+def _is_pointed_at(unit: UnitOfWork, culture_id: int) -> bool:
+    return bool(
+        unit.culture_parents.where(parent_id=culture_id)
+        or unit.batches.where(culture_id=culture_id)
+        or unit.batches.where(starter_culture_id=culture_id)
+        or unit.transfers.where(from_culture_id=culture_id)
+        or unit.transfers.where(to_culture_id=culture_id)
+    )
 
 
 def lose(unit: UnitOfWork, batch: Batch, reason: str, now: datetime) -> None:

@@ -195,6 +195,9 @@ class Photos:
         if not drafts:
             return ()
 
+        return self._perform_add(home, drafts)
+
+    def _perform_add(self, home: _Home, drafts: Sequence[PhotoDraft]) -> tuple[Photo, ...]:
         def work(unit: UnitOfWork) -> tuple[Photo, ...]:
             return tuple(unit.photos.add(draft) for draft in drafts)
 
@@ -208,14 +211,15 @@ class Photos:
             culture_id=home.culture_id,
         )
 
-    def add_quietly(
-        self, owner: PhotoOwner, taken: TakenIn, *, taken_at: datetime, caption: str
-    ) -> None:
-        """Enter a picture that the program itself brings along: no act of the maker."""
+    def add_told(self, owner: PhotoOwner, told: Sequence[tuple[TakenIn, datetime, str]]) -> None:
+        """Enter pictures with when they were taken and what they show, as one act."""
         with self._door.store.read() as unit:
-            draft = _draft(taken, _home(unit, owner), owner)
-        told = replace(draft, taken_at=taken_at, caption=caption)
-        self._door.quiet(lambda unit: unit.photos.add(told), topics=Topic.PHOTOS)
+            home = _home(unit, owner)
+        drafts = [
+            replace(_draft(taken, home, owner), taken_at=taken_at, caption=caption)
+            for taken, taken_at, caption in told
+        ]
+        self._perform_add(home, drafts)
 
     def edit(
         self, photo_id: int, *, caption: str | None = None, taken_at: datetime | None = None

@@ -53,8 +53,9 @@ _ASKS_NOTHING = frozenset(
         ChoiceKind.POUR_OVER,
     }
 )
-# The dialog in which a whole batch ends asks more than this one.
+# Where a whole batch ends, or is bottled, more is asked than here.
 ENDS_BATCH = ChoiceKind.DRAW_OFF
+FILLS_BOTTLES = ChoiceKind.FILL_BOTTLES
 _FIELD_OF = {
     "volume_l": "volume",
     "rest_volume_l": "volume",
@@ -78,11 +79,13 @@ class CarryDialog(QDialog):
     """Asks what is not known yet. With ``target`` and ``choice`` settled only the amounts.
 
     ``kinds`` are the choices on offer; other ones, and targets without any, are left out.
-    ``end_wanted`` carries the id of a batch that is to be drawn off whole.
+    ``end_wanted`` carries the id of a batch that is to be drawn off whole, ``bottle_wanted``
+    of one that is to be bottled.
     """
 
     done_with = Signal()
     end_wanted = Signal(int)
+    bottle_wanted = Signal(int)
 
     def __init__(
         self,
@@ -319,7 +322,7 @@ class CarryDialog(QDialog):
             if old is not None:
                 old.hide()
                 old.deleteLater()
-        drawn = (ChoiceKind.DRAW_PART, ChoiceKind.DRAW_OFF)
+        drawn = (ChoiceKind.FILL_BOTTLES, ChoiceKind.DRAW_PART, ChoiceKind.DRAW_OFF)
         if choice is not None and choice.kind in drawn and choice.from_batch_id is not None:
             verdict = self._desk.batches.drinkable_verdict(choice.from_batch_id)
             self._verdicts.addWidget(VerdictCard(verdict, self, show=self._desk.quantities.show))
@@ -372,6 +375,10 @@ class CarryDialog(QDialog):
         if choice.kind is ENDS_BATCH and choice.from_batch_id is not None:
             self.accept()
             self.end_wanted.emit(choice.from_batch_id)
+            return
+        if choice.kind is FILLS_BOTTLES and choice.from_batch_id is not None:
+            self.accept()
+            self.bottle_wanted.emit(choice.from_batch_id)
             return
         for row in self.rows.values():
             row.set_problem("")

@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.services.cultures import GONE
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import (
     Culture,
@@ -35,6 +34,8 @@ from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.theme import SPACE
 
 MM_PER_CM = 10.0
+# What this form asks for; nothing else of a culture is touched by it.
+_ASKED = ("name", "origin", "state", "born_at", "vessel_id", "pellicle_mm", "note")
 
 
 class CultureDialog(QDialog):
@@ -62,10 +63,11 @@ class CultureDialog(QDialog):
         self.origin, self.state = QComboBox(), QComboBox()
         for origin in CultureOrigin:
             self.origin.addItem(name_of(origin), origin)
+        now = self._culture.state if self._culture is not None else None
         for state in CultureState:
-            # One leaves by an act of its own, which asks what has to be known of it.
-            is_gone = state in GONE
-            if not is_gone or (self._culture is not None and self._culture.state in GONE):
+            # One leaves, grows and has grown by acts of their own, which ask what must be known.
+            is_offered = state in (CultureState.RESTING, CultureState.AT_WORK)
+            if state is now or (is_offered and now is not CultureState.FORMING):
                 self.state.addItem(name_of(state), state)
         choose(self.state, CultureState.RESTING)
         self.parent_choice, self.vessel = QComboBox(), QComboBox()
@@ -135,8 +137,15 @@ class CultureDialog(QDialog):
         self.note.setText(culture.note)
 
     def _born_at(self) -> datetime:
-        """The day chosen, at noon of the maker's zone, but never in the future."""
+        """The day chosen, at noon of the maker's zone, but never in the future.
+
+        The day it had already keeps its hour.
+        """
         day = self.born.date()
+        if self._culture is not None:
+            old = self._culture.born_at.astimezone(self._desk.clock.zone()).date()
+            if (old.year, old.month, old.day) == (day.year(), day.month(), day.day()):
+                return self._culture.born_at
         noon = datetime.combine(
             date(day.year(), day.month(), day.day()),
             time(12),
@@ -185,7 +194,7 @@ class CultureDialog(QDialog):
             return self._desk.cultures.add(draft, parents).id
         fields = {
             name: getattr(draft, name)
-            for name in CultureDraft.__dataclass_fields__
+            for name in _ASKED
             if getattr(draft, name) != getattr(self._culture, name)
         }
         if fields:

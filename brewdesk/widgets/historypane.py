@@ -16,7 +16,7 @@ from brewdesk.models.timeline import TimelineModel
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.photos import PhotoOwner
-from brewdesk.services.records import Batch, StoreTrouble
+from brewdesk.services.records import Batch, BatchStage, StoreTrouble
 from brewdesk.services.searchwords import Find, FoundKind
 from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.timeline import LINES_AT_FIRST, TimelineView
@@ -182,7 +182,7 @@ class HistoryPane(QWidget):
             self.tabs.setTabVisible(tab, is_batch)
         has_photos = self._photo_owner() is not None
         self.tabs.setTabVisible(_PHOTOS, has_photos)
-        self.tabs.tabBar().setVisible(has_photos)
+        self.tabs.tabBar().setVisible(is_batch or has_photos)
         words = self._open_words(subject)
         self.open_button.setText(words)
         self.open_button.setVisible(bool(words))
@@ -214,7 +214,8 @@ class HistoryPane(QWidget):
 
     def _photo_owner(self) -> PhotoOwner | None:
         if self._batch is not None:
-            return PhotoOwner(batch_id=self._batch.id)
+            is_begun = self._batch.stage is not BatchStage.PLANNED
+            return PhotoOwner(batch_id=self._batch.id) if is_begun else None
         if self._subject is not None and self._subject.kind is SubjectKind.CULTURE:
             return PhotoOwner(culture_id=self._subject.id)
         return None

@@ -38,11 +38,12 @@ class ShelfCarrier(QObject):
 
     ``pane`` is the widget that holds the view and the trays; the bubble lies over it.
     ``carrying`` says whether something is being carried; ``end_wanted`` carries the id of a
-    batch that is to be drawn off whole.
+    batch that is to be drawn off whole, ``bottle_wanted`` of one that is to be bottled.
     """
 
     carrying = Signal(bool)
     end_wanted = Signal(int)
+    bottle_wanted = Signal(int)
 
     def __init__(self, desk: Desk, view: ShelfView, pane: QWidget, parent: QWidget) -> None:
         super().__init__(parent)
@@ -234,6 +235,9 @@ class ShelfCarrier(QObject):
         if choice.kind is ChoiceKind.DRAW_OFF and choice.from_batch_id is not None:
             self.end_wanted.emit(choice.from_batch_id)
             return
+        if choice.kind is ChoiceKind.FILL_BOTTLES and choice.from_batch_id is not None:
+            self.bottle_wanted.emit(choice.from_batch_id)
+            return
         if asks_nothing(choice):
             self._do(lambda: self._desk.carrying.perform(choice), target)
             return
@@ -266,9 +270,10 @@ class ShelfCarrier(QObject):
         self._show(TopUpDialog(self._desk, self._desk.batches.get(batch_id), self._page))
 
     def _show(self, dialog: QDialog) -> None:
-        wanted = getattr(dialog, "end_wanted", None)
-        if wanted is not None:
-            wanted.connect(self.end_wanted)
+        for name in ("end_wanted", "bottle_wanted"):
+            wanted = getattr(dialog, name, None)
+            if wanted is not None:
+                wanted.connect(getattr(self, name))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
 

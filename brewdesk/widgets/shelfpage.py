@@ -107,6 +107,7 @@ class ShelfPage(QWidget):
         self.view.menu_wanted.connect(self._on_menu_wanted)
         self.carrier.carrying.connect(self._on_carrying)
         self.carrier.end_wanted.connect(self._on_end_wanted)
+        self.carrier.bottle_wanted.connect(self.sheet.bottle_wanted)
         self.sheet.carry_wanted.connect(self.carrier.ask)
         self.sheet.pick_up_wanted.connect(self.carrier.pick_up)
         self.sheet.top_up_wanted.connect(self.carrier.top_up)

@@ -7,7 +7,7 @@ from datetime import timedelta
 import pytest
 
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import CultureOrigin, CultureState
+from culturecore.stages import CultureOrigin, CultureState, Material
 
 
 def test_a_family_of_cultures_is_kept_with_all_its_links(kit):
@@ -102,3 +102,15 @@ def test_a_culture_may_rest_in_the_vessel_it_is_planned_for(kit):
     vessel, culture = kit.vessel(), kit.culture()
     kit.plan(vessel, culture)
     assert kit.cultures.edit(culture.id, vessel_id=vessel.id).vessel_id == vessel.id
+
+
+def test_a_corrected_vessel_must_hold_what_the_culture_rests_in(kit):
+    jar, cup = kit.vessel("Store jar"), kit.vessel("Cup", brim_volume_l=0.3, working_volume_l=0.25)
+    lead = kit.vessel("Old crock", material=Material.LEAD_CRYSTAL)
+    culture = kit.culture(vessel_id=jar.id, rest_volume_l=0.5)
+    for vessel, reason in ((cup, "above_brim"), (lead, "material")):
+        with pytest.raises(ImpossibleInput) as refused:
+            kit.cultures.edit(culture.id, vessel_id=vessel.id)
+        assert (refused.value.field, refused.value.reason) == ("vessel_id", reason)
+    other = kit.vessel("Other jar")
+    assert kit.cultures.edit(culture.id, vessel_id=other.id).rest_volume_l == 0.5

@@ -223,9 +223,13 @@ def test_without_a_resting_culture_there_is_nowhere_to_keep_starter(kit, carryin
 def test_a_batch_is_drawn_into_bottles_in_part_or_whole(kit, carrying):
     batch = kit.souring(culture=kit.culture(), fill_volume_l=3.0)
     drop = carrying.choices(batch_of(batch), BOTTLES)
-    assert kinds(drop) == [ChoiceKind.DRAW_PART, ChoiceKind.DRAW_OFF]
-    carrying.perform(drop.choices[0], Answers(volume_l=1.0))
-    carrying.perform(drop.choices[1], Answers(volume_l=0.3))
+    assert kinds(drop) == [
+        ChoiceKind.FILL_BOTTLES,
+        ChoiceKind.DRAW_PART,
+        ChoiceKind.DRAW_OFF,
+    ]
+    carrying.perform(drop.choices[1], Answers(volume_l=1.0))
+    carrying.perform(drop.choices[2], Answers(volume_l=0.3))
     assert kit.batches.get(batch.id).stage is BatchStage.DRAWN_OFF
     assert kit.cultures.get(batch.culture_id).rest_volume_l == 0.3
 

@@ -197,7 +197,7 @@ def test_trays_stand_there_only_while_something_is_carried(shelf, qtbot):
     assert "No culture rests" in shelf.bubble.words.text()
     shelf.drop(bottles, bottles.rect().center())
     qtbot.waitUntil(lambda: shelf.page.carrier.menu is not None)
-    assert shelf.menu_texts() == ["Draw off part…", "Draw all of it off…"]
+    assert shelf.menu_texts() == ["Fill bottles…", "Draw off part…", "Draw all of it off…"]
     assert not trays.isVisible()
 
 
@@ -206,7 +206,7 @@ def test_the_amount_is_asked_for_with_its_balance_and_checked(shelf, qtbot):
     bottles = shelf.tray(Tray.BOTTLES)
     shelf.drop(bottles, bottles.rect().center())
     qtbot.waitUntil(lambda: shelf.page.carrier.menu is not None)
-    shelf.page.carrier.menu.actions()[0].trigger()
+    shelf.page.carrier.menu.actions()[1].trigger()
     asked = dialog(qtbot)
     assert asked.volume.value() == pytest.approx(2.0)
     asked.volume.line.setText("9 L")
@@ -230,9 +230,22 @@ def test_drawing_all_of_it_off_goes_the_usual_way(shelf, qtbot):
     bottles = shelf.tray(Tray.BOTTLES)
     shelf.drop(bottles, bottles.rect().center())
     qtbot.waitUntil(lambda: shelf.page.carrier.menu is not None)
-    shelf.page.carrier.menu.actions()[1].trigger()
+    shelf.page.carrier.menu.actions()[2].trigger()
     ((jar, discard),) = ends
     assert (jar.batch.name, discard) == ("Black tea 1", False)
+
+
+def test_filling_bottles_leads_to_their_own_page(shelf, qtbot):
+    wanted = []
+    shelf.page.sheet.bottle_wanted.connect(wanted.append)
+    batch = shelf.batch("Black tea 1")
+    shelf.pick_up("Black tea 1")
+    bottles = shelf.tray(Tray.BOTTLES)
+    shelf.drop(bottles, bottles.rect().center())
+    qtbot.waitUntil(lambda: shelf.page.carrier.menu is not None)
+    shelf.page.carrier.menu.actions()[0].trigger()
+    assert wanted == [batch.id]
+    assert shelf.desk.liquids.volume_now_l(batch.id) == pytest.approx(4.0)
 
 
 def test_a_hand_gets_hold_of_the_culture_at_the_surface_and_of_the_batch_below(shelf):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
@@ -102,6 +104,26 @@ def test_a_culture_is_changed_in_place(desk, shown, qtbot):
     changed = desk.cultures.get(culture.id)
     assert changed.state is CultureState.AT_WORK
     assert changed.born_at == culture.born_at
+
+
+def test_changing_a_name_touches_nothing_that_the_form_does_not_ask_for(desk, shown, qtbot):
+    batch = souring_batch(desk)
+    mother = desk.cultures.get(batch.culture_id)
+    free = desk.vessels.get(plan_batch(desk, "Green tea 1", "Store jar").vessel_id)
+    desk.batches.drop_plan(desk.batches.live_in(free.id).id)
+    daughter = desk.culture_care.split(mother.id, name="Daughter", vessel_id=None)
+    desk.culture_care.rest(daughter.id, free.id, 0.4)
+    desk.culture_care.feed(daughter.id, 0.1, 5.0)
+    desk.culture_care.lose(mother.id, "fuzzy spot")
+    before = desk.cultures.get(daughter.id)
+    assert before.suspect_at is not None
+    desk.clock.advance(hours=3)
+
+    dialog = shown(CultureDialog(desk, before))
+    dialog.name.setText("Other name")
+    press(qtbot, dialog.save)
+
+    assert desk.cultures.get(daughter.id) == replace(before, name="Other name")
 
 
 def test_a_batch_already_in_the_jar_wants_a_temperature_or_a_reason(desk, shown, qtbot):

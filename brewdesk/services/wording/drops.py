@@ -45,7 +45,7 @@ def tray_words(tray: Tray) -> tuple[str, str]:
     """Return a tray's name, and what it is for."""
     return {
         Tray.RESTING: (_t("To rest"), _t("Put a culture to rest, or keep starter with one")),
-        Tray.BOTTLES: (_t("Bottles"), _t("Draw a batch off, all or part of it")),
+        Tray.BOTTLES: (_t("Bottles"), _t("Bottle a batch, or draw it off, all or part of it")),
     }[tray]
 
 
@@ -75,6 +75,7 @@ def _choices() -> dict[ChoiceKind, str]:
         ChoiceKind.MERGE_ALL: _t("Pour all of it in…"),
         ChoiceKind.MERGE_PART: _t("Pour part of it in…"),
         ChoiceKind.KEEP: _t("Keep starter with it…"),
+        ChoiceKind.FILL_BOTTLES: _t("Fill bottles…"),
         ChoiceKind.DRAW_PART: _t("Draw off part…"),
         ChoiceKind.DRAW_OFF: _t("Draw all of it off…"),
     }
@@ -92,6 +93,9 @@ def _details() -> dict[ChoiceKind, str]:
         ChoiceKind.MERGE_ALL: _t("{carried} ends with it; {other} goes on with both."),
         ChoiceKind.MERGE_PART: _t("Both go on. Up to {most} fit."),
         ChoiceKind.KEEP: _t("It is poured to the culture that rests there. Up to {most} fit."),
+        ChoiceKind.FILL_BOTTLES: _t(
+            "Bottles, sugar and fizz are worked out first, and the day to chill by."
+        ),
         ChoiceKind.DRAW_PART: _t("The rest sours on. There are {most}."),
         ChoiceKind.DRAW_OFF: _t("The batch ends; its culture rests in the jar."),
     }
