@@ -236,7 +236,9 @@ def test_a_batch_is_drawn_into_bottles_in_part_or_whole(kit, carrying):
 
 def test_an_amount_that_was_not_given_is_asked_for(kit, carrying):
     batch = kit.souring()
-    (part, _) = carrying.choices(batch_of(batch), BOTTLES).choices
+    (bottles, part, _) = carrying.choices(batch_of(batch), BOTTLES).choices
+    with pytest.raises(ValueError, match="page of their own"):
+        carrying.perform(bottles)
     with pytest.raises(ImpossibleInput) as caught:
         carrying.perform(part)
     assert (caught.value.field, caught.value.reason) == ("volume_l", "empty")

@@ -128,7 +128,7 @@ class RandomLiquids(RandomActs):
         drop = self.desk.carrying.choices(carried, target)
         assert bool(drop.choices) == (drop.refusal is None)
         choice = self._pick(drop.choices, which)
-        if choice is None:
+        if choice is None or choice.kind is ChoiceKind.FILL_BOTTLES:  # leads to a page
             return
         answers = Answers(
             volume_l=volume_l,

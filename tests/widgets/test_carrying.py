@@ -405,7 +405,7 @@ def test_where_nothing_takes_it_the_form_says_why(shelf, qtbot):
     shelf.desk.door.quiet(lambda unit: unit.batches.change(batch.id, suspect_at=now))
     shelf.page.sheet.start("draw_part")
     asked = dialog(qtbot)
-    assert "may share mold" in asked.outcome.text()
+    assert "may carry mold" in asked.outcome.text()
     assert not asked.go.isEnabled()
 
 
@@ -414,7 +414,7 @@ def test_flagged_liquid_is_not_picked_up_and_says_so(shelf):
     now = shelf.desk.clock.now()
     shelf.desk.door.quiet(lambda unit: unit.batches.change(batch.id, suspect_at=now))
     assert not shelf.carriage.pick_up(Carried(CarriedKind.BATCH, batch.id), Way.KEYS)
-    assert "may share mold" in shelf.bubble.words.text()
+    assert "may carry mold" in shelf.bubble.words.text()
     assert shelf.carriage.carried is None
 
 
