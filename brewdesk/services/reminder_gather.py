@@ -7,7 +7,7 @@ Nothing is written here.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, time, tzinfo
 from typing import TYPE_CHECKING
 
@@ -103,22 +103,24 @@ def other_merges(
     First what a clock that ran far ahead has shown before its time, since the rules may
     have more to say of the same rows.
     """
+    still_open = unit.reminders.where(state=OPEN_STATES)
     merges = (
-        _shown_too_early(unit, moment.now),
-        *_culture_merges(unit, moment),
-        *_bottling_merges(unit, bottlings, moment),
-        _meter_merge(unit, moment),
+        _shown_too_early(still_open, moment.now),
+        *_culture_merges(unit, still_open, moment),
+        *_bottling_merges(unit, still_open, bottlings, moment),
+        *_meter_merges(unit, still_open, moment),
     )
     return tuple(one for one in merges if not one.is_empty())
 
 
-def _shown_too_early(unit: ReadUnit | UnitOfWork, now: datetime) -> Merge:
+def _shown_too_early(still_open: Iterable[Reminder], now: datetime) -> Merge:
     """Let wait again what was shown, or put off, by a clock that ran far ahead of the present."""
     change: dict[int, dict[str, object]] = {}
-    for row in unit.reminders.where(state=(ReminderState.SHOWN, ReminderState.SNOOZED)):
+    for row in still_open:
         if row.shown_at is None or row.shown_at - now <= FAR_AHEAD:
             continue
-        if row.state is ReminderState.SNOOZED or row.due_at > now:
+        is_to_come = row.state is ReminderState.SHOWN and row.due_at > now
+        if row.state is ReminderState.SNOOZED or is_to_come:
             change[row.id] = {
                 "state": ReminderState.WAITING,
                 "shown_at": None,
@@ -127,10 +129,13 @@ def _shown_too_early(unit: ReadUnit | UnitOfWork, now: datetime) -> Merge:
     return Merge(change=change)
 
 
-def _culture_merges(unit: ReadUnit | UnitOfWork, moment: Moment) -> list[Merge]:
+def _culture_merges(
+    unit: ReadUnit | UnitOfWork, still_open: Iterable[Reminder], moment: Moment
+) -> list[Merge]:
     resting = {row.id: row for row in unit.cultures.where(state=CultureState.RESTING)}
-    still_open = unit.reminders.where(state=OPEN_STATES)
     ids = resting.keys() | {row.culture_id for row in still_open if row.culture_id is not None}
+    if not ids:
+        return []
     kept: dict[int, list[Reminder]] = {}
     for row in unit.reminders.where(culture_id=tuple(ids)):
         kept.setdefault(row.culture_id or 0, []).append(row)
@@ -149,34 +154,46 @@ def _culture_merges(unit: ReadUnit | UnitOfWork, moment: Moment) -> list[Merge]:
 
 
 def _bottling_merges(
-    unit: ReadUnit | UnitOfWork, bottlings: Iterable[BottlingFacts], moment: Moment
+    unit: ReadUnit | UnitOfWork,
+    still_open: Iterable[Reminder],
+    bottlings: Iterable[BottlingFacts],
+    moment: Moment,
 ) -> list[Merge]:
-    """Follow the facts; of bottlings without any only those that have ended are tidied up."""
-    known = {facts.bottling_id: facts for facts in bottlings}
-    still_open = unit.reminders.where(state=OPEN_STATES)
-    ids = known.keys() | {row.bottling_id for row in still_open if row.bottling_id is not None}
-    there: list[int] = []
-    for bottling in unit.bottlings.where(id=tuple(ids)):
-        if bottling.state in _ENDED_BOTTLINGS:  # facts may be older than the rows
-            known[bottling.id] = BottlingFacts(
-                bottling_id=bottling.id, state=bottling.state, filled_at=bottling.filled_at
+    """Follow the facts; of bottlings without any only those that have ended are tidied up.
+
+    What state a bottling is in the rows say: facts may be older.
+    """
+    told = {facts.bottling_id: facts for facts in bottlings}
+    ids = told.keys() | {row.bottling_id for row in still_open if row.bottling_id is not None}
+    if not ids:
+        return []
+    known: list[BottlingFacts] = []
+    for row in unit.bottlings.where(id=tuple(ids)):
+        facts = told.get(row.id)
+        if facts is not None:
+            known.append(replace(facts, state=row.state))
+        elif row.state in _ENDED_BOTTLINGS:
+            known.append(
+                BottlingFacts(bottling_id=row.id, state=row.state, filled_at=row.filled_at)
             )
-        if bottling.id in known:
-            there.append(bottling.id)
     kept: dict[int, list[Reminder]] = {}
-    for row in unit.reminders.where(bottling_id=tuple(there)):
-        kept.setdefault(row.bottling_id or 0, []).append(row)
+    for reminder in unit.reminders.where(bottling_id=tuple(facts.bottling_id for facts in known)):
+        kept.setdefault(reminder.bottling_id or 0, []).append(reminder)
     merges = []
-    for bottling_id in there:
-        facts, rows = known[bottling_id], kept.get(bottling_id, [])
+    for facts in known:
+        rows = kept.get(facts.bottling_id, [])
         asked = wanted_of_bottling(facts, rows, now=moment.now, zone=moment.zone, hour=moment.hour)
         merges.append(merge_of_bottling(facts, rows, asked))
     return merges
 
 
-def _meter_merge(unit: ReadUnit | UnitOfWork, moment: Moment) -> Merge:
-    calibrated = unit.calibrations.where(order_by="-at", limit=1)
+def _meter_merges(
+    unit: ReadUnit | UnitOfWork, still_open: Iterable[Reminder], moment: Moment
+) -> list[Merge]:
     last = _by_meter(unit, "-at")
+    if not last and all(row.kind is not ReminderKind.CALIBRATE for row in still_open):
+        return []
+    calibrated = unit.calibrations.where(order_by="-at", limit=1)
     first = () if calibrated or not last else _by_meter(unit, "at")
     facts = MeterFacts(
         calibrated_at=calibrated[0].at if calibrated else None,
@@ -186,7 +203,7 @@ def _meter_merge(unit: ReadUnit | UnitOfWork, moment: Moment) -> Merge:
     asked = wanted_of_meter(
         facts, moment.calibrate_days, now=moment.now, zone=moment.zone, hour=moment.hour
     )
-    return merge_of_meter(unit.reminders.where(kind=ReminderKind.CALIBRATE), asked)
+    return [merge_of_meter(unit.reminders.where(kind=ReminderKind.CALIBRATE), asked)]
 
 
 def _by_meter(unit: ReadUnit | UnitOfWork, order_by: str) -> tuple[Reading, ...]:

@@ -356,11 +356,14 @@ def _was_seen(row: Reminder, due_at: datetime) -> bool:
     A forecast wanders to and fro over midnight: what was shown after the new due time was
     shown for it too, and what has moved by less than a day is no news.
     """
-    if row.shown_at is None:
-        return False
-    if due_at <= row.shown_at:
+    shown_at = row.shown_at
+    if shown_at is None:
+        if row.state is not ReminderState.SHOWN:
+            return False
+        shown_at = row.due_at
+    if due_at <= shown_at:
         return True
-    waits_again = row.due_at > row.shown_at
+    waits_again = row.due_at > shown_at
     return not waits_again and due_at - row.due_at < RENAG_AFTER
 
 

@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from PySide6.QtCore import QLocale
 
+from brewdesk.services.dueitems import KIND_ORDER
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.reminders import OWN_TEXT_LIMIT
 from brewdesk.services.wording.reminders import (
@@ -269,3 +270,15 @@ def test_tasting_is_asked_for_with_the_ph_first(pantry):
         item for item in pantry.reminders.listed() if item.reminder.kind is ReminderKind.TASTE
     ]
     assert "Measure the pH first: above 4.2 it is not ready to drink." in taste.body
+
+
+def test_every_kind_has_its_place_in_the_list():
+    assert sorted(KIND_ORDER, key=str) == sorted(ReminderKind, key=str)
+
+
+def test_what_hurts_says_how_to_keep_safe():
+    for kind in (ReminderKind.CHILL, ReminderKind.PRESSURE_CHECK, ReminderKind.OPEN_TEST):
+        row = Reminder(id=1, batch_id=None, kind=kind, occurrence="x", due_at=NOON, window_end=NOON)
+        _, body = reminder_words(row, "Ginger", "", NOON, UTC)
+        assert "chill" in body.lower() or "fridge" in body
+        assert "eyes" in body or "face" in body
