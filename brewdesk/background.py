@@ -109,6 +109,7 @@ class Background(QObject):
     def _explain(self, body: str) -> None:
         title = self.tr("brewdesk keeps running")
         self._desk.notifier.show(Notice(EXPLAINED_KEY, title, body))
+        self._window.notice.say(f"{title}. {body}", "inform")  # for when it is back
 
     def _on_changed(self, change: Change) -> None:
         if change.concerns(_TOPICS) and self._minute.isActive():

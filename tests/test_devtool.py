@@ -145,6 +145,26 @@ def test_running_without_a_screen_is_refused_in_words(monkeypatch):
         commands.screen_needs({})
 
 
+def test_the_due_list_is_printed_where_there_is_no_screen(monkeypatch):
+    monkeypatch.setattr(commands, "ON_LINUX", True)
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)
+    started = []
+    monkeypatch.setattr(
+        commands, "_prepared", lambda _options, _lock: Environment(Path("somewhere"))
+    )
+    monkeypatch.setattr(commands.os, "execve", lambda *words: started.append(words[1][1:]))
+    monkeypatch.setattr(commands.subprocess, "call", lambda words, env: started.append(words[1:]))
+    options = commands.Options(install_system=False, fresh=False, use_uv=False)
+
+    commands.run(options, ["due", "--json"])
+
+    assert started[0] == ["-m", "brewdesk", "due", "--json"]
+    monkeypatch.setattr(needs, "OFFSCREEN", ())
+    with pytest.raises(CannotGoOn, match="no screen"):
+        commands.run(options, ["--demo"])
+
+
 @pytest.fixture
 def installed(monkeypatch):
     """Record installations instead of making them; the interpreter is an empty file."""

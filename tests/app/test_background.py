@@ -72,6 +72,8 @@ def test_with_a_tray_the_window_hides_and_it_is_explained_once(run):
     assert "in the tray" in explained(program)[0]
     program.tray.show_wanted.emit()
     assert program.window.isVisible()
+    # A desktop without a notice service has told nobody.
+    assert "in the tray" in program.window.notice.words.text()
     program.window.close()
     assert not program.window.isVisible()
     assert len(explained(program)) == 1
