@@ -93,6 +93,7 @@ def _open(
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.
     program.has_begun.connect(gc.freeze)
+    program.has_settled.connect(gc.freeze)
     program.demo_wanted.connect(lambda: open_demo(options))
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)

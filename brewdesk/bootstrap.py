@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from brewdesk.background import Background
 from brewdesk.paths import resource
 from brewdesk.services.autostart import SessionStart
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.clock import Clock, SystemClock
 from brewdesk.services.desk import Desk, build_desk
 from brewdesk.services.jobs import JobRunner, Jobs, Pool
@@ -51,6 +52,7 @@ class Program(QObject):
 
     left = Signal()
     has_begun = Signal()  # the first paint is done, and all that waited for it
+    has_settled = Signal()  # all forecasts are there for the first time
     demo_wanted = Signal()
 
     def __init__(
@@ -108,6 +110,7 @@ class Program(QObject):
         self._half_hour.timeout.connect(self._on_half_hour)
         self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False
+        self._has_settled = False
 
     def start(self, *, in_background: bool = False) -> None:
         """Show the window; everything that can wait starts after its first paint.
@@ -131,7 +134,7 @@ class Program(QObject):
         # Python reads the plotting library between the window's own events.
         self.jobs.run(
             _load_plots,
-            lambda _done: self.window.shelf.sheet.allow_curves(),
+            lambda _done: self._on_plots(),
             self._on_no_plots,
             key="load-plots",
         )
@@ -164,7 +167,11 @@ class Program(QObject):
 
     def _on_no_plots(self, error: BaseException) -> None:
         log.warning("the plotting library could not be loaded ahead: %s", error)
+        self._on_plots()
+
+    def _on_plots(self) -> None:
         self.window.shelf.sheet.allow_curves()
+        self.has_begun.emit()
 
     def _on_unprepared(self, error: BaseException) -> None:
         log.warning("the logs of the places could not be prepared: %s", error)
@@ -200,7 +207,10 @@ class Program(QObject):
         self._theme_now = (settings.get(THEME), settings.get(TEXT_SCALE))
         self.theme.apply(*self._theme_now)
 
-    def _on_changed(self, _change: object) -> None:
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.FORECASTS) and not self._has_settled:
+            self._has_settled = True
+            self.has_settled.emit()
         settings = self.desk.settings
         if (settings.get(THEME), settings.get(TEXT_SCALE)) != self._theme_now:
             self._apply_theme()

@@ -118,6 +118,7 @@ def main(argv: list[str]) -> int:
         program = Program(app, path, clock=clock, notifier=SilentNotifier())
         program.window.resize(1280, 800)
         program.has_begun.connect(gc.freeze)  # as the program does
+        program.has_settled.connect(gc.freeze)
         refreshes: list[object] = []
         report: dict[str, object] = {
             "opening": measure(program, program.start, options.batches),

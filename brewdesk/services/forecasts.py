@@ -47,7 +47,7 @@ YESTERDAY = timedelta(hours=24)
 # How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
 _TURN_S = 0.005
 _MANY = 30
-_READ_TOGETHER = 4  # about as many as are read within a turn
+_READ_TOGETHER = 2  # as many as are read within a turn
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

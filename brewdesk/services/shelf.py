@@ -31,7 +31,7 @@ from culturecore.stages import (
     VesselShape,
 )
 
-_JARS_AT_ONCE = 16  # are looked at within a turn of the window's thread
+_JARS_AT_ONCE = 8  # are looked at within a turn of the window's thread
 _KEPT = 1024
 
 _NEXT_OF_REMINDER = {

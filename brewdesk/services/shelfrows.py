@@ -17,8 +17,8 @@ if TYPE_CHECKING:
 
 ON_SHELF = (BatchStage.PLANNED, BatchStage.BREWING, BatchStage.SOURING, BatchStage.DRAWN_OFF)
 # How many are read in one piece of about a third of a frame: a batch has dozens of readings.
-_VESSELS_AT_ONCE = 40
-_BATCHES_AT_ONCE = 8
+_VESSELS_AT_ONCE = 20
+_BATCHES_AT_ONCE = 4
 _ALL = 1_000_000
 _MEASURED = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
 

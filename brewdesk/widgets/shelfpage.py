@@ -118,6 +118,7 @@ class ShelfPage(QWidget):
         self._later.setInterval(0)
         self._later.timeout.connect(self._take_turn)
         self._work: Iterator[None] | None = None
+        self._is_filling = False
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -221,7 +222,12 @@ class ShelfPage(QWidget):
             yield
         yield from self.model.set_in_turns(jars)
         yield
-        self._show_jars(jars)
+        # The sheet of the one that is chosen here is filled below, step by step.
+        self._is_filling = True
+        try:
+            self._show_jars(jars)
+        finally:
+            self._is_filling = False
         yield
         jar = self.view.currentIndex().data(JAR_ROLE)
         if jar is not None:
@@ -285,6 +291,8 @@ class ShelfPage(QWidget):
         return self.sheet.jar()
 
     def _on_chosen(self, vessel_id: int) -> None:
+        if self._is_filling:
+            return
         jar = self._desk.shelf.jar(vessel_id)
         if jar is not None:
             self.sheet.show_jar(jar)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import replace
 
 import pytest
@@ -114,3 +115,18 @@ def test_a_screen_reader_hears_the_whole_sentence(model):
     assert index.data(Qt.ItemDataRole.DisplayRole) == "Jar 1"
     assert model.row_of(1) == 0
     assert model.row_of(9) is None
+
+
+def test_many_jars_are_shown_in_steps_that_make_a_few_words_each():
+    made = []
+
+    def counted(shown_jar):
+        made.append(shown_jar.vessel.id)
+        return words(shown_jar)
+
+    model = ShelfModel(counted)
+    steps = model.set_in_turns([jar(number) for number in range(1, 101)])
+    counts = [0]
+    counts.extend(len(made) for _ in steps)
+    assert shown(model) == list(range(1, 101))
+    assert max(after - before for before, after in itertools.pairwise(counts)) <= 16

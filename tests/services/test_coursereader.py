@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from brewdesk.services.coursereader import read_course
+from brewdesk.services.coursereader import CourseReader, read_course, read_courses
 from brewdesk.services.jarcourse import conditions_of, standing_volume_l
 from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.whatif import as_it_is
@@ -108,3 +108,43 @@ def test_what_stood_there_before_the_end_counts_for_a_batch_that_has_ended(kit):
     kit.clock.advance(days=1)
     kit.batches.draw_off(batch.id)
     assert standing_volume_l(course(kit, batch.id)) == pytest.approx(2.0)
+
+
+def test_courses_read_together_are_those_read_one_by_one(kit):
+    batch, vessel = souring_and_empty(kit)
+    read_ph(kit, batch, 3.6)
+    kit.clock.advance(days=2)
+    kit.liquids.draw_part(batch.id, 0.5)
+    kit.liquids.move_batch(batch.id, vessel.id)
+    other = kit.souring(kit.vessel("Other"), name="Other")
+    read_ph(kit, other, 3.4)
+    with kit.store.read() as unit:
+        batches = [unit.batches.get(one.id) for one in (batch, other)]
+        together = read_courses(unit, batches, SampleMeans())
+        assert together == tuple(read_course(unit, one) for one in batches)
+
+
+def test_a_course_is_read_once_and_again_when_it_changes(kit):
+    batch = kit.souring()
+    reader = CourseReader(kit.door)
+    with kit.store.read() as unit:
+        row = unit.batches.get(batch.id)
+        first = reader.of(unit, row)
+        assert reader.of(unit, row) is first
+    read_ph(kit, batch, 3.5)
+    assert not reader.has(batch.id)
+    with kit.store.read() as unit:
+        assert len(reader.of(unit, row).readings) == len(first.readings) + 1
+
+
+def test_a_vessel_that_is_carried_changes_where_its_batch_stands(kit):
+    batch = kit.souring()
+    cellar = kit.vessels.add_place(PlaceDraft(name="Cellar", temperature_c=14.0))
+    reader = CourseReader(kit.door)
+    with kit.store.read() as unit:
+        row = unit.batches.get(batch.id)
+        assert reader.of(unit, row).surroundings.usual_c is None
+    kit.clock.advance(days=2)
+    kit.vessels.edit(batch.vessel_id, place_id=cellar.id)
+    with kit.store.read() as unit:
+        assert reader.of(unit, row).surroundings.usual_c == 14.0

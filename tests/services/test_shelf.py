@@ -356,3 +356,15 @@ def test_a_resting_culture_lends_its_jar_volume_and_ph(kit):
     assert jar.fill_volume_l == pytest.approx(0.8)
     assert (jar.latest_ph, jar.stage_code) == (2.9, "empty")
     assert stage_words(jar) == "Old Faithful at rest"
+
+
+def test_looked_at_in_turns_the_jars_are_the_same(kit):
+    for number in range(12):
+        batch = kit.souring(kit.vessel(f"Jar {number}"), name=f"Batch {number}")
+        _take(kit, batch, 3.9)
+    Reminders(kit.door).sync()
+    *steps, jars = kit.shelf.jars_in_turns()
+    assert all(step is None for step in steps)
+    assert len(steps) > 12 // 4  # the readings alone are read four batches a step
+    assert jars == Shelf(kit.door, kit.settings).jars()
+    assert kit.shelf.jar(jars[3].vessel.id) == jars[3]

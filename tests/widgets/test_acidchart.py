@@ -5,7 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 from dataclasses import replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from types import SimpleNamespace
 
 import pytest
@@ -402,3 +402,43 @@ def test_a_real_forecast_of_a_real_batch_is_drawn(tmp_path, qtbot):
     assert chart.summary.text() == view.text_summary
     assert not chart.grab().isNull()
     desk.store.close()
+
+
+@pytest.fixture
+def drawn(chart, monkeypatch):
+    """The pictures that were drawn since the first one."""
+    from brewdesk.widgets.acidplot import CurvePlot
+
+    chart.set_view(made_up_view())
+    pictures = []
+    real = CurvePlot.draw
+
+    def counted(plot, spec, colours):
+        pictures.append((spec, colours))
+        real(plot, spec, colours)
+
+    monkeypatch.setattr(CurvePlot, "draw", counted)
+    return pictures
+
+
+def test_the_same_picture_is_not_drawn_twice(chart, drawn):
+    chart.set_view(made_up_view())
+    chart.set_view(made_up_view(now_day=5.5 + 60 / 86_400))  # a minute is less than a pixel
+    assert drawn == []
+    chart.set_view(made_up_view(now_day=6.5))
+    chart.set_view(made_up_view(now_day=6.5, first_taste_ph=3.2))
+    assert len(drawn) == 2
+
+
+def test_other_colours_type_or_dates_are_another_picture(qapp, chart, drawn):
+    with worn_theme(qapp, "dark") as theme:
+        chart.set_view(made_up_view())
+        assert drawn[-1][1].name == "dark"
+        count = len(drawn)
+        theme.apply("dark", 1.5)
+        chart.set_view(made_up_view())
+        assert len(drawn) > count
+        count = len(drawn)
+        begun = made_up_view().started_at + timedelta(days=1)
+        chart.set_view(made_up_view(started_at=begun))
+        assert len(drawn) == count + 1
