@@ -259,7 +259,7 @@ class PlanPage(QWidget):
             button.setEnabled(has_vessel)
         if not has_vessel and not is_first:
             self.form.rows["vessel_id"].set_hint(
-                self.tr("No vessel is free. Add one, or end a batch first.")
+                self.tr("Every vessel is in use. Add one, or end a batch first.")
             )
 
     def _say_beside(self, problem: ImpossibleInput, *, go_there: bool = False) -> None:
