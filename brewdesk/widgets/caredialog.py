@@ -151,6 +151,11 @@ class CareDialog(QDialog):
         self.add_row(field, label, combo)
         return combo
 
+    def refuse(self, field: str, words: str) -> None:
+        """Say beside a field what stands in the way from the start; then nothing can be done."""
+        self.rows[field].set_problem(words)
+        self.go.setEnabled(False)
+
     # --- doing -----------------------------------------------------------------------
 
     def act(self) -> object:

@@ -102,7 +102,7 @@ class CultureActs(QObject):
             "give": self._give,
             "split": self._split,
             "merge": self._merge,
-            "carry": lambda one: self.carry_wanted.emit(one.id),
+            "carry": self._carry,
             "history": lambda one: self.history_wanted.emit(Subject(SubjectKind.CULTURE, one.id)),
         }
         call = calls.get(key)
@@ -245,6 +245,14 @@ class CultureActs(QObject):
 
         dialog.looked.connect(go_on)
         self.open(dialog)
+
+    def _carry(self, culture: Culture) -> None:
+        if self._desk.vessels.all():
+            self.carry_wanted.emit(culture.id)
+        else:
+            self.trouble.emit(
+                _t("There is no vessel on the shelf yet that it could be carried to.")
+            )
 
     def _give(self, culture: Culture) -> None:
         from brewdesk.widgets.handoverwords import hand_over_card

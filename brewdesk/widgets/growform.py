@@ -148,7 +148,7 @@ class GrowDialog(CareDialog):
         vessel_id = self.vessel.currentData()
         if vessel_id is None:
             self.rows["vessel_id"].set_problem(
-                self.tr("Every vessel is in use. Put another on the shelf first.")
+                self.tr("No vessel is free. Put another on the shelf first.")
             )
             self.go.setEnabled(False)
             return

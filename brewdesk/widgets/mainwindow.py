@@ -260,11 +260,7 @@ class MainWindow(QMainWindow):
     def carry_culture(self, culture_id: int) -> None:
         """Pick up a culture, wherever it is kept, to put it down on the shelf."""
         self.show_page("shelf")
-        if not self.shelf.carry_culture(culture_id):
-            self.notice.say(
-                self.tr("There is no vessel on the shelf yet that it could be carried to."),
-                "inform",
-            )
+        self.shelf.carry_culture(culture_id)
 
     def start_liquid(self, key: str) -> None:
         """Begin an act with the chosen jar's liquid."""

@@ -34,6 +34,8 @@ class RestDialog(CareDialog):
         )
         here = culture.vessel_id
         self.vessel = self.add_vessels("vessel_id", self.tr("In"), here, may_be_none=False)
+        if self.vessel.count() == 0:
+            self.refuse("vessel_id", self.tr("No vessel is free. Put another on the shelf first."))
         self.volume = QuantityEdit(desk.quantities, Kind.VOLUME, lines=1)
         self.volume.set_value(culture.rest_volume_l)
         self.add_row("volume_l", self.tr("In how much ripe kombucha"), self.volume)

@@ -310,17 +310,14 @@ class ShelfPage(QWidget):
         if jar is not None:
             self.carrier.pick_up_from(jar)
 
-    def carry_culture(self, culture_id: int) -> bool:
-        """Pick up a culture, also one that is in no vessel; False if there is none to put it in."""
+    def carry_culture(self, culture_id: int) -> None:
+        """Pick up a culture, also one that is in no vessel."""
         if self._stale:
             self.refresh()
-        if self.model.rowCount() == 0:
-            return False
         home = self._desk.cultures.where(culture_id)
         if home is not None:
             self.choose_vessel(home.id)
         self.carrier.pick_up(Carried(CarriedKind.CULTURE, culture_id))
-        return True
 
     def _on_carrying(self, is_carrying: bool) -> None:
         self._head.setCurrentIndex(1 if is_carrying else 0)

@@ -92,6 +92,8 @@ class MergeDialog(CareDialog):
         rows = min(_ROWS_SEEN, max(2, self.others.count()))
         self.others.setFixedHeight(line * rows + SPACE)
         self.add_row("culture_ids", self.tr("Merge it with"), self.others)
+        if self.others.count() == 0:
+            self.refuse("culture_ids", self.tr("There is no other culture here to merge it with."))
         self.name = self.add_line("name", self.tr("Name of the new culture"))
         self.vessel = self.add_vessels(
             "vessel_id", self.tr("Where it rests"), culture.vessel_id, may_be_none=True

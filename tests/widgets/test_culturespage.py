@@ -413,6 +413,23 @@ def test_the_menu_leads_to_its_life_and_picks_it_up(page, resting, qtbot):
     assert picked_up.args == [resting.id]
 
 
+def test_what_cannot_be_done_without_another_vessel_or_culture_is_said_at_once(page, desk, qtbot):
+    alone = culture(desk)
+    page.show_culture(alone.id)
+    with qtbot.assertNotEmitted(page.acts.carry_wanted):
+        page.acts.do("carry", alone.id)
+    assert "no vessel on the shelf" in page.said.text()
+    for key, field, words in (
+        ("rest", "vessel_id", "No vessel is free"),
+        ("merge", "culture_ids", "no other culture"),
+    ):
+        page.acts.do(key, alone.id)
+        form = dialog(page)
+        assert words in form.rows[field].message.text()
+        assert not form.go.isEnabled()
+        form.reject()
+
+
 def test_suspicion_is_cleared_only_with_a_reason(page, desk, qtbot):
     mother = culture(desk)
     daughter = split(desk, mother, "Daughter")
