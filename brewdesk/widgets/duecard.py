@@ -44,6 +44,7 @@ class DueCard(QFrame):
     snooze_wanted = Signal(int, object)  # reminder id, instant
     open_batch = Signal(int)
     open_culture = Signal(int)
+    open_bottling = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -68,10 +69,9 @@ class DueCard(QFrame):
         set_role(self.when, "warn" if item.is_due else "muted")
         set_role(self, _LOUD.get(item.step, "card"))
         set_role(self.done_button, "primary" if item.is_due else "")
-        self.open_button.setVisible(item.batch is not None or item.culture is not None)
-        self.open_button.setText(
-            self.tr("Open the jar") if item.culture is None else self.tr("Open the culture")
-        )
+        subjects = (item.batch, item.culture, item.bottling)
+        self.open_button.setVisible(any(subject is not None for subject in subjects))
+        self.open_button.setText(self._open_words(item))
         self.warning.setText(warning)
         self.warning.setVisible(bool(warning))
         for button, words in (
@@ -80,6 +80,11 @@ class DueCard(QFrame):
             (self.open_button, self.tr("{what}: {{title}}").format(what=self.open_button.text())),
         ):
             button.setAccessibleName(words.format(title=item.title))
+
+    def _open_words(self, item: DueItem) -> str:
+        if item.culture is not None:
+            return self.tr("Open the culture")
+        return self.tr("Open the jar") if item.bottling is None else self.tr("Open the bottles")
 
     def fill_menu(self) -> None:
         """Offer the times that make sense now."""
@@ -140,6 +145,8 @@ class DueCard(QFrame):
             self.open_batch.emit(self.item.batch.id)
         elif self.item is not None and self.item.culture is not None:
             self.open_culture.emit(self.item.culture.id)
+        elif self.item is not None and self.item.bottling is not None:
+            self.open_bottling.emit(self.item.bottling.id)
 
     def _on_snooze(self) -> None:
         self.fill_menu()

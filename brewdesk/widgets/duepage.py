@@ -36,6 +36,7 @@ class DuePage(QWidget):
 
     open_batch = Signal(int)
     open_culture = Signal(int)
+    open_bottling = Signal(int)
     export_wanted = Signal()
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -208,6 +209,7 @@ class DuePage(QWidget):
         card.snooze_wanted.connect(self._on_snooze)
         card.open_batch.connect(self.open_batch)
         card.open_culture.connect(self.open_culture)
+        card.open_bottling.connect(self.open_bottling)
         return card
 
     def _drop_cards(self, keep: set[int]) -> None:

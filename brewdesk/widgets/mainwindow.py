@@ -292,6 +292,12 @@ class MainWindow(QMainWindow):
         self.show_page("cultures")
         cast("CulturesPage", self.page("cultures")).show_culture(culture_id)
 
+    def open_bottling(self, bottling_id: int) -> None:
+        """Show bottles that stand."""
+        page = cast("BottlePage", self.page("bottles"))
+        self.show_page("bottles")
+        page.go_to(bottling_id)
+
     def open_due_item(self, item: DueItem) -> None:
         """Bring forward what a line of the due list is about."""
         self.bring_forward()
@@ -299,6 +305,8 @@ class MainWindow(QMainWindow):
             self.open_batch(item.batch.id)
         elif item.culture is not None:
             self.open_culture(item.culture.id)
+        elif item.bottling is not None:
+            self.open_bottling(item.bottling.id)
         else:
             self.show_page("due")
 

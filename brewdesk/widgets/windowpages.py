@@ -41,6 +41,7 @@ def _due(desk: Desk, window: MainWindow) -> QWidget:
     made = DuePage(desk)
     made.open_batch.connect(window.open_batch)
     made.open_culture.connect(window.open_culture)
+    made.open_bottling.connect(window.open_bottling)
     made.export_wanted.connect(window.dialogs.export_calendar)
     return made
 

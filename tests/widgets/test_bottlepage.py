@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QLabel, QPushButton
 
 from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.records import (
@@ -401,3 +401,23 @@ def test_the_lines_end_where_the_picture_ends(qtbot):
     assert _drawn(qtbot, shown) == _drawn(qtbot, longer)
     between = replace(longer, last_day=10.5)
     assert _drawn(qtbot, between) != _drawn(qtbot, shown)
+
+
+def test_a_reminder_of_bottles_opens_them(page, desk, qtbot):
+    from brewdesk.widgets.duepage import DuePage
+
+    qtbot.mouseClick(page.fill.go, Qt.MouseButton.LeftButton)
+    (bottling,) = desk.bottlings.all()
+    desk.clock.advance(days=2)
+    desk.reminders.sync()
+    due = DuePage(desk)
+    qtbot.addWidget(due)
+    due.resize(900, 1200)
+    due.show()
+    wanted = []
+    due.open_bottling.connect(wanted.append)
+    cards = [one for one in due.findChildren(QPushButton, "due_open") if one.isVisible()]
+    (button,) = {one.text(): one for one in cards if "bottles" in one.text()}.values()
+    assert button.text() == "Open the bottles"
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert wanted == [bottling.id]
