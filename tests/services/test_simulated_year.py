@@ -86,7 +86,7 @@ class Year:
         """Let time pass: mostly a late tick, sometimes a sleep, sometimes a restart."""
         kind = self.chance.random()
         if kind < 0.86:
-            self.clock.advance(hours=self.chance.uniform(0.3, 18))
+            self.clock.advance(hours=self.chance.uniform(0.3, 26))
         elif kind < 0.95:
             self.naps += 1
             self.clock.jump(hours=self.chance.uniform(1, 60))
