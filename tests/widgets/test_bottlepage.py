@@ -406,7 +406,7 @@ def test_the_lines_end_where_the_picture_ends(qtbot):
 def test_a_reminder_of_bottles_opens_them(page, desk, qtbot):
     from brewdesk.widgets.duepage import DuePage
 
-    qtbot.mouseClick(page.fill.go, Qt.MouseButton.LeftButton)
+    fill(page, qtbot)
     (bottling,) = desk.bottlings.all()
     desk.clock.advance(days=2)
     desk.reminders.sync()
