@@ -18,6 +18,7 @@ from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import PELLICLE_HIGH_MM
 from brewdesk.services.door import Door
 from brewdesk.services.forming import growing_batch
+from brewdesk.services.ledger import DROP_L
 from brewdesk.services.names import is_same_name, tidy_name
 from brewdesk.services.readings import flag_if_moldy
 from brewdesk.services.restingliquid import stated
@@ -29,6 +30,7 @@ from brewdesk.store.records import (
     CultureParentDraft,
     Reading,
     ReadingDraft,
+    TransferDraft,
 )
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Level, Verdict
@@ -41,6 +43,7 @@ from culturecore.stages import (
     Method,
     Quantity,
     StarterTaste,
+    TransferKind,
 )
 from culturecore.sweettea import Starter, Wish
 
@@ -286,6 +289,16 @@ class Growing:
             unit.readings.add(_thickness(batch_id, now, pellicle_mm))
             if volume_l > 0.0:
                 unit.care.add(stated(culture_id, now, volume_l))
+            if volume_l >= DROP_L:  # what it grew in stays with it, as starter
+                unit.transfers.add(
+                    TransferDraft(
+                        at=now,
+                        kind=TransferKind.STARTER,
+                        volume_l=volume_l,
+                        from_batch_id=batch_id,
+                        to_culture_id=culture_id,
+                    )
+                )
             return unit.cultures.change(
                 culture_id,
                 state=CultureState.RESTING,
