@@ -95,6 +95,7 @@ class Forecasts(QObject):
         self._asked: dict[int, ForecastInputs] = {}
         self._next: dict[int, None] = {}  # what the maker has just changed
         self._waiting: dict[int, None] = {}  # in the order of asking
+        self._looked_at: set[int] = set()
         self._running: dict[int, bool] = {}  # whether it was asked for at once
         self._told_late: set[int] = set()
         self._turn = QTimer(self)
@@ -219,6 +220,11 @@ class Forecasts(QObject):
         inputs = self._inputs(batch_id)
         if inputs is None:
             return
+        if is_urgent:
+            self._looked_at.add(batch_id)
+        elif batch_id not in self._looked_at:
+            # What moved since yesterday is told where somebody looks; it costs as much again.
+            inputs = replace(inputs, fresh=frozenset())
         # One that still waits behind others is asked for again, to be taken before them.
         is_to_be_hurried = is_urgent and self._running.get(batch_id) is False
         if inputs == self._asked.get(batch_id) and not is_to_be_hurried:

@@ -76,7 +76,7 @@ USABLE_MM = 3.0
 LATE_SHARE = 0.95  # of like jars show a film by the day from which its absence is a worry
 
 QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
-DAY_STEP = 0.5
+DAY_STEP = 1.0
 _UNEVEN_MM, _UNEVEN_SHARE = 0.3, 0.2  # a film is no sheet of glass: how far readings scatter
 _DRAWS = 4_000
 _LEAST_EFFECTIVE = 60.0
