@@ -25,6 +25,8 @@ from brewdesk.services.history import History
 from brewdesk.services.jarnow import JarNow
 from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
+from brewdesk.services.labelsheets import LabelSheets
+from brewdesk.services.labelsources import LabelSources
 from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
 from brewdesk.services.notices.port import Notifier
@@ -96,6 +98,8 @@ class Desk:
     alarm_notices: AlarmNotices
     shelf: Shelf
     sound: Sound
+    label_sheets: LabelSheets
+    label_sources: LabelSources
 
     @property
     def store_path(self) -> Path:
@@ -230,6 +234,8 @@ def build_desk(
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
         shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
         sound=sound,
+        label_sheets=LabelSheets(store, changes),
+        label_sources=LabelSources(door, window_of=forecasts.window_of),
     )
 
 

@@ -41,6 +41,7 @@ def _cultures(desk: Desk, window: MainWindow) -> QWidget:
 
     made = CulturesPage(desk)
     made.open_batch.connect(window.open_batch)
+    made.acts.label_wanted.connect(lambda culture_id: window.make_label("culture", culture_id))
     return made
 
 
@@ -52,6 +53,14 @@ def _history(desk: Desk, window: MainWindow) -> QWidget:
     made.vessel_wanted.connect(window.open_vessel)
     made.culture_wanted.connect(window.open_culture)
     made.places_wanted.connect(window.dialogs.show_places)
+    return made
+
+
+def _labels(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.labelspage import LabelsPage
+
+    made = LabelsPage(desk)
+    made.add_vessel_wanted.connect(window.dialogs.add_vessel)
     return made
 
 
@@ -74,6 +83,7 @@ _MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
     "due": _due,
     "cultures": _cultures,
     "history": _history,
+    "labels": _labels,
     "reckoner": _reckoner,
     "settings": _settings,
 }
