@@ -157,7 +157,7 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "due", "cultures", "history", "reckoner", "settings"):
+            for page in ("plan", "due", "cultures", "history", "labels", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
         program.leave()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from PySide6.QtCore import QCoreApplication, QObject, Qt, Signal
 
 from brewdesk.models.plaintip import plain_tip
@@ -43,6 +45,14 @@ class LabelPicksModel(RowTableModel[LabelFacts]):
         if role == Qt.ItemDataRole.TextAlignmentRole and column == COPIES:
             return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         return None
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:  # noqa: ANN401  # Qt's variant
+        """Set the title of the copies above its numbers."""
+        if role == Qt.ItemDataRole.TextAlignmentRole and section == COPIES:
+            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        return super().headerData(section, orientation, role)
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Ticks are in the first column; copies can be typed in the last."""

@@ -21,10 +21,11 @@ from PySide6.QtWidgets import (
 
 from brewdesk.models.labelpicks import COPIES, MOST_COPIES, NAME, STAGE, LabelPicksModel
 from brewdesk.models.rowtable import ROW_ROLE, Index
+from brewdesk.paths import resource
 from brewdesk.services.labels import LabelFacts
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import plain_label
-from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.theme import SPACE, theme, tokens
 
 GROUPS = ("vessel", "batch", "culture")
 
@@ -112,17 +113,20 @@ class LabelPicker(QWidget):
         """Bring one of the lists to the front."""
         self._stack.setCurrentWidget(self.tables[group])
 
+    def _count_words(self, labels: int) -> str:
+        if not labels:
+            return self.tr("Tick what is to get a label.")
+        if labels == 1:
+            return self.tr("1 label in all.")
+        return self.tr("{count} labels in all.").format(count=labels)
+
     def _on_find(self, text: str) -> None:
         for table in self.tables.values():
             table.filter(text)
 
     def _on_picked(self) -> None:
         labels = sum(self.picked.values())
-        self.count.setText(
-            self.tr("%n label(s) in all.", "", labels)
-            if labels
-            else self.tr("Tick what is to get a label.")
-        )
+        self.count.setText(self._count_words(labels))
         self.none.setEnabled(bool(labels))
         self.changed.emit()
 
@@ -150,6 +154,10 @@ class PickTable(QTableView):
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
         self.setWordWrap(False)
+        worn = theme()
+        if worn is not None:
+            worn.changed.connect(self._dress)
+        self._dress()
         self.verticalHeader().hide()
         header = self.horizontalHeader()
         header.setHighlightSections(False)
@@ -161,6 +169,18 @@ class PickTable(QTableView):
         header.resizeSection(STAGE, letters.averageCharWidth() * 18)
         header.resizeSection(COPIES, letters.averageCharWidth() * 12)
         self.verticalHeader().setDefaultSectionSize(letters.height() + 2 * SPACE)
+
+    def _dress(self) -> None:
+        """Give ticks the look and size of the program's other boxes."""
+        colours = tokens()
+        tick = resource("icons", f"tick-{colours.name}.svg").as_posix()
+        self.setStyleSheet(
+            f"QTableView::item {{ padding: 0 {SPACE}px; }}"
+            f"QTableView::indicator {{ width: 18px; height: 18px; border-radius: 4px;"
+            f" border: 1px solid {colours.edge}; background: {colours.sunken}; }}"
+            f"QTableView::indicator:checked {{ background: {colours.accent};"
+            f' border-color: {colours.accent}; image: url("{tick}"); }}'
+        )
 
     def filter(self, text: str) -> None:
         """Show only rows that have ``text`` in them."""

@@ -43,8 +43,8 @@ class LabelPreview(QWidget):
         self.zoom = QComboBox(self)
         self.zoom.setObjectName("label_zoom")
         self.zoom.setAccessibleName(self.tr("Size of the preview"))
-        self.zoom.addItem(self.tr("Whole page"), 0.0)
         self.zoom.addItem(self.tr("Page width"), -1.0)
+        self.zoom.addItem(self.tr("Whole page"), 0.0)
         for factor in _ZOOMS:
             self.zoom.addItem(self.tr("{percent} %").format(percent=round(100 * factor)), factor)
         self.back = self._button("‹", "label_page_back", self.tr("Previous page"))
@@ -158,5 +158,5 @@ class _Canvas(QWidget):
         """Draw the page."""
         painter = QPainter(self)
         at = self.rect().topLeft()
-        painter.fillRect(self.rect().adjusted(_SHADOW_PX, _SHADOW_PX, 0, 0), QColor(0, 0, 0, 50))
+        painter.fillRect(self.rect().adjusted(_SHADOW_PX, _SHADOW_PX, 0, 0), QColor(0, 0, 0, 40))
         painter.drawPixmap(at, self._shown)

@@ -265,7 +265,8 @@ class LabelsPage(QWidget):
         ]
         shown = told[:_NOTES_SHOWN]
         if len(told) > len(shown):
-            shown.append(self.tr("And %n more.", "", len(told) - len(shown)))
+            more = self.tr("And {count} more.").format(count=len(told) - len(shown))
+            shown.append(more)
         text = "\n".join(shown)
         if text != self.notes.text():
             self.notes.setText(text)

@@ -9,27 +9,25 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
-    QDialogButtonBox,
     QFrame,
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
     QScrollArea,
-    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.labelgeometry import MOST_IN_A_LINE, LabelSheet, problems_of
+from brewdesk.services.labelgeometry import LabelSheet, problems_of
 from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, StoreTrouble
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.labels import sheet_field_words, sheet_problem_words
 from brewdesk.services.wording.problems import quantity_words, trouble_words
+from brewdesk.widgets.dialogbuttons import go_and_leave
 from brewdesk.widgets.fields import FieldRow, plain_label
 from brewdesk.widgets.sheetgrid import SheetGrid
 from brewdesk.widgets.theme import SPACE
-from brewdesk.widgets.wheelpass import pass_wheel_on
 
 _MEASURES = (
     "page_width_mm", "page_height_mm", "margin_left_mm", "margin_top_mm", "label_width_mm",
@@ -65,17 +63,16 @@ class SheetDialog(QDialog):
         self.is_roll.setChecked(sheet.is_roll)
         self.rows: dict[str, FieldRow] = {}
         self.lines: dict[str, QLineEdit] = {}
-        self.counts: dict[str, QSpinBox] = {}
+        self.counts: dict[str, QLineEdit] = {}
         self._make_fields()
-        self.grid = SheetGrid(self)
+        self.grid = SheetGrid(self, is_picture=True)
         self.said = plain_label("", "error", self, wraps=True)
-        self.buttons = QDialogButtonBox(
-            QDialogButtonBox.StandardButton.Save | QDialogButtonBox.StandardButton.Cancel, self
+        self.buttons, _save = go_and_leave(
+            self, self.tr("Save"), self.tr("Cancel"), go_name="sheet_save"
         )
         self._lay_out()
         self._order_tabs()
         self.buttons.accepted.connect(self.save)
-        self.buttons.rejected.connect(self.reject)
         self.is_roll.toggled.connect(self._on_roll)
         self._on_roll(sheet.is_roll)
 
@@ -90,14 +87,11 @@ class SheetDialog(QDialog):
             self.lines[field] = line
             self.rows[field] = FieldRow(sheet_field_words(field), line, lines=2)
         for field in _COUNTS:
-            spin = QSpinBox(self)
-            spin.setObjectName(f"sheet_{field}")
-            spin.setRange(1, MOST_IN_A_LINE)
-            spin.setValue(getattr(sheet, field))
-            spin.valueChanged.connect(self._on_edited)
-            pass_wheel_on(spin)
-            self.counts[field] = spin
-            self.rows[field] = FieldRow(sheet_field_words(field), spin, lines=2)
+            line = QLineEdit(str(getattr(sheet, field)), self)
+            line.setObjectName(f"sheet_{field}")
+            line.textChanged.connect(self._on_edited)
+            self.counts[field] = line
+            self.rows[field] = FieldRow(sheet_field_words(field), line, lines=2)
 
     def _lay_out(self) -> None:
         body = QWidget()
@@ -142,7 +136,7 @@ class SheetDialog(QDialog):
     def _pairs(self, fields: tuple[str, ...]) -> QGridLayout:
         grid = QGridLayout()
         grid.setHorizontalSpacing(2 * SPACE)
-        grid.setVerticalSpacing(0)
+        grid.setVerticalSpacing(SPACE // 2)
         for number, field in enumerate(fields):
             grid.addWidget(self.rows[field], number // 2, number % 2)
             grid.setColumnStretch(number % 2, 1)
@@ -154,14 +148,15 @@ class SheetDialog(QDialog):
         stops += [self.lines[field] for field in _CORRECTIONS]
         for first, second in pairwise(stops):
             self.setTabOrder(first, second)
-        self.setTabOrder(stops[-1], self.grid)
-        self.setTabOrder(self.grid, self.buttons)
+        self.setTabOrder(stops[-1], self.buttons)
+        self.name.setFocus()
 
     # --- reading ---------------------------------------------------------------------
 
     def read(self) -> LabelSheet | None:
         """Return the sheet as it stands in the form, saying beside each field what is wrong."""
         values: dict[str, float] = {}
+        counts: dict[str, int] = {}
         unread: dict[str, str] = {}
         for field, line in self.lines.items():
             if self.is_roll.isChecked() and field in _ONLY_SHEETS:
@@ -170,13 +165,19 @@ class SheetDialog(QDialog):
                 values[field] = self._length_mm(line.text())
             except NotAQuantity as problem:
                 unread[field] = quantity_words(problem)
+        for field, line in self.counts.items():
+            if self.is_roll.isChecked() and field in _ONLY_SHEETS:
+                continue
+            try:
+                counts[field] = int(line.text())
+            except ValueError:
+                unread[field] = self.tr("Please type a whole number.")
         sheet = replace(
             self._sheet,
             name=self.name.text(),
             is_roll=self.is_roll.isChecked(),
-            columns=self.counts["columns"].value(),
-            rows=self.counts["rows"].value(),
             **values,  # type: ignore[arg-type]  # lengths only, and every length field is a float
+            **counts,  # type: ignore[arg-type]  # the two counts
         )
         found = {problem.field: sheet_problem_words(problem) for problem in problems_of(sheet)}
         told = {field: words for field, words in found.items() if field not in unread} | unread

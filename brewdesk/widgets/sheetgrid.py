@@ -18,15 +18,17 @@ class SheetGrid(QWidget):
 
     start_chosen = Signal(int)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, is_picture: bool = False) -> None:
         super().__init__(parent)
+        self._is_picture = is_picture  # to look at only: no start, no keys
         self._sheet: LabelSheet | None = None
         self._start = 0
         self._labels = 0
         self.setObjectName("sheet_grid")
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        if not is_picture:
+            self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            self.setCursor(Qt.CursorShape.PointingHandCursor)
         self._tell()
 
     @property
@@ -67,7 +69,7 @@ class SheetGrid(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Begin at the label that is clicked."""
-        if self._sheet is None or event.button() != Qt.MouseButton.LeftButton:
+        if self._sheet is None or self._is_picture or event.button() != Qt.MouseButton.LeftButton:
             return
         at = (event.position() - self._corner()) / self._px_per_mm()
         position = cell_at(self._sheet, at.x(), at.y())
@@ -108,12 +110,15 @@ class SheetGrid(QWidget):
         accent = QColor("#1c625b")  # the light scheme's: the paper is light
         for position in range(sheet.per_page):
             is_used = self._start <= position < self._start + self._labels
-            painter.setPen(QPen(accent if position == self._start else QColor(_EDGE), 1))
-            if position == self._start:
+            is_start = position == self._start and not self._is_picture
+            painter.setPen(QPen(accent if is_start else QColor(_EDGE), 1))
+            if is_start:
                 painter.setBrush(accent)
             else:
                 painter.setBrush(QColor("#a9cdc6") if is_used else QColor(_CELL))
-            painter.drawRect(self.cell_px(position).adjusted(0.5, 0.5, -0.5, -0.5))
+            corner = sheet.corner_mm * self._px_per_mm()
+            cell = self.cell_px(position).adjusted(0.5, 0.5, -0.5, -0.5)
+            painter.drawRoundedRect(cell, corner, corner)
         if self.hasFocus():
             painter.setPen(QPen(QColor(tokens().focus), 2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -141,6 +146,9 @@ class SheetGrid(QWidget):
 
     def _tell(self) -> None:
         sheet = self._sheet
+        if self._is_picture:
+            self.setAccessibleName(self.tr("The sheet with these measures"))
+            return
         self.setAccessibleName(self.tr("Where the first label goes"))
         if sheet is None:
             return

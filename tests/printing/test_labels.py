@@ -45,6 +45,7 @@ HOSTILE = {
     "lines": "one\ntwo\r\nthree\tfour",
     "turned around": "\u202egnorw\u202c end",
 }
+MARKS = dict.fromkeys(map(ord, "\u202a\u202b\u202c\u200e\u200f"))
 SHEETS = {sheet.key: sheet for sheet in starters()}
 
 
@@ -108,18 +109,28 @@ def stroke_mm(profile, expected_mm, dpi, reach_mm=0.9):
     return at * MM_PER_INCH / dpi
 
 
-def frame_mm(page, cell, dpi):
-    """Left, right, top and bottom stroke of a label's frame, in mm."""
+def off_by_mm(page, sheet, cell, dpi):
+    """How far each stroke of a label's frame is from its place, in mm.
+
+    A stroke on the paper's own edge is cut with the paper (a PDF's is a whole number of points)
+    and cannot be measured.
+    """
     dots = dpi / MM_PER_INCH
     # Half way up the sides no words come near the stroke, nor a round corner.
     row = page[int((cell.y + cell.height / 2) * dots)]
     column = page[:, int((cell.x + cell.width / 2) * dots)]
-    return (
-        stroke_mm(row, cell.x, dpi),
-        stroke_mm(row, cell.right, dpi),
-        stroke_mm(column, cell.y, dpi),
-        stroke_mm(column, cell.bottom, dpi),
+    width, height = sheet.page_mm
+    edges = (
+        (row, cell.x, width),
+        (row, cell.right, width),
+        (column, cell.y, height),
+        (column, cell.bottom, height),
     )
+    return [
+        abs(stroke_mm(line, edge, dpi) - edge)
+        for line, edge, side in edges
+        if 0.2 < edge < side - 0.2
+    ]
 
 
 def ink_box_mm(page, dpi):
@@ -140,10 +151,10 @@ def test_frames_lie_in_their_places_on_a_full_page(tmp_path, key, dpi):
     sheet = SHEETS[key]
     write(tmp_path / "a.pdf", sheet, [content(n) for n in range(1, sheet.per_page + 1)])
     page = page_of(tmp_path / "a.pdf", dpi)
-    for position in range(sheet.per_page):
-        cell = cell_mm(sheet, position)
-        wanted = (cell.x, cell.right, cell.y, cell.bottom)
-        assert frame_mm(page, cell, dpi) == pytest.approx(wanted, abs=CLOSE_MM)
+    cells = [cell_mm(sheet, position) for position in range(sheet.per_page)]
+    off = [each for cell in cells for each in off_by_mm(page, sheet, cell, dpi)]
+    assert len(off) >= 2 * len(cells)
+    assert max(off) <= CLOSE_MM
 
 
 @pytest.mark.parametrize("dpi", [150, 300])
@@ -208,9 +219,10 @@ def test_hostile_words_stand_as_text_inside_their_label(tmp_path, key, name):
     assert right <= cell.right + CLOSE_MM
     assert top >= cell.y - CLOSE_MM
     assert bottom <= cell.bottom + CLOSE_MM
-    text = "".join(text_of(tmp_path / "a.pdf").split())
+    # poppler marks the writing direction with signs of its own
+    text = "".join(text_of(tmp_path / "a.pdf").split()).translate(MARKS)
     shown = "".join(painter.fitted(label).blocks[0].text.split())
-    assert sorted(shown) == sorted(sign for sign in text[: len(shown)])
+    assert sorted(shown) == sorted(text[: len(shown)])
     told = {note.field: note.reason for _label, note in painter.notes()}
     is_whole = shown == "".join(label.text(F.NAME).split()) and F.NAME not in label.cut
     assert is_whole is (F.NAME not in told)
