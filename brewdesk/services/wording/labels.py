@@ -151,22 +151,28 @@ def sheet_field_words(field: str, *, is_roll: bool = False) -> str:
     }[field]
 
 
-def sheet_problem_words(problem: ImpossibleInput) -> str:
-    """Say beside a sheet's field what is wrong with it."""
-    low, high = _number(problem.low), _number(problem.high)
-    special = {
-        ("name", "empty"): _t("Please give the sheet a name."),
-        ("name", "too_long"): _t("Please keep the name shorter."),
+def problems() -> dict[tuple[str, str], str]:
+    """Return sentences on sheets that cannot be, by (field, reason)."""
+    return {
         ("name", "too_many"): _t("There are {high} sheets already. Remove one first."),
         ("label_width_mm", "off_the_paper"): _t(
-            "Together the labels and gaps are {value} mm wide; the paper leaves {high} mm."
+            "Together the labels and gaps are {value} mm wide; the paper leaves {high}."
         ),
         ("label_height_mm", "off_the_paper"): _t(
-            "Together the labels and gaps are {value} mm high; the paper leaves {high} mm."
+            "Together the labels and gaps are {value} mm high; the paper leaves {high}."
         ),
-        ("", "no_number"): _t("Please type a number."),
     }
-    sentence = special.get((problem.field, problem.reason)) or special.get(("", problem.reason))
+
+
+def sheet_problem_words(problem: ImpossibleInput) -> str:
+    """Say beside a sheet's field what is wrong with it."""
+    unit = f" {problem.unit}" if problem.unit else ""
+    low, high = _number(problem.low) + unit, _number(problem.high) + unit
+    special = problems() | {
+        ("name", "empty"): _t("Please give the sheet a name."),
+        ("name", "too_long"): _t("Please keep the name shorter."),
+    }
+    sentence = special.get((problem.field, problem.reason))
     if sentence is not None:
         value = problem.value if isinstance(problem.value, float) else None
         return sentence.format(value=_number(value), low=low, high=high)
