@@ -267,7 +267,7 @@ def test_the_form_says_what_is_wrong_beside_the_field_and_keeps_nothing(desk, qt
     for field, text, words in (
         ("label_width_mm", "90", "270 mm wide"),
         ("gap_x_mm", "wide", "no number"),
-        ("gap_y_mm", "-3", "between 0 and"),
+        ("gap_y_mm", "-3", "between 0 mm and"),
     ):
         before = form.lines[field].text()
         form.lines[field].setText(text)
