@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QSortFilterProxyModel, Qt, Signal
-from PySide6.QtGui import QFontMetrics, QKeyEvent
+from PySide6.QtCore import QEvent, QModelIndex, QSortFilterProxyModel, Qt, Signal
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
@@ -27,6 +27,7 @@ from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.theme import SPACE, theme, tokens
 
+_STAGE_SHARE = 0.4
 GROUPS = ("vessel", "batch", "culture")
 
 
@@ -135,8 +136,8 @@ class PickTable(QTableView):
     """Rows with ticks: space ticks from any column, digits change the copies."""
 
     def __init__(self, model: LabelPicksModel, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
         self._rows = model
+        super().__init__(parent)
         self._filter = QSortFilterProxyModel(self)
         self._filter.setSourceModel(model)
         self._filter.setFilterCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
@@ -165,9 +166,29 @@ class PickTable(QTableView):
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setSectionResizeMode(NAME, QHeaderView.ResizeMode.Stretch)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._size()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the names the larger part of what there is."""
+        super().resizeEvent(event)
+        self._size()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the type size."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._size()
+
+    def _size(self) -> None:
+        header = self.horizontalHeader()
+        if header.count() <= COPIES:  # Qt speaks of style changes before there is a model
+            return
+        title = QFontMetrics(header.font())
+        copies = title.horizontalAdvance(self._rows.headerData(COPIES, Qt.Orientation.Horizontal))
+        header.resizeSection(COPIES, copies + 4 * SPACE)
+        left = max(0, self.viewport().width() - header.sectionSize(COPIES))
+        header.resizeSection(STAGE, round(_STAGE_SHARE * left))
         letters = QFontMetrics(self.font())
-        header.resizeSection(STAGE, letters.averageCharWidth() * 18)
-        header.resizeSection(COPIES, letters.averageCharWidth() * 12)
         self.verticalHeader().setDefaultSectionSize(letters.height() + 2 * SPACE)
 
     def _dress(self) -> None:

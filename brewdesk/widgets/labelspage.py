@@ -191,6 +191,7 @@ class LabelsPage(QWidget):
     def begin(self, record: str, record_id: int) -> None:
         """Label this one record: "vessel", "batch" or "culture"."""
         self._wanted = (f"{record}:{record_id}",)
+        self._is_stale = True
         self.tabs.setCurrentWidget(self.words)
         if self.isVisible():
             self.refresh()

@@ -331,3 +331,19 @@ def test_a_cultures_menu_offers_a_label_while_it_is_here(desk, batch):
     lost = desk.cultures.get(culture.id)
     assert lost.state is CultureState.LOST
     assert "label" not in {spec.key for spec in offered(lost)}
+
+
+def test_a_label_asked_for_while_the_page_is_hidden_is_there_when_it_is_shown(page, batch):
+    page.hide()
+    page.begin("culture", batch.culture_id)
+    page.show()
+    assert list(page.picker.picked) == [f"culture:{batch.culture_id}"]
+    assert [label.kind for label in page.labels()] == [LabelKind.CULTURE]
+    assert page.tabs.currentWidget() is page.words
+
+
+def test_names_keep_the_larger_part_of_the_list(page):
+    table = page.picker.tables["vessel"]
+    header = table.horizontalHeader()
+    assert header.sectionSize(NAME) > header.sectionSize(STAGE)
+    assert header.length() <= table.viewport().width()
