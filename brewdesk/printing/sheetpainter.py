@@ -37,7 +37,7 @@ from brewdesk.services.labels import LabelContent
 PAPER = QColor("#ffffff")
 _MM_PER_INCH = 25.4
 _MM_PER_PT = 25.4 / 72.0
-_RULERS_MM = (RULER_MM, 50.0, 20.0, 10.0)
+_RULERS_MM = (RULER_MM, 50.0, 20.0, 10.0, 5.0, 4.0)
 _TICK_MM, _LONG_TICK_MM = 2.0, 3.5
 _LINE_MM = 0.2
 
@@ -50,21 +50,6 @@ class LabelJob:
     labels: tuple[LabelContent, ...]
     start: int = 0
     has_frames: bool = True
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TestPageWords:
-    """What stands on the test page; the ruler's words are given for its length in mm."""
-
-    title: str
-    hint: str
-    rulers: tuple[tuple[float, str], ...]
-
-    __test__ = False  # pytest would take it for a test by its name
-
-    def ruler(self, length_mm: float) -> str:
-        """Return the words for a ruler."""
-        return dict(self.rulers).get(length_mm, "")
 
 
 def page_layout(sheet: LabelSheet) -> QPageLayout:
@@ -142,9 +127,12 @@ class SheetPainter:
 
 
 def paint_test_page(
-    painter: QPainter, sheet: LabelSheet, words: TestPageWords, family: str
+    painter: QPainter, sheet: LabelSheet, words: Sequence[str], family: str
 ) -> None:
-    """Paint the frames with the sheet's correction, and two rulers without any."""
+    """Paint the frames with the sheet's correction, and two rulers without any.
+
+    ``words`` are paragraphs that stand below the ruler across.
+    """
     painter.save()
     _count_in_mm(painter, sheet, None)
     for position in range(sheet.per_page):
@@ -159,14 +147,16 @@ def paint_test_page(
     at = QPointF((width - across) / 2, height * 0.45)
     _paint_ruler(painter, at, across, is_down=False)
     _paint_ruler(painter, QPointF(at.x() / 2, (height - down) * 0.4), down, is_down=True)
-    room = QRectF(at.x(), at.y() + _LONG_TICK_MM + 0.5, across, height * 0.55 - _LONG_TICK_MM - 1)
-    _paint_words(painter, room, (words.title, words.ruler(across), words.hint), family)
+    left = max(at.x(), at.x() / 2 + _LONG_TICK_MM) + 1.0  # beside the ruler down
+    top = at.y() + _LONG_TICK_MM + 0.5
+    room = QRectF(left, top, at.x() + across - left, height - top - 0.5)
+    _paint_words(painter, room, words, family)
     painter.restore()
 
 
 def ruler_mm(side_mm: float) -> float:
-    """Return how long a ruler fits along a side of the paper."""
-    return next((length for length in _RULERS_MM if length <= 0.9 * side_mm), 0.0)
+    """Return how long a ruler fits along a side of the paper, of 5 mm at least."""
+    return next(length for length in _RULERS_MM if length <= 0.9 * side_mm)
 
 
 def _paint_ruler(painter: QPainter, at: QPointF, length_mm: float, *, is_down: bool) -> None:
@@ -177,9 +167,11 @@ def _paint_ruler(painter: QPainter, at: QPointF, length_mm: float, *, is_down: b
     along = QPointF(0, 1) if is_down else QPointF(1, 0)
     aside = QPointF(1, 0) if is_down else QPointF(0, 1)
     painter.drawLine(at, at + along * length_mm)
-    for tick in range(int(length_mm // 10) + 1):
-        is_long = tick in (0, int(length_mm // 10)) or tick % 5 == 0
-        foot = at + along * (10.0 * tick)
+    step_mm = min(10.0, length_mm)
+    last = round(length_mm / step_mm)
+    for tick in range(last + 1):
+        is_long = tick in (0, last) or tick % 5 == 0
+        foot = at + along * (step_mm * tick)
         painter.drawLine(foot, foot + aside * (_LONG_TICK_MM if is_long else _TICK_MM))
 
 

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from brewdesk.printing.sheetpainter import (
     SheetPainter,
-    TestPageWords,
     page_layout,
     paint_test_page,
     ruler_mm,
@@ -70,12 +69,8 @@ class CalibrationPage:
         painter = QPainter()
         if not painter.begin(device):
             return False
-        lengths = {ruler_mm(side) for side in self.sheet.page_mm} - {0.0}
-        words = TestPageWords(
-            title=self.sheet.name,
-            hint=test_page_words(),
-            rulers=tuple((length, ruler_words(length)) for length in sorted(lengths)),
-        )
+        across, down = (ruler_mm(side) for side in self.sheet.page_mm)
+        words = (self.sheet.name, ruler_words(across, down), test_page_words())
         paint_test_page(painter, self.sheet, words, FAMILY)
         painter.end()
         return True

@@ -351,7 +351,7 @@ def test_the_rulers_of_the_test_page_are_100_mm_whatever_the_correction(tmp_path
     down = max(longest_run_mm(line, 300) for line in page[:, beside].T)
     assert across == pytest.approx(100.0, abs=CLOSE_MM + 0.2)  # and the width of the end ticks
     assert down == pytest.approx(100.0, abs=CLOSE_MM + 0.2)
-    assert "100 mm" in text_of(tmp_path / "t.pdf")
+    assert "Both lines are 100 mm" in text_of(tmp_path / "t.pdf")
 
 
 def test_a_narrow_rolls_test_page_has_a_shorter_ruler_and_says_so(tmp_path):
@@ -360,8 +360,8 @@ def test_a_narrow_rolls_test_page_has_a_shorter_ruler_and_says_so(tmp_path):
     assert write_pdf(CalibrationPage(sheet), tmp_path / "t.pdf")
     assert pages_of(tmp_path / "t.pdf") == 1
     text = text_of(tmp_path / "t.pdf")
-    assert "50 mm" in text
-    assert "by 2" in text
+    assert "across is 50 mm long and the line down 20 mm" in text
+    assert "by 2 and 5" in text
 
 
 def test_a_printer_gets_the_same_page_as_the_file(tmp_path, qtbot):

@@ -188,13 +188,18 @@ def _number(value: float | None) -> str:
     return number_text(value, 2)
 
 
-def ruler_words(length_mm: float) -> str:
-    """Say what the ruler of the test page should measure."""
-    sentence = _t("This line is {length} mm long if the printer prints true to size.")
-    if length_mm < 100.0:
-        sentence += " " + _t("Multiply what you measure by {factor}.")
-    return sentence.format(
-        length=number_text(length_mm, 0), factor=number_text(100.0 / length_mm, 0)
+def ruler_words(across_mm: float, down_mm: float) -> str:
+    """Say how long the two rulers of the test page should be."""
+    if across_mm == down_mm == 100.0:
+        return _t("Both lines are 100 mm long if the printer prints true to size.")
+    return _t(
+        "True to size, the line across is {across} mm long and the line down {down} mm. Multiply "
+        "what you measure by {times_across} and {times_down}."
+    ).format(
+        across=number_text(across_mm, 0),
+        down=number_text(down_mm, 0),
+        times_across=number_text(100.0 / across_mm, 0),
+        times_down=number_text(100.0 / down_mm, 0),
     )
 
 
