@@ -141,7 +141,7 @@ class LabelsPage(QWidget):
         words = plain_label(
             self.tr(
                 "Once there is a jar, a batch or a culture, this page prints labels for it: with "
-                "its dates, your own words and a code that leads back to its record."
+                "its dates, your own words and a code with its record's own number."
             ),
             "muted",
             wraps=True,
