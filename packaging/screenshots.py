@@ -162,7 +162,7 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "bottles", "due", "reckoner", "settings"):
+            for page in ("plan", "bottles", "due", "labels", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
             self._cultures_and_history(program, scheme)

@@ -29,6 +29,8 @@ from brewdesk.services.history import History
 from brewdesk.services.jarnow import JarNow
 from brewdesk.services.jobs import JobRunner
 from brewdesk.services.journal import Journal
+from brewdesk.services.labelsheets import LabelSheets
+from brewdesk.services.labelsources import LabelSources
 from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
 from brewdesk.services.meters import Meters
@@ -107,6 +109,8 @@ class Desk:
     session_start: SessionStart | None  # None where a pantry is not to start by itself
     shelf: Shelf
     sound: Sound
+    label_sheets: LabelSheets
+    label_sources: LabelSources
 
     @property
     def store_path(self) -> Path:
@@ -253,6 +257,8 @@ def build_desk(
         calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
         shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
         sound=sound,
+        label_sheets=LabelSheets(store, changes),
+        label_sources=LabelSources(door, window_of=forecasts.window_of),
     )
 
 

@@ -56,6 +56,7 @@ def act_specs() -> tuple[ActSpec, ...]:
         ActSpec("note", _t("Write a note…"), _HERE),
         ActSpec("history", _t("Show its history"), _ALL),
         ActSpec("edit", _t("Change…"), _ALL),
+        ActSpec("label", _t("Print a label…"), _HERE),
         ActSpec("card", _t("Hand-over card…"), _GROWN | {CultureState.GIVEN_AWAY}),
         ActSpec("give", _t("Give away…"), _GROWN),
         ActSpec("retire", _t("Retire"), _GROWN),
@@ -76,8 +77,9 @@ class CultureActs(QObject):
     """Opens the form of an act over ``window``.
 
     ``made`` carries a culture that came of it, ``trouble`` words for an act without a form,
-    ``planned`` the batch in which a culture is to grow. ``history_wanted`` carries the
-    `Subject` whose life is asked for, ``carry_wanted`` a culture to be picked up.
+    ``planned`` the batch in which a culture is to grow, ``label_wanted`` one to be labelled.
+    ``history_wanted`` carries the `Subject` whose life is asked for, ``carry_wanted`` a
+    culture to be picked up.
     """
 
     made = Signal(int)
@@ -85,6 +87,7 @@ class CultureActs(QObject):
     planned = Signal(int)
     history_wanted = Signal(object)
     carry_wanted = Signal(int)
+    label_wanted = Signal(int)
 
     def __init__(self, desk: Desk, window: QWidget) -> None:
         super().__init__(window)
@@ -97,6 +100,7 @@ class CultureActs(QObject):
         calls: dict[str, Callable[[Culture], None]] = {
             "edit": self._edit,
             "retire": self._retire,
+            "label": lambda one: self.label_wanted.emit(one.id),
             "card": lambda one: self.print_card(one.id),
             "look": self._look,
             "give": self._give,

@@ -54,6 +54,7 @@ class JarSheet(QWidget):
     end_wanted = Signal(object, bool)  # jar, discard
     bottle_wanted = Signal(int)  # batch id
     print_wanted = Signal(int)  # batch id
+    label_wanted = Signal(str, int)  # "batch", "culture" or "vessel", and its id
     drop_plan_wanted = Signal(int)
     already_in_wanted = Signal(int)
     history_wanted = Signal(object)  # a Subject
@@ -359,6 +360,9 @@ class JarSheet(QWidget):
             self._menu.addAction(
                 self.tr("Print the run sheet…"), lambda: self.print_wanted.emit(batch_id)
             )
+        self._menu.addAction(
+            self.tr("Print a label…"), lambda: self.label_wanted.emit(*label_record(jar))
+        )
         if batch is not None and batch.stage is BatchStage.SOURING:
             self._menu.addSeparator()
             batch_id = batch.id
@@ -448,3 +452,12 @@ class JarSheet(QWidget):
             self.end_wanted.emit(jar, False)
         else:
             self.show_readings()
+
+
+def label_record(jar: JarView) -> tuple[str, int]:
+    """Return what a jar's label is about: its batch, else the culture in it, else the vessel."""
+    if jar.batch is not None:
+        return "batch", jar.batch.id
+    if jar.culture is not None:
+        return "culture", jar.culture.id
+    return "vessel", jar.vessel.id

@@ -31,6 +31,7 @@ from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.icons import program_icon
+from brewdesk.widgets.jarsheet import label_record
 from brewdesk.widgets.liquidentries import liquid_entries
 from brewdesk.widgets.shelfpage import ShelfPage
 from brewdesk.widgets.theme import Theme
@@ -42,6 +43,7 @@ if TYPE_CHECKING:
     from brewdesk.widgets.bottlepage import BottlePage
     from brewdesk.widgets.culturespage import CulturesPage
     from brewdesk.widgets.historypage import HistoryPage
+    from brewdesk.widgets.labelspage import LabelsPage
     from brewdesk.widgets.planpage import PlanPage
 
 MINUTE_MS = 60_000
@@ -115,6 +117,7 @@ class MainWindow(QMainWindow):
         sheet.bottle_wanted.connect(self.bottle)
         sheet.already_in_wanted.connect(self.dialogs.enter_already_in)
         sheet.print_wanted.connect(self.dialogs.print_run_sheet)
+        sheet.label_wanted.connect(self.make_label)
         sheet.look_wanted.connect(self.dialogs.look_for_mold)
         sheet.mold_seen.connect(self.dialogs.discard_moldy)
         sheet.history_wanted.connect(self.show_history)
@@ -161,6 +164,7 @@ class MainWindow(QMainWindow):
                 lambda jar, batch_id: self.dialogs.print_run_sheet(batch_id)
             ),
             "bottle": lambda: self._with_batch(lambda jar, batch_id: self.bottle(batch_id)),
+            "label": lambda: self._with_jar(lambda jar: self.make_label(*label_record(jar))),
             "draw_off": lambda: self._with_batch(
                 lambda jar, batch_id: self.dialogs.end_batch(jar, False)
             ),
@@ -183,6 +187,7 @@ class MainWindow(QMainWindow):
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
             "show_history": lambda: self.show_page("history"),
+            "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
             "safety": self.dialogs.show_safety,
@@ -314,6 +319,11 @@ class MainWindow(QMainWindow):
         """Show the whole life of a batch, a culture, a vessel or a place."""
         self.show_page("history")
         cast("HistoryPage", self.page("history")).show_subject(subject)
+
+    def make_label(self, record: str, record_id: int) -> None:
+        """Go to the labels with one record chosen: "vessel", "batch" or "culture"."""
+        cast("LabelsPage", self.page("labels")).begin(record, record_id)
+        self.show_page("labels")
 
     def find_anything(self) -> None:
         """Go where everything can be looked for, ready to type."""

@@ -28,6 +28,7 @@ class WindowFrame(QWidget):
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
                 ("history", "history", self.tr("History")),
+                ("labels", "labels", self.tr("Labels")),
                 ("reckoner", "reckon", self.tr("Reckon")),
                 ("settings", "settings", self.tr("Settings")),
             ]

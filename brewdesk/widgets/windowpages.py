@@ -53,6 +53,7 @@ def _cultures(desk: Desk, window: MainWindow) -> QWidget:
     made.open_batch.connect(window.open_batch)
     made.acts.history_wanted.connect(window.show_history)
     made.acts.carry_wanted.connect(window.carry_culture)
+    made.acts.label_wanted.connect(lambda culture_id: window.make_label("culture", culture_id))
     return made
 
 
@@ -64,6 +65,14 @@ def _history(desk: Desk, window: MainWindow) -> QWidget:
     made.vessel_wanted.connect(window.open_vessel)
     made.culture_wanted.connect(window.open_culture)
     made.places_wanted.connect(window.dialogs.show_places)
+    return made
+
+
+def _labels(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.labelspage import LabelsPage
+
+    made = LabelsPage(desk)
+    made.add_vessel_wanted.connect(window.dialogs.add_vessel)
     return made
 
 
@@ -87,6 +96,7 @@ _MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
     "due": _due,
     "cultures": _cultures,
     "history": _history,
+    "labels": _labels,
     "reckoner": _reckoner,
     "settings": _settings,
 }

@@ -53,7 +53,7 @@ def test_a_lively_jar_has_a_first_film_in_3_to_5_days_and_raw_kombucha_in_5_to_1
 
 
 def test_it_is_usable_in_two_to_three_weeks():
-    assert 3.0 <= on(film(), 17.5) <= 5.0
+    assert 3.0 <= on(film(), 17.0) <= 5.0
     assert 12.0 < film().usable_day.value < 21.0
     assert 14.0 < film(is_lively=False).usable_day.value < 24.0
 

@@ -110,14 +110,14 @@ def test_the_growing_of_one_by_keyboard_alone(pantry):
     program = pantry.open()
     person = Person(program.window)
     put_up_a_jar(person)
-    person.press(Qt.Key.Key_4, "shelf_view", Qt.KeyboardModifier.ControlModifier)
+    person.press(Qt.Key.Key_5, "shelf_view", Qt.KeyboardModifier.ControlModifier)
     page = program.window.page("cultures")
     assert page.isVisible()
     person.press(Qt.Key.Key_Space, "grow_first_culture")
     person.type("grow_name", "Sprout")
     person.press(Qt.Key.Key_Return, "grow_name")
     assert [one.name for one in program.desk.cultures.all()] == ["Sprout"]
-    person.press(Qt.Key.Key_4, "shelf_view", Qt.KeyboardModifier.ControlModifier)
+    person.press(Qt.Key.Key_5, "shelf_view", Qt.KeyboardModifier.ControlModifier)
     person.press(Qt.Key.Key_Return, "culture_tree")
     assert page.focusWidget() is page.sheet.more  # mixing it is first, and that is at the jar
 

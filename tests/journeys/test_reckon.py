@@ -32,7 +32,7 @@ def test_the_view_menu_opens_the_page_and_it_is_not_built_before(pantry):
     window = program.window
     assert "reckoner" not in window.pages
     action = window.actions_by_key["show_reckoner"]
-    assert action.shortcut().toString() == "Ctrl+6"
+    assert action.shortcut().toString() == "Ctrl+8"
     action.trigger()
     assert window.stack.currentWidget() is window.pages["reckoner"]
     assert window.rail.buttons["reckoner"].isChecked()

@@ -22,7 +22,7 @@ def tending(pantry):
     (mother,) = program.desk.cultures.all()
     person = Person(program.window)
     QApplication.processEvents()  # the shelf takes its first jar in
-    person.press(Qt.Key.Key_4, "shelf_view", CTRL)
+    person.press(Qt.Key.Key_5, "shelf_view", CTRL)
     return program, person, mother, plan.vessel_id
 
 
