@@ -63,3 +63,4 @@ class ActKind(Enum):
     DROP_PLACE_READING = "drop_place_reading"
     IMPORT_TEMPERATURES = "import_temperatures"
     DROP_TEMPERATURES = "drop_temperatures"
+    IMPORT_READINGS = "import_readings"

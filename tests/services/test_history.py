@@ -23,6 +23,7 @@ from tests.services import history_cultures
 from tests.services.history_liquids import LIQUID_ACTS
 from tests.services.history_photos import PHOTO_ACTS
 from tests.services.history_places import PLACE_ACTS
+from tests.services.history_readings import READINGS_ACTS
 
 
 def _step(kit, kind=StepKind.BOIL, *, begun=False, paused=False):
@@ -191,6 +192,8 @@ ACTS |= LIQUID_ACTS
 ACTS |= history_cultures.ACTS
 
 ACTS |= PLACE_ACTS
+
+ACTS |= READINGS_ACTS
 
 
 def test_every_kind_of_act_is_tried_here():

@@ -14,6 +14,7 @@ from PySide6.QtCore import QCoreApplication
 from brewdesk.services.acts import ActKind
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from brewdesk.services.wording.careacts import CARE_WORDS
+from brewdesk.services.wording.readingsfile import import_readings
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Act
 from culturecore.stages import CultureState, Look, Quantity, StepKind, TasteMark
@@ -283,4 +284,5 @@ _WORDS: dict[ActKind, Words] = {
     ActKind.SNOOZE_REMINDER: _snooze_reminder,
     ActKind.FINISH_REMINDER: _finish_reminder,
     **CARE_WORDS,
+    ActKind.IMPORT_READINGS: import_readings,
 }
