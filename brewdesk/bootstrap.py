@@ -45,6 +45,7 @@ class Program(QObject):
     left = Signal()
     has_begun = Signal()  # the first paint is done, and all that waited for it
     demo_wanted = Signal()
+    store_wanted = Signal(object)
 
     def __init__(
         self,
@@ -84,6 +85,7 @@ class Program(QObject):
         self.window.may_hide = self._may_hide
         self.window.quit_wanted.connect(self.leave)
         self.window.demo_wanted.connect(self.demo_wanted)
+        self.window.store_wanted.connect(self.store_wanted)
         self.window.test_notice_wanted.connect(self._on_test_notice)
         self.tray.show_wanted.connect(self.window.bring_forward)
         self.tray.quit_wanted.connect(self.window.ask_to_leave)

@@ -55,7 +55,9 @@ def process_log(
         vessels = {vessel.id: vessel.name for vessel in unit.vessels.where()}
         cultures = {culture.id: culture.name for culture in unit.cultures.where()}
         logged, entries = [], entries_of_cultures(unit)
-        for batch in unit.batches.where(order_by=("started_at", "planned_at")):
+        for batch in sorted(
+            unit.batches.where(), key=lambda each: each.started_at or each.planned_at
+        ):
             entries += entries_of_batch(unit, batch)
             if not _is_under_way(batch, first_at, last_at):
                 continue

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QRectF, QStandardPaths
 from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
-from PySide6.QtWidgets import QFileDialog, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from brewdesk.printing.documentpainter import count_pages, page_layout, paint_document
 from brewdesk.services.paperdoc import Document
@@ -58,10 +58,7 @@ class DocumentDialog(PaperDialog):
         self.html.setAutoDefault(False)
         self.html.clicked.connect(self._on_html)
         self.line.insertWidget(self.line.count() - 1, self.html)
-        self._more = QVBoxLayout()
         self._views: list[PageView] = []
-        holder = self.page.parentWidget()
-        assert holder is not None
         self._show_more()
 
     def _show_more(self) -> None:
@@ -69,8 +66,6 @@ class DocumentDialog(PaperDialog):
         pages = min(_MOST_SHOWN, page_count(self._document, self.paper_size()))
         if pages == 1:
             return
-        from PySide6.QtWidgets import QScrollArea
-
         area = self.findChild(QScrollArea)
         assert area is not None
         area.takeWidget()
@@ -148,7 +143,7 @@ def write_document_pdf(
     painter = QPainter(writer)
     paint_document(painter, document, None, FAMILY, new_page=writer.newPage)
     painter.end()
-    return _written(path, buffer.data().data())
+    return _written(path, bytes(buffer.data().data()))
 
 
 def write_document_html(document: Document, path: Path) -> bool:

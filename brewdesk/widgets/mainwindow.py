@@ -50,6 +50,7 @@ class MainWindow(QMainWindow):
 
     quit_wanted = Signal()
     demo_wanted = Signal()
+    store_wanted = Signal(object)  # the path of another pantry, to open in a window of its own
     test_notice_wanted = Signal()
 
     def __init__(self, desk: Desk, theme: Theme, *, is_demo: bool = False) -> None:
@@ -138,6 +139,9 @@ class MainWindow(QMainWindow):
             "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
             "backup": self.back_up,
+            "export": self.dialogs.export_everything,
+            "import": lambda: self.dialogs.bring_in(self.store_wanted.emit),
+            "process_log": self.dialogs.show_process_log,
             "demo": self.demo_wanted.emit,
             "quit": self.ask_to_leave,
             "undo": self._desk.history.undo,
@@ -149,6 +153,12 @@ class MainWindow(QMainWindow):
             ),
             "print_sheet": lambda: self._with_batch(
                 lambda jar, batch_id: self.dialogs.print_run_sheet(batch_id)
+            ),
+            "batch_report": lambda: self._with_batch(
+                lambda jar, batch_id: self.dialogs.show_batch_report(batch_id)
+            ),
+            "read_readings": lambda: self._with_batch(
+                lambda jar, batch_id: self.dialogs.read_readings(batch_id)
             ),
             "draw_off": lambda: self._with_batch(
                 lambda jar, batch_id: self.dialogs.end_batch(jar, False)

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime, timedelta, tzinfo
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.batchreport import BatchFacts
 from brewdesk.services.curvedrawing import curve_drawing
+from brewdesk.services.curveview import CurveView
 from brewdesk.services.paperdoc import Block, Document, Facts, Grid, Halves, Heading, Para
 from brewdesk.services.wording.amounts import Show, number_text
 from brewdesk.services.wording.safetylog import (
@@ -52,7 +54,7 @@ def batch_report(facts: BatchFacts, show: Show, zone: tzinfo) -> Document:
     if facts.view is not None and facts.view.points:
         blocks.append(
             curve_drawing(
-                facts.view,
+                _as_told(facts.view, is_over=not batch.stage.is_live),
                 day_label=_t("day"),
                 ph_label=_t("pH"),
                 limit_label=_t("at most pH {limit} from day {day} on").format(
@@ -89,6 +91,13 @@ def batch_report(facts: BatchFacts, show: Show, zone: tzinfo) -> Document:
         is_one_page=True,
         language=language(),
     )
+
+
+def _as_told(view: CurveView, *, is_over: bool) -> CurveView:
+    """Leave out what was expected of a batch that is over: it must not read like advice now."""
+    if not is_over:
+        return view
+    return replace(view, text_summary=_t("It is over; this is what was read until it ended."))
 
 
 def _pairs(facts: BatchFacts, show: Show, zone: tzinfo) -> tuple[tuple[str, str], ...]:
@@ -131,12 +140,12 @@ def _readings(facts: BatchFacts, show: Show, zone: tzinfo) -> Grid | Para:
         ]  # fmt: skip
         words = "; ".join(filter(None, map(_said, together)))
         rows.append((full_stamp(at, zone), _day(facts.batch, at), *numbers, words))
-    number_share = 0.1
-    share = 1.0 - 0.23 - 0.07 - number_share * len(used)
+    number_share = 0.12
+    share = 1.0 - 0.23 - 0.06 - number_share * len(used)
     return Grid(
         headers=(_t("When"), _t("Day"), *(name_of(quantity) for quantity, _ in used), _t("Words")),
         rows=tuple(rows),
-        shares=(0.23, 0.07, *(number_share,) * len(used), share),
+        shares=(0.23, 0.06, *(number_share,) * len(used), share),
         numbers=frozenset(range(1, 2 + len(used))),
         most_on_paper=_READINGS_ON_PAPER,
         left_out=_t("{count} more"),
