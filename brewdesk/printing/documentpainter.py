@@ -37,6 +37,7 @@ from brewdesk.services.paperdoc import (
 )
 
 MARGIN_MM = 14.0
+UNITS_PER_INCH = 600.0
 _MM_PER_INCH, _PT_PER_INCH = 25.4, 72.0
 _LARGEST, _SMALLEST, _STEP = 1.1, 0.5, 0.04
 _MOST_LETTERS = 160  # of one cell on a page that has to hold everything
@@ -50,8 +51,12 @@ def page_layout(size: QPageSize.PageSizeId = QPageSize.PageSizeId.A4) -> QPageLa
     )
 
 
-def count_pages(painter: QPainter, document: Document, room: QRectF, family: str) -> int:
-    """Return how many pages a document takes on the painter's device."""
+def count_pages(
+    painter: QPainter, document: Document, size: QPageSize.PageSizeId, family: str
+) -> int:
+    """Return how many pages a document takes on paper of a size, on whatever device."""
+    inches = page_layout(size).paintRect(QPageLayout.Unit.Inch)
+    room = QRectF(0, 0, inches.width() * UNITS_PER_INCH, inches.height() * UNITS_PER_INCH)
     return _fitting(painter, document, room, family)[1]
 
 
@@ -83,8 +88,12 @@ def paint_document(
     if room is None:
         room = QRectF(0, 0, device.width(), device.height())
     family = family or QFont().family()
-    scale, pages = _fitting(painter, document, room, family)
     painter.save()
+    # Laid out in the same units everywhere: what is seen breaks where what is printed does.
+    unit = device.logicalDpiY() / UNITS_PER_INCH
+    painter.scale(unit, unit)
+    room = QRectF(room.left() / unit, room.top() / unit, room.width() / unit, room.height() / unit)
+    scale, pages = _fitting(painter, document, room, family)
     flow = _Flow(painter, document, room, scale, family)
     flow.draw(pages, only_page, new_page)
     painter.restore()
@@ -111,8 +120,8 @@ class _Flow:
         self._room = room
         self._scale = scale
         self._family = family
-        self._dots_per_mm = painter.device().logicalDpiY() / _MM_PER_INCH
-        self._dots_per_pt = painter.device().logicalDpiY() / _PT_PER_INCH
+        self._dots_per_mm = UNITS_PER_INCH / _MM_PER_INCH
+        self._dots_per_pt = UNITS_PER_INCH / _PT_PER_INCH
         self._page = 1
         self._pages = 0
         self._is_all = False

@@ -214,14 +214,14 @@ def read_readings(
 
 
 def sample_row(
-    cells: Sequence[str], choice: Choice, batch_id: int = 0
+    cells: Sequence[str], choice: Choice, line: int
 ) -> tuple[int | None, tuple[ReadingDraft, ...], tuple[CellError, ...]]:
     """Return a preview's row as it would be read: seconds on its clock, readings, errors."""
     order = choice.layout.date_order
-    if order is None:
+    if order is None or not any(cell.strip() for cell in cells):
         return None, (), ()
-    rows = _Rows(choice, batch_id)
-    _read_cells(rows, 0, cells, TimeReader(order))
+    rows = _Rows(choice, 0)
+    _read_cells(rows, line, cells, TimeReader(order))
     if not rows.rows:
         return None, (), tuple(rows.errors)
     return rows.rows[0].local_s, tuple(rows.rows[0].values), tuple(rows.errors)

@@ -116,14 +116,9 @@ class DocumentDialog(PaperDialog):
 def page_count(document: Document, size: QPageSize.PageSizeId = QPageSize.PageSizeId.A4) -> int:
     """Return how many pages a document takes on paper of a size."""
     load_fonts()
-    dots = 96.0 / 25.4
     image = QImage(8, 8, QImage.Format.Format_RGB32)
-    image.setDotsPerMeterX(round(dots * 1000))
-    image.setDotsPerMeterY(round(dots * 1000))
-    rect = page_layout(size).paintRect(QPageLayout.Unit.Millimeter)
-    room = QRectF(0, 0, rect.width() * dots, rect.height() * dots)
     painter = QPainter(image)
-    pages = count_pages(painter, document, room, FAMILY)
+    pages = count_pages(painter, document, size, FAMILY)
     painter.end()
     return pages
 

@@ -130,5 +130,7 @@ def _date_edit(name: str, day: date, spoken: str) -> QDateEdit:
     edit.setObjectName(name)
     edit.setAccessibleName(spoken)
     edit.setCalendarPopup(True)
+    edit.setDisplayFormat("d MMM yyyy")
+    edit.setMinimumWidth(20 * SPACE)
     edit.setDate(QDate(day.year, day.month, day.day))
     return edit

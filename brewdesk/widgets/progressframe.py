@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QCloseEvent, QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -95,6 +95,7 @@ class ProgressDialog(QDialog):
             self.say("")
         self.progress.setVisible(is_busy)
         self.go.setEnabled(not is_busy)
+        self.fit()
         if is_busy:
             self.stop.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -104,6 +105,19 @@ class ProgressDialog(QDialog):
         self.message.setText(text)
         self.message.setVisible(bool(text))
         announce(self, text)
+        self.fit()
+
+    def fit(self) -> None:
+        """Make room for all words: a dialog does not grow by itself when a text wraps."""
+        self.column.activate()
+        needed = self.column.totalHeightForWidth(self.width())
+        if self.height() < needed:
+            self.resize(self.width(), needed)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Begin with room for all words."""
+        super().showEvent(event)
+        self.fit()
 
     def _on_failed(self, trouble: ExportTrouble | StoreTrouble) -> None:
         self.set_busy(False)

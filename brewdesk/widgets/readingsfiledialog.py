@@ -346,7 +346,7 @@ class ReadingsFileDialog(QDialog):
         height = QFontMetrics(self.font()).height() + SPACE
         for number, cells in enumerate(preview.rows):
             self.table.setRowHeight(number, height)
-            local_s, values, errors = sample_row(cells, choice)
+            local_s, values, errors = sample_row(cells, choice, choice.layout.first_line + number)
             when = "" if local_s is None else _stamp(local_s)
             said = ", ".join(
                 reading_text(

@@ -43,7 +43,7 @@ def _t(text: str) -> str:
 
 def language() -> str:
     """Return the language of the words, as HTML names it."""
-    return QLocale().bcp47Name() or "en"
+    return QLocale().bcp47Name().partition("-")[0] or "en"
 
 
 def batch_report(facts: BatchFacts, show: Show, zone: tzinfo) -> Document:

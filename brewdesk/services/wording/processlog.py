@@ -100,7 +100,7 @@ def _batches(log: ProcessLog, limit: str, zone: tzinfo) -> Grid | Para:
             _t("How it ended"),
         ),
         rows=tuple(_batch_row(each, zone) for each in log.batches),
-        shares=(0.18, 0.19, 0.13, 0.12, 0.10, 0.11, 0.17),
+        shares=(0.15, 0.18, 0.13, 0.135, 0.1, 0.135, 0.17),
     )
 
 
