@@ -95,6 +95,7 @@ def _open(
     program.has_begun.connect(gc.freeze)
     program.has_settled.connect(gc.freeze)
     program.demo_wanted.connect(lambda: open_demo(options))
+    program.store_wanted.connect(open_store)
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)
     program.start(in_background=options.in_background)
@@ -175,6 +176,15 @@ def open_demo(options: argparse.Namespace) -> bool:
     words = ["--demo"]
     if options.data_dir is not None:
         words += ["--data-dir", str(options.data_dir)]
+    return _start_second(words)
+
+
+def open_store(path: Path) -> bool:
+    """Start a second program with another pantry; yours stays open."""
+    return _start_second(["--store", str(path)])
+
+
+def _start_second(words: list[str]) -> bool:
     if getattr(sys, "frozen", False):
         return bool(QProcess.startDetached(sys.executable, words)[0])
     return bool(QProcess.startDetached(sys.executable, ["-m", "brewdesk", *words], os.getcwd())[0])

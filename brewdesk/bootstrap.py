@@ -54,6 +54,7 @@ class Program(QObject):
     has_begun = Signal()  # the first paint is done, and all that waited for it
     has_settled = Signal()  # all forecasts are there for the first time
     demo_wanted = Signal()
+    store_wanted = Signal(object)
 
     def __init__(
         self,
@@ -96,6 +97,7 @@ class Program(QObject):
         self.background = Background(self.desk, self.tray, self.window, self)
         self.window.quit_wanted.connect(self.leave)
         self.window.demo_wanted.connect(self.demo_wanted)
+        self.window.store_wanted.connect(self.store_wanted)
         self.window.test_notice_wanted.connect(self._on_test_notice)
         self.tray.show_wanted.connect(self.window.bring_forward)
         self.tray.quit_wanted.connect(self.window.ask_to_leave)

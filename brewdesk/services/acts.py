@@ -71,3 +71,4 @@ class ActKind(Enum):
     FINISH_BOTTLES = "finish_bottles"
     DISCARD_BOTTLES = "discard_bottles"
     RECORD_CALIBRATION = "record_calibration"
+    IMPORT_READINGS = "import_readings"

@@ -86,11 +86,37 @@ class Door:
         Exception
             Whatever ``work`` or the store raises; then nothing has changed.
         """
+        result, deltas = self.enter(
+            kind, facts, work, batch_id=batch_id, vessel_id=vessel_id, culture_id=culture_id
+        )
+        if deltas:
+            self.tell(deltas, topics)
+        return result
+
+    def enter(
+        self,
+        kind: ActKind,
+        facts: Mapping[str, object] | Callable[[T], Mapping[str, object]],
+        work: Callable[[UnitOfWork], T],
+        *,
+        batch_id: int | Callable[[T], int | None] | None = None,
+        vessel_id: int | Callable[[T], int | None] | None = None,
+        culture_id: int | Callable[[T], int | None] | None = None,
+    ) -> tuple[T, tuple[RowDelta, ...]]:
+        """Do ``work`` as `perform` does, but say nothing: for long work off the window's thread.
+
+        The caller then hands the row changes to `tell`, on the window's thread.
+
+        Raises
+        ------
+        Exception
+            As `perform`.
+        """
         with self.store.write() as unit:
             result = work(unit)
             deltas = tuple(unit.deltas)
             if not deltas:
-                return result
+                return result, ()
             unit.acts.drop_undone()
             unit.acts.add(
                 kind=kind.value,
@@ -101,8 +127,7 @@ class Door:
                 culture_id=_told(culture_id, result),
                 deltas=deltas,
             )
-        self.tell(deltas, topics)
-        return result
+        return result, deltas
 
     def quiet(
         self,

@@ -300,6 +300,10 @@ class Readings:
         """
         return _sd(quantity, method, value)
 
+    def with_usual_sd(self, draft: ReadingDraft) -> ReadingDraft:
+        """Return a draft with the usual uncertainty of its method, unless it has one."""
+        return _with_sd(draft)
+
     def entry_from_text(
         self, batch_id: int, quantity: Quantity, method: Method, text: str, at: datetime
     ) -> ReadingDraft:

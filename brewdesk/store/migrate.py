@@ -100,14 +100,26 @@ def migrate_store(path: Path, *, migrations: Migrations) -> None:
             discard(copy)
 
 
-def _upgrade(path: Path, migrations: Migrations) -> None:
+def lay_out(path: Path, number: int) -> None:
+    """Lay out empty tables of the schema ``number`` in a file that is no live store.
+
+    Raises
+    ------
+    StoreTrouble
+        What the disk says; migration_failed if there was never such a schema.
+    """
+    with told():
+        _upgrade(path, Migrations(CURRENT.folder, number), revision=f"{number:04d}")
+
+
+def _upgrade(path: Path, migrations: Migrations, *, revision: str = "head") -> None:
     """Run the revisions on a file that is no live store."""
     # Off before any transaction: inside one the pragma does nothing, and rebuilding a
     # table with keys enforced deletes the rows that point at it.
     engine = make_engine(path, foreign_keys=False)
     try:
         with engine.begin() as connection:
-            _run_alembic(connection, migrations)
+            _run_alembic(connection, migrations, revision)
     finally:
         engine.dispose()
     with closing(connect(path, "rw")) as finishing:
@@ -115,7 +127,7 @@ def _upgrade(path: Path, migrations: Migrations) -> None:
         finishing.execute(f"PRAGMA user_version={migrations.number}")
 
 
-def _run_alembic(connection: Connection, migrations: Migrations) -> None:
+def _run_alembic(connection: Connection, migrations: Migrations, revision: str) -> None:
     from alembic import command  # takes 0.1 s, which a start without migration need not pay
     from alembic.config import Config
 
@@ -124,7 +136,7 @@ def _run_alembic(connection: Connection, migrations: Migrations) -> None:
     config.set_main_option("path_separator", "os")
     config.attributes["connection"] = connection
     try:
-        command.upgrade(config, "head")
+        command.upgrade(config, revision)
     except Exception as error:
         # Whatever a revision raises, the store itself is untouched.
         trouble = trouble_from(error)

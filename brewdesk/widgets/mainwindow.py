@@ -55,6 +55,7 @@ class MainWindow(QMainWindow):
 
     quit_wanted = Signal()
     demo_wanted = Signal()
+    store_wanted = Signal(object)  # the path of another pantry, to open in a window of its own
     test_notice_wanted = Signal()
 
     def __init__(self, desk: Desk, theme: Theme, *, is_demo: bool = False) -> None:
@@ -151,6 +152,9 @@ class MainWindow(QMainWindow):
             "retired": self.dialogs.show_retired,
             "backup": self.back_up,
             "calendar": self.dialogs.export_calendar,
+            "export": self.dialogs.export_everything,
+            "import": lambda: self.dialogs.bring_in(self.store_wanted.emit),
+            "process_log": self.dialogs.show_process_log,
             "demo": self.demo_wanted.emit,
             "quit": self.ask_to_leave,
             "undo": self._desk.history.undo,
@@ -165,6 +169,12 @@ class MainWindow(QMainWindow):
             ),
             "bottle": lambda: self._with_batch(lambda jar, batch_id: self.bottle(batch_id)),
             "label": lambda: self._with_jar(lambda jar: self.make_label(*label_record(jar))),
+            "batch_report": lambda: self._with_batch(
+                lambda jar, batch_id: self.dialogs.show_batch_report(batch_id)
+            ),
+            "read_readings": lambda: self._with_batch(
+                lambda jar, batch_id: self.dialogs.read_readings(batch_id)
+            ),
             "draw_off": lambda: self._with_batch(
                 lambda jar, batch_id: self.dialogs.end_batch(jar, False)
             ),

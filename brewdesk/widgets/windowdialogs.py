@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QDialog, QWidget
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.paperdoc import Document
 from brewdesk.services.records import BatchStage, Look
 from brewdesk.services.shelf import JarView
 
@@ -128,6 +130,46 @@ class WindowDialogs(QObject):
 
         dialog = ask_for_calendar_file(self._window)
         dialog.fileSelected.connect(lambda path: self._desk.calendar.export(Path(path)))
+
+    def show_batch_report(self, batch_id: int) -> None:
+        """Open the preview of a batch's report."""
+        from brewdesk.widgets.reports import batch_report_dialog
+
+        self.open(batch_report_dialog(self._desk, batch_id, self._window))
+
+    def show_process_log(self) -> None:
+        """Ask for a span of time, then open the preview of its log."""
+        from brewdesk.widgets.processlogdialog import ProcessLogDialog
+
+        dialog = ProcessLogDialog(self._desk, self._window)
+        dialog.made.connect(self._on_process_log)
+        self.open(dialog)
+
+    def _on_process_log(self, document: Document) -> None:
+        from brewdesk.widgets.reports import process_log_dialog
+
+        self.open(process_log_dialog(document, self._window))
+
+    def export_everything(self) -> None:
+        """Open the way to an archive of everything."""
+        from brewdesk.widgets.exportdialog import ExportDialog
+
+        self.open(ExportDialog(self._desk, self._window))
+
+    def bring_in(self, open_store: Callable[[object], object]) -> None:
+        """Open the way from an archive to a new pantry; ``open_store`` is given its path."""
+        from brewdesk.widgets.importdialog import ImportDialog
+
+        dialog = ImportDialog(self._desk, self._window)
+        dialog.open_wanted.connect(open_store)
+        self.open(dialog)
+
+    def read_readings(self, batch_id: int) -> None:
+        """Open the way from a spreadsheet to the readings of a batch."""
+        from brewdesk.widgets.readingsfiledialog import ReadingsFileDialog
+
+        batch = self._desk.batches.get(batch_id)
+        self.open(ReadingsFileDialog(self._desk, batch, self._window))
 
     def show_safety(self) -> None:
         """Show the limits in use with their sources."""

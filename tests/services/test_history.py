@@ -24,6 +24,7 @@ from tests.services.history_bottles import BOTTLE_ACTS
 from tests.services.history_liquids import LIQUID_ACTS
 from tests.services.history_photos import PHOTO_ACTS
 from tests.services.history_places import PLACE_ACTS
+from tests.services.history_readings import READINGS_ACTS
 
 
 def _step(kit, kind=StepKind.BOIL, *, begun=False, paused=False):
@@ -194,6 +195,8 @@ ACTS |= history_cultures.ACTS
 ACTS |= history_meters.ACTS
 
 ACTS |= PLACE_ACTS
+
+ACTS |= READINGS_ACTS
 
 
 def test_every_kind_of_act_is_tried_here():

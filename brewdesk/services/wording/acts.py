@@ -15,6 +15,7 @@ from brewdesk.services.acts import ActKind
 from brewdesk.services.wording.amounts import Show, number_text, plain
 from brewdesk.services.wording.bottlings import BOTTLE_WORDS
 from brewdesk.services.wording.careacts import CARE_WORDS
+from brewdesk.services.wording.readingsfile import import_readings
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Act
 from culturecore.stages import CultureState, Look, Quantity, StepKind, TasteMark
@@ -285,4 +286,5 @@ _WORDS: dict[ActKind, Words] = {
     ActKind.FINISH_REMINDER: _finish_reminder,
     **CARE_WORDS,
     **BOTTLE_WORDS,
+    ActKind.IMPORT_READINGS: import_readings,
 }
