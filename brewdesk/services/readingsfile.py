@@ -40,7 +40,7 @@ OFFERED = (
     Quantity.TA_G_PER_L,
     Quantity.NOTE,
 )
-MOST_READINGS = 5000  # in one act, which undo has to take back while the window waits
+MOST_READINGS = 2000  # in one act, which undo has to take back while the window waits
 ERRORS_KEPT = 200
 _MOST_LINES = 200_000
 _TEXT_KEPT = 80

@@ -61,7 +61,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("print_sheet", "jar", _tr("&Print the run sheet…"), "Ctrl+P"),
         ActionSpec("bottle", "jar", _tr("B&ottle it…"), "Ctrl+L"),
         ActionSpec("label", "jar", _tr("Print a &label…"), "Ctrl+Shift+L"),
-        ActionSpec("batch_report", "jar", _tr("&Batch report…"), ""),
+        ActionSpec("batch_report", "jar", _tr("B&atch report…"), ""),
         ActionSpec("read_readings", "jar", _tr("Read in readi&ngs…"), ""),
         ActionSpec("draw_off", "jar", _tr("&Draw it off…"), "Ctrl+D", separated=True),
         ActionSpec("discard", "jar", _tr("D&iscard it…"), ""),

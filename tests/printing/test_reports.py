@@ -137,6 +137,7 @@ def test_a_batch_report_is_one_page_with_everything_on_it(desk, tmp_path, size):
                   "What went in", "Safety log", "Page 1 of 1", "no guarantee"):  # fmt: skip
         assert words in text
     assert "pH 4.2 or below was first read on day 2.0." in text
+    assert "What was read so far; without a forecast." in text
     (page,) = pictures_of(path)
     assert margins_are_white(page)
 
@@ -217,6 +218,18 @@ def test_the_day_of_ph_4_2_is_that_of_the_first_reading_that_shows_it(desk):
     assert stories[quick.id].start.value == 4.4
     assert stories[slow.id].code is SafePh.LATE
     assert stories[slow.id].day == pytest.approx(11.0)
+
+
+def test_a_batch_that_is_over_gives_no_advice_any_more(desk):
+    batch = soured(desk)
+    desk.forecasts.request(batch.id)
+    desk.jobs.release()
+    assert "without a forecast" not in html_of(batch_document(desk, batch.id))
+    desk.batches.draw_off(batch.id)
+    html = html_of(batch_document(desk, batch.id))
+
+    assert "this is what was read until it ended" in html
+    assert "tasting" not in html.casefold()
 
 
 def test_only_what_falls_into_the_span_is_in_the_log(desk):

@@ -7,13 +7,16 @@ import io
 import json
 import shutil
 import sqlite3
+from contextlib import closing
 from datetime import timedelta
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from brewdesk.paths import resource
+from brewdesk.services import exportmanifest
 from brewdesk.services.exportformat import unit_of
 from brewdesk.services.exporting import export_everything
 from brewdesk.services.exporttrouble import ExportTrouble
@@ -34,6 +37,7 @@ from tests.helpers.whole_pantry import (
 from tests.store import drafts
 from tests.store.drafts import NOW
 
+UPGRADES = Path(__file__).resolve().parents[1] / "upgrades"
 MANY = settings(max_examples=12, suppress_health_check=[HealthCheck.function_scoped_fixture])
 
 
@@ -393,3 +397,56 @@ def test_a_removed_photo_that_undo_can_bring_back_comes_along(tmp_path, pantry):
     exported = export_everything(store_path, tmp_path / "a.zip", now=NOW, program="0")
 
     assert exported.photos == 1
+
+
+def test_an_export_of_an_older_schema_is_brought_up_to_the_present_one(tmp_path, monkeypatch):
+    """The first schema stands in for any older one: exports began after it."""
+    monkeypatch.setattr(exportmanifest, "OLDEST_SCHEMA", 1)
+    entries, notes = {}, []
+    with closing(sqlite3.connect(UPGRADES / "0001.sqlite")) as connection:
+        connection.row_factory = sqlite3.Row
+        names = [
+            row["name"]
+            for row in connection.execute(
+                "SELECT name FROM sqlite_schema WHERE type = 'table'"
+                " AND name NOT LIKE 'sqlite%' AND name <> 'alembic_version'"
+            )
+        ]
+        for name in names:
+            rows = [dict(row) for row in connection.execute(f"SELECT * FROM {name} ORDER BY rowid")]
+            for row in rows if name == "act" else ():
+                row["kind"], row["facts"] = "close_batch", '{"name": "invented"}'
+            file = f"tables/{name}.jsonl"
+            entries[file] = b"".join(json.dumps(row).encode() + b"\n" for row in rows)
+            columns = connection.execute(f"PRAGMA table_info({name})")
+            notes.append(
+                {
+                    "name": name,
+                    "file": file,
+                    "columns": [{"name": column["name"]} for column in columns],
+                }
+            )
+        vessels = connection.execute("SELECT count(*) FROM vessel").fetchone()[0]
+    said = {
+        "format": "brewdesk-export",
+        "version": 1,
+        "schema": 1,
+        "program": "0",
+        "made_at": "2026-11-25T09:12:58.123456Z",
+        "pantry": {"uid": "x", "is_demo": 0},
+        "span": {"first_at": "", "last_at": ""},
+        "tables": notes,
+        "last_ids": {"vessel": 40},
+        "photos": [],
+        "missing_photos": [],
+    }
+    entries["manifest.json"] = json.dumps(said).encode()
+    target = tmp_path / "in.brewdesk"
+    import_export(pack(tmp_path / "old.zip", entries), target, now=NOW)
+
+    store = Store.open(target, now=NOW)
+    with store.write() as unit:
+        assert len(unit.vessels.where()) == vessels
+        fresh = unit.vessels.add(drafts.vessel_draft(unit.places.where()[0].id))
+    store.close()
+    assert fresh.id == 41

@@ -94,7 +94,9 @@ def batch_report(facts: BatchFacts, show: Show, zone: tzinfo) -> Document:
 
 
 def _as_told(view: CurveView, *, is_over: bool) -> CurveView:
-    """Leave out what was expected of a batch that is over: it must not read like advice now."""
+    """Leave out what was expected of a batch that is over, and what is being worked out."""
+    if not is_over and view.forecast is None:  # paper does not wait for it
+        return replace(view, text_summary=_t("What was read so far; without a forecast."))
     if not is_over:
         return view
     return replace(view, text_summary=_t("It is over; this is what was read until it ended."))

@@ -40,7 +40,7 @@ def file_trouble_words(trouble: LoggerTrouble) -> str:
             "No table with a date and a number in each row was found in this file. Please save "
             "the table as CSV and choose that file."
         ),
-        "too_many": _t("More than 5000 readings at once are too many. Please split the file."),
+        "too_many": _t("More than 2000 readings at once are too many. Please split the file."),
         "nothing_read": _t(
             "Not one value could be read this way. Please check the columns and the dates."
         ),
