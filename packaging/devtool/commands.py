@@ -17,6 +17,7 @@ from devtool.environment import DEV_LOCK, RUN_LOCK, Environment
 from devtool.speech import ROOT, CannotGoOn, say, say_command
 
 _NO_TESTS_FOUND = 5  # pytest's exit code
+_MOST_PROCESSES = 4  # each holds a window and its libraries, some 400 MB
 ON_LINUX = sys.platform.startswith("linux")
 
 
@@ -68,7 +69,11 @@ def test(options: Options, arguments: Sequence[str]) -> int:
     )
     environment = _prepared(options, DEV_LOCK)
     say("Tests without a window")
-    windowless = _pytest(environment, ["-m", "not screen", *arguments], qt_platform="offscreen")
+    windowless = _pytest(
+        environment,
+        ["-m", "not screen", *_side_by_side(arguments), *arguments],
+        qt_platform="offscreen",
+    )
     if not ON_LINUX:
         say(
             "The tests on a real screen were left out: they need an X server, so they run on Linux."
@@ -83,6 +88,17 @@ def test(options: Options, arguments: Sequence[str]) -> int:
     if arguments and codes != {_NO_TESTS_FOUND}:
         codes.discard(_NO_TESTS_FOUND)  # a selection may lie wholly in one of the two parts
     return max(codes)
+
+
+def _side_by_side(arguments: Sequence[str]) -> list[str]:
+    """Spread whole files over the processors, unless a part was asked for.
+
+    A part is often wanted to look into it, and then one process says more.
+    """
+    processors = min(os.cpu_count() or 1, _MOST_PROCESSES)
+    if arguments or processors == 1:
+        return []
+    return ["-n", str(processors), "--dist", "loadfile"]
 
 
 def check(options: Options, arguments: Sequence[str]) -> int:
