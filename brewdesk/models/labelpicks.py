@@ -38,6 +38,8 @@ class LabelPicksModel(RowTableModel[LabelFacts]):
         if role == Qt.ItemDataRole.CheckStateRole and column == NAME:
             is_picked = row.key in self._picked
             return Qt.CheckState.Checked if is_picked else Qt.CheckState.Unchecked
+        if role == Qt.ItemDataRole.AccessibleTextRole and not self.cell(row, column):
+            return _t("No label") if column == COPIES else _t("Nothing in it")
         if role == Qt.ItemDataRole.EditRole and column == COPIES:
             return self._picked.get(row.key, 1)
         if role == Qt.ItemDataRole.ToolTipRole and column != COPIES:

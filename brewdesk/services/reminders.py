@@ -356,3 +356,5 @@ def _write(unit: UnitOfWork, merges: Iterable[Merge]) -> None:
             unit.reminders.add(draft)
         for row_id, fields in one.change.items():
             unit.reminders.change(row_id, **fields)
+        for row_id in one.remove:
+            unit.reminders.remove(row_id)

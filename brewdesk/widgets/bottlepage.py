@@ -34,6 +34,7 @@ class BottlePage(QWidget):
         self.stand = BottleStand(desk, self)
         self.tabs = QTabWidget(self)
         self.tabs.setObjectName("bottle_tabs")
+        self.tabs.setAccessibleName(self.tr("Bottles that stand, and filling bottles"))
         self.tabs.setDocumentMode(True)
         # so that the first tab's words stand below the title
         self.tabs.setStyleSheet(f"QTabWidget::tab-bar {{ left: {_TAB_INDENT}px; }}")

@@ -85,6 +85,7 @@ class LabelsPage(QWidget):
     def _make_split(self) -> QWidget:
         self.tabs = QTabWidget()
         self.tabs.setObjectName("label_tabs")
+        self.tabs.setAccessibleName(self.tr("What is labelled, its words, and the sheet"))
         self.tabs.setDocumentMode(True)
         self.tabs.addTab(self.picker, self.tr("What"))
         self.tabs.addTab(self.words, self.tr("Words"))
