@@ -7,13 +7,13 @@ sets it.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, time, timedelta, tzinfo
 
 from brewdesk.services.culture_reminder_rules import rounds
 from brewdesk.services.reminder_rules import USUAL_HOUR, Merge, Wanted, merge_rows, wall_instant
 from brewdesk.store.records import Reminder, ReminderDraft
-from culturecore.stages import ReminderKind, ReminderState
+from culturecore.stages import ReminderKind
 
 # A meter nobody has read for so long lies in a drawer: an assumption, no source.
 IN_USE = timedelta(weeks=3)
@@ -54,26 +54,11 @@ def wanted_of_meter(
 
 
 def merge_of_meter(kept: Iterable[Reminder], asked: Iterable[Wanted]) -> Merge:
-    """Compare what is kept about the meter with what is wanted.
-
-    One that nobody has seen goes without a trace: it belongs to no batch that would take it
-    along when the readings it came from are taken back.
-    """
-    rows, wants = tuple(kept), tuple(asked)
+    """Compare what is kept about the meter with what is wanted."""
 
     def draft(want: Wanted) -> ReminderDraft:
         return ReminderDraft(
             batch_id=None, kind=want.kind, occurrence=want.occurrence, due_at=want.due_at
         )
 
-    merged = merge_rows(rows, wants, draft, has_ended=False)
-    wanted_now = {want.occurrence for want in wants}
-    unseen = tuple(
-        row.id
-        for row in rows
-        if row.occurrence not in wanted_now
-        and row.state in (ReminderState.WAITING, ReminderState.DROPPED)
-        and row.shown_at is None
-    )
-    change = {row_id: fields for row_id, fields in merged.change.items() if row_id not in unseen}
-    return replace(merged, change=change, remove=unseen)
+    return merge_rows(kept, asked, draft, has_ended=False)

@@ -91,15 +91,14 @@ class Wanted:
 
 @dataclass(frozen=True, slots=True)
 class Merge:
-    """What to write: rows to add, changes of fields by row id, and rows to take out."""
+    """What to write: rows to add, and changes of fields by row id."""
 
     add: tuple[ReminderDraft, ...] = ()
     change: Mapping[int, Mapping[str, object]] = field(default_factory=dict)
-    remove: tuple[int, ...] = ()
 
     def is_empty(self) -> bool:
         """Whether everything is as wanted already."""
-        return not self.add and not self.change and not self.remove
+        return not self.add and not self.change
 
 
 def wall_instant(day: date, at: time, zone: tzinfo) -> datetime:

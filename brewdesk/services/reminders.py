@@ -44,6 +44,7 @@ __all__ = [
     "usual_hour",
 ]
 
+_TAKES_REMINDERS_ALONG = Topic.REMINDERS | Topic.BATCHES | Topic.CULTURES | Topic.BOTTLINGS
 OWN_TEXT_LIMIT = 500
 _AT_A_TIME = 8  # batches in one transaction of `sync_apart`
 _MARKED_AT_A_TIME = 20  # reminders in one transaction of `mark_shown_apart`
@@ -310,7 +311,8 @@ class Reminders:
         return self._open_rows
 
     def _on_changed(self, change: Change) -> None:
-        if change.concerns(Topic.REMINDERS):
+        # What a reminder is about takes it along when it goes, and nobody tells of that.
+        if change.concerns(_TAKES_REMINDERS_ALONG):
             self._open_rows = None
 
     def _moment(self) -> Moment:
@@ -356,5 +358,3 @@ def _write(unit: UnitOfWork, merges: Iterable[Merge]) -> None:
             unit.reminders.add(draft)
         for row_id, fields in one.change.items():
             unit.reminders.change(row_id, **fields)
-        for row_id in one.remove:
-            unit.reminders.remove(row_id)

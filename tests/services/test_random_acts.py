@@ -57,6 +57,12 @@ def having(*stages):
     return precondition(lambda machine: machine.desk.batches.all(stages=stages))
 
 
+def makers_part(path):
+    """Return the store but for the program's own reminder of the meter: it is about no row
+    that could take it along, and keeps that it was dropped."""
+    return [line for line in dump(path).splitlines() if " kind='calibrate' " not in line]
+
+
 class RandomActs(RuleBasedStateMachine):
     """A maker without a plan. What a service refuses is no act and must change nothing."""
 
@@ -78,7 +84,7 @@ class RandomActs(RuleBasedStateMachine):
         self.window = None
         self.reminders = Reminders(self.desk.door, window_of=lambda _batch_id: self.window)
         self.place_id = self.desk.vessels.ensure_place().id  # the program's own doing, no act
-        self.start = dump(path)
+        self.start = makers_part(path)
         self.troubles: list[StoreTrouble] = []
         self.desk.history.trouble.connect(self.troubles.append)
         self.count = 0
@@ -108,7 +114,7 @@ class RandomActs(RuleBasedStateMachine):
             history.undo()
             assert not self.troubles
             self.reminders.sync()
-        assert dump(path) == self.start
+        assert makers_part(path) == self.start
         while history.redo_act() is not None:
             history.redo()
             assert not self.troubles
