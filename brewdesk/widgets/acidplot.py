@@ -99,7 +99,9 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         item.setMouseEnabled(x=True, y=False)
         item.getViewBox().setDefaultPadding(0.0)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)  # it has no name of its own
+        self.viewport().setAccessibleName(
+            self.tr("Picture of the course")
+        )  # it can be met by itself
         self._cross = pg.InfiniteLine(angle=90, movable=False)
         self._cross.setZValue(40)
         self._cross.hide()

@@ -65,13 +65,13 @@ def test_size_page_and_jar_come_back(desk, qapp, qtbot):
     souring_batch(desk)
     other = plan_batch(desk, "Green tea 1", "Little jar")
     window = open_window(desk, qapp, qtbot)
-    window.resize(window.width(), 640)
+    window.resize(window.width(), 700)
     window.shelf.choose_vessel(other.vessel_id)
     window.show_page("cultures")
     window.remember()
     window.hide()
     again = open_window(desk, qapp, qtbot)
-    assert again.height() == 640
+    assert again.height() == 700
     assert again.page_on_show() == "cultures"
     assert again.rail.buttons["cultures"].isChecked()
     assert again.shelf.chosen().vessel.id == other.vessel_id
