@@ -563,7 +563,7 @@ def test_without_a_free_vessel_there_is_nothing_to_grow_in(page, resting, desk):
     page.acts.grow()
     form = dialog(page)
     assert not form.go.isEnabled()
-    assert "in use" in form.rows["vessel_id"].message.text()
+    assert "No vessel is free" in form.rows["vessel_id"].message.text()
 
 
 def test_amounts_that_cannot_be_are_told_at_once_and_refused(page, desk, qtbot):
