@@ -6,6 +6,7 @@ far as bottlings of one kitchen are alike; see culturecore.fizzpace.
 
 from __future__ import annotations
 
+import math
 from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -407,7 +408,10 @@ def _steps(
 ) -> tuple[WarmStep, ...]:
     """Return the temperatures that were read, each for as long as it tells something."""
     found: dict[float, float | None] = {}
-    last_day = _day(bottling, min(now, bottling.chilled_at or now))
+    # In whole hours: what was worked out then holds for the hour, not for a minute.
+    last_day = math.ceil(24.0 * _day(bottling, now)) / 24.0
+    if bottling.chilled_at is not None:
+        last_day = _day(bottling, min(now, bottling.chilled_at))
     for place, (at, celsius) in enumerate(warmth):
         day = _day(bottling, at)
         found[day] = kitchen_c(celsius)
