@@ -118,5 +118,6 @@ class Rail(QFrame):
         wide = max(metrics.horizontalAdvance(name) for name in names) + 2 * SPACE
         side = max(RAIL_PX - SPACE - 1, wide)
         for made in self.buttons.values():
+            made.ensurePolished()  # later on the style sheet would set other heights
             made.setFixedSize(side, ICON_PX + metrics.height() + 3 * SPACE)
         self.setFixedWidth(side + SPACE + 1)
