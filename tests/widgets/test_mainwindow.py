@@ -13,6 +13,7 @@ from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
 from brewdesk.widgets.windowsize import PLEASANT, size_for
 from tests.helpers.pantry_desk import brewing_batch, plan_batch, souring_batch
+from tests.helpers.worn_theme import look_kept
 
 
 @pytest.fixture
@@ -229,3 +230,20 @@ def test_logging_out_is_not_held_up_by_the_wish_to_run_on(window, qtbot, monkeyp
     window.may_hide = lambda: True
     with qtbot.waitSignal(window.quit_wanted):
         window.close()
+
+
+def test_every_page_has_a_button_of_the_same_height_once_it_is_shown(qtbot):
+    from PySide6.QtWidgets import QApplication
+
+    from brewdesk.widgets.rail import Rail
+    from brewdesk.widgets.theme import Theme
+
+    app = QApplication.instance()
+    with look_kept(app):
+        Theme(app).apply("light", 1.0)
+        rail = Rail([("shelf", "shelf", "Shelf"), ("due", "due", "Due"), ("set", "settings", "S")])
+        qtbot.addWidget(rail)
+        rail.resize(100, 600)
+        rail.show()
+        QApplication.processEvents()
+        assert len({button.height() for button in rail.buttons.values()}) == 1
