@@ -14,6 +14,7 @@ from PySide6.QtCore import QProcess
 from PySide6.QtWidgets import QApplication
 
 from brewdesk import __version__, faults, paths
+from brewdesk.language import Speech
 
 if TYPE_CHECKING:
     from brewdesk.bootstrap import Program
@@ -56,8 +57,10 @@ def main(argv: list[str]) -> int:
     app.setDesktopFileName("brewdesk")
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
+    speech = Speech(app)
+    speech.speak("system")  # for what is said before the pantry is open
     try:
-        return _run(app, store_path, options)
+        return _run(app, store_path, options, speech)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
@@ -66,7 +69,7 @@ def main(argv: list[str]) -> int:
         faults.stop_log()
 
 
-def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> int:
+def _run(app: QApplication, store_path: Path, options: argparse.Namespace, speech: Speech) -> int:
     from brewdesk.instance import Instance
 
     instance = Instance(store_path)
@@ -77,15 +80,19 @@ def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> in
         _say(app, _tr_taken())
         return EXIT_TROUBLE
     try:
-        return _open(app, instance, store_path, options)
+        return _open(app, instance, store_path, options, speech)
     finally:
         instance.release()
 
 
 def _open(
-    app: QApplication, instance: Instance, store_path: Path, options: argparse.Namespace
+    app: QApplication,
+    instance: Instance,
+    store_path: Path,
+    options: argparse.Namespace,
+    speech: Speech,
 ) -> int:
-    program = _open_program(app, store_path, options)
+    program = _open_program(app, store_path, options, speech)
     if program is None:
         return EXIT_TROUBLE
     restore = faults.install(program.window.tell_fault)
@@ -106,7 +113,7 @@ def _open(
 
 
 def _open_program(
-    app: QApplication, store_path: Path, options: argparse.Namespace
+    app: QApplication, store_path: Path, options: argparse.Namespace, speech: Speech
 ) -> Program | None:
     """Open the pantry; if that fails, ask what to do, and try once more."""
     from brewdesk.services.clock import SystemClock
@@ -117,7 +124,7 @@ def _open_program(
             gone = None if options.demo else _gone(store_path)
             if gone is not None:
                 raise gone
-            return _program(app, store_path, options)
+            return _program(app, store_path, options, speech)
         except StoreTrouble as trouble:
             from brewdesk import recovery
 
@@ -125,11 +132,13 @@ def _open_program(
             if not recovery.ask(app, store_path, trouble, SystemClock()):
                 return None
             if trouble.code == "file_gone" and not store_path.exists():
-                return _program(app, store_path, options)
+                return _program(app, store_path, options, speech)
     return None
 
 
-def _program(app: QApplication, store_path: Path, options: argparse.Namespace) -> Program:
+def _program(
+    app: QApplication, store_path: Path, options: argparse.Namespace, speech: Speech
+) -> Program:
     from brewdesk.bootstrap import Program
 
     return Program(
@@ -137,6 +146,7 @@ def _program(app: QApplication, store_path: Path, options: argparse.Namespace) -
         store_path,
         is_demo=options.demo,
         session_start=session_start(store_path, options),
+        speech=speech,
     )
 
 
