@@ -186,6 +186,9 @@ class Store:
         except StoreTrouble as trouble:
             if trouble.code in _DISTRUST:
                 self._engine.dispose()
+            if trouble.code == "cannot_open" and self.path.exists() and not is_writable(self.path):
+                # The disk turned read-only: what cannot be opened is a new journal.
+                raise StoreTrouble("read_only", trouble.detail) from trouble
             raise
 
     @contextmanager

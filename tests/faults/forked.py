@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
+import subprocess
 import sys
 import traceback
 from collections.abc import Callable
@@ -11,6 +12,8 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from brewdesk.services.desk import Desk, build_desk
+from brewdesk.services.exporting import export_everything
+from brewdesk.services.exporttrouble import ExportTrouble
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.records import ReadingDraft
 from brewdesk.store.store import Store
@@ -159,23 +162,82 @@ def back_up_until_page(path: str, number: str) -> None:
     say("done")
 
 
-def try_to_save(path: str, batch_id: str) -> None:
-    """Wait for a line of the test each time, keep a form, and say what came of it."""
-    desk = open_desk(path)
-    say("open")
-    flag = Path(path + ".flag")
-    for turn in range(3):
-        flag.write_text("on") if turn == 1 else flag.unlink(missing_ok=True)
+def follow(path: str, batch_id: str, *steps: str) -> None:
+    """Open a pantry and follow steps; say what came of each.
+
+    ``save N`` keeps a form with N bytes of text, ``backup`` and ``export FILE`` write what
+    they are called, ``calendar FILE`` writes the due list, ``count`` says how many readings
+    there are, ``$ …`` is a command for the shell.
+    """
+    try:
+        desk = open_desk(path)
+    except StoreTrouble as trouble:
+        say(trouble.code)
+        return
+    say("open to look at" if desk.store.is_read_only else "open")
+    for step in steps:
+        word, _, rest = step.partition(" ")
+        if word == "$":
+            subprocess.run(["sh", "-c", rest], check=True)
+            continue
         try:
-            desk.readings.record(readings_of(desk, int(batch_id), 3))
-            say("kept")
-        except StoreTrouble as trouble:
+            say(STEPS[word](desk, int(batch_id), rest))
+        except (StoreTrouble, ExportTrouble) as trouble:
             say(trouble.code)
+
+
+def _step_save(desk: Desk, batch_id: int, size: str) -> str:
+    note = ReadingDraft(
+        batch_id=batch_id,
+        at=desk.clock.now(),
+        quantity=Quantity.NOTE,
+        method=Method.EYE,
+        text="x" * 1000,
+    )
+    desk.readings.record([note] * max(1, int(size) // 1000))
+    return "kept"
+
+
+def _step_backup(desk: Desk, _batch_id: int, _rest: str) -> str:
+    desk.back_up()
+    return "backed up"
+
+
+def _step_export(desk: Desk, _batch_id: int, target: str) -> str:
+    export_everything(desk.store_path, Path(target), now=desk.clock.now(), program="test")
+    return "exported"
+
+
+def _step_calendar(desk: Desk, _batch_id: int, target: str) -> str:
+    told: list[tuple[object, ...]] = []
+    desk.calendar.told.connect(lambda *words: told.append(words))
+    desk.calendar.export(Path(target))
+    desk.jobs.release()
+    return f"calendar: {told[-1][0]}"
+
+
+def _step_count(desk: Desk, batch_id: int, _rest: str) -> str:
+    return str(len(desk.readings.of_batch(batch_id)))
+
+
+STEPS: dict[str, Callable[[Desk, int, str], str]] = {
+    "save": _step_save,
+    "backup": _step_backup,
+    "export": _step_export,
+    "calendar": _step_calendar,
+    "count": _step_count,
+}
+
+
+def shell(command: str) -> None:
+    """Run a command where this program sees the disks."""
+    subprocess.run(["sh", "-c", command], check=True)
 
 
 WORKS: dict[str, Callable[..., None]] = {
     "save_for_ever": save_for_ever,
     "die_at_statement": die_at_statement,
     "back_up_until_page": back_up_until_page,
-    "try_to_save": try_to_save,
+    "follow": follow,
+    "shell": shell,
 }
