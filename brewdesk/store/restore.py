@@ -68,6 +68,44 @@ def restore_backup(path: Path, info: BackupInfo, *, now: datetime) -> Path | Non
     return finish_restore(path, now=now)
 
 
+def set_store_aside(path: Path, *, now: datetime) -> Path | None:
+    """Move a store that nobody has open, with its journals, out of the way; delete nothing.
+
+    Returns
+    -------
+    Path or None
+        Where the store is now; None if there was none.
+
+    Raises
+    ------
+    StoreTrouble
+        What the disk says.
+    """
+    with told():
+        return _set_aside(path.absolute(), now)
+
+
+def put_rescued_in_place(path: Path, rescued: Path, *, now: datetime) -> Path | None:
+    """Put a store that was made by ``salvage.rescue`` in the place of the damaged one.
+
+    Returns
+    -------
+    Path or None
+        Where the damaged one is now.
+
+    Raises
+    ------
+    StoreTrouble
+        damaged if the rescued one is not sound, or what the disk says.
+    """
+    path = path.absolute()
+    with told():
+        with opened(rescued, "ro") as connection:
+            check_sound(connection, thorough=True)
+        put_in_place(rescued, side_file(path, _READY))
+    return finish_restore(path, now=now)
+
+
 def finish_restore(path: Path, *, now: datetime) -> Path | None:
     """Carry through a restore that is decided; without one, do nothing.
 

@@ -159,7 +159,7 @@ class Store:
         Parameters
         ----------
         reason
-            "daily" or "manual" ("before-migration" is made by ``open``).
+            One of ``backup.REASONS`` ("before-migration" is made by ``open``).
         now
             The time, for its name and for thinning.
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from tests.faults.forker import Forker
 
+COMPILE = ("cc", "-shared", "-fPIC", "-nostdlib", "-fno-builtin", "-O1", "-Wall", "-Werror")
 SOURCE = Path(__file__).with_name("disk_that_fails.c")
 
 
@@ -15,8 +16,7 @@ def compiled(folder: Path) -> Path:
     """Build the library that makes a disk fail; it includes and links nothing."""
     library = folder / "disk_that_fails.so"
     subprocess.run(
-        ["cc", "-shared", "-fPIC", "-nostdlib", "-fno-builtin", "-O1", "-Wall", "-Werror"]
-        + ["-o", str(library), str(SOURCE)],
+        [*COMPILE, "-o", str(library), str(SOURCE)],
         check=True,
     )
     return library
