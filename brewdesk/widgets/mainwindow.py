@@ -24,6 +24,7 @@ from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.windowmemory import WindowMemory
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
+from brewdesk.services.wording.backups import backup_failed_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.reminders import clock_moved_words
 from brewdesk.widgets import windowreturn
@@ -56,6 +57,7 @@ class MainWindow(QMainWindow):
     quit_wanted = Signal()
     demo_wanted = Signal()
     store_wanted = Signal(object)  # the path of another pantry, to open in a window of its own
+    restore_wanted = Signal(object)  # the backup to go back to; the window has to close for it
     test_notice_wanted = Signal()
 
     def __init__(self, desk: Desk, theme: Theme, *, is_demo: bool = False) -> None:
@@ -150,7 +152,11 @@ class MainWindow(QMainWindow):
             "places": self.dialogs.show_places,
             "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
+            "backups": lambda: self.dialogs.show_backups(
+                self.restore_wanted.emit, self.store_wanted.emit
+            ),
             "backup": self.back_up,
+            "copy": lambda: self.dialogs.copy_everything(self.store_wanted.emit),
             "calendar": self.dialogs.export_calendar,
             "export": self.dialogs.export_everything,
             "import": lambda: self.dialogs.bring_in(self.store_wanted.emit),
@@ -484,6 +490,14 @@ class MainWindow(QMainWindow):
             self.tell_trouble(error)
         else:
             self.tell_fault(str(error))
+
+    def tell_backup_failed(self, error: BaseException) -> None:
+        """Say that the day's backup was not made, and how old the last one is."""
+        why = trouble_words(error) if isinstance(error, StoreTrouble) else str(error)
+        clock = self._desk.clock
+        made = self._desk.store.backups()
+        last = made[0].made_at if made else None
+        self.notice.say(backup_failed_words(why, last, clock.now(), clock.zone()))
 
     def showEvent(self, event: QShowEvent) -> None:
         """Keep the words true while they can be seen."""
