@@ -169,7 +169,6 @@ def _open(
     try:
         return app.exec()
     finally:
-        instance.raise_wanted.disconnect(program.window.bring_forward)
         signals.release()
         restore()
 

@@ -238,6 +238,8 @@ class Program(QObject):
             self.desk.forecasts.request_all_live()
         except StoreTrouble as trouble:
             log.warning("forecasts could not be asked for: %s", trouble.code)
+        if self.store.is_read_only:
+            return
         self.jobs.run(
             self.desk.back_up_if_changed,
             lambda _path: self._on_backed_up(),

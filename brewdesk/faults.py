@@ -61,8 +61,8 @@ def stop_crash_log(stream: TextIO | None) -> None:
         return
     faulthandler.disable()
     path = Path(stream.name)
-    stream.close()
     with suppress(OSError):
+        stream.close()
         if path.stat().st_size == 0:
             path.unlink()
 
@@ -95,7 +95,8 @@ def stop_log() -> None:
     for handler in list(root.handlers):
         if isinstance(handler, logging.handlers.RotatingFileHandler):
             root.removeHandler(handler)
-            handler.close()
+            with suppress(OSError):  # what is still in memory has no room on a full disk
+                handler.close()
 
 
 def install(tell: Callable[[str], None]) -> Callable[[], None]:

@@ -27,6 +27,7 @@ from brewdesk.services.wording.alarms import time_up_words
 from brewdesk.services.wording.backups import backup_failed_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.reminders import clock_moved_words
+from brewdesk.services.wording.starting import read_only_words
 from brewdesk.widgets import windowreturn
 from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
@@ -378,7 +379,9 @@ class MainWindow(QMainWindow):
 
     def tell_trouble(self, trouble: StoreTrouble) -> None:
         """Say what kept the store from doing what was asked."""
-        self.notice.say(trouble_words(trouble), "danger")
+        is_known = trouble.code == "read_only" and self._desk.store.is_read_only
+        words = read_only_words() if is_known else trouble_words(trouble)
+        self.notice.say(words, "warn" if is_known else "danger")
 
     def tell_fault(self, first_line: str) -> None:
         """Say that the program itself made a mistake."""

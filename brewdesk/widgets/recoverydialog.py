@@ -166,6 +166,7 @@ class RescueDialog(QDialog):
         column.setSpacing(2 * SPACE)
         column.addWidget(plain_label(self.tr("This could be rescued"), "heading"))
         self.words = plain_label(text, wraps=True)
+        self.words.setObjectName("rescue_words")
         column.addWidget(self.words)
         where = plain_label(path, "muted", wraps=True)
         where.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
