@@ -22,7 +22,7 @@ from brewdesk.store.files import discard_leftovers
 from brewdesk.store.identify import FileState, Finding, look
 from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
 from brewdesk.store.records import BackupInfo, PantryInfo
-from brewdesk.store.restore import finish_restore
+from brewdesk.store.restore import finish_restore, set_foreign_journals_aside
 from brewdesk.store.schema import pantry
 from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
@@ -87,6 +87,8 @@ class Store:
         path = path.absolute()
         with told():
             finish_restore(path, now=now)
+            if is_writable(path):
+                set_foreign_journals_aside(path, known_schema=migrations.number, now=now)
             found = look(path, known_schema=migrations.number)
             is_read_only = found.state is not FileState.MISSING and not is_writable(path)
             if not is_read_only:

@@ -9,7 +9,6 @@ from pathlib import Path
 
 import pytest
 
-from brewdesk.services.photofiles import PhotoFolder
 from brewdesk.store.backup import backups
 from brewdesk.store.store import Store
 from tests.faults.disks import own_mounts

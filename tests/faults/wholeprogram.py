@@ -19,8 +19,7 @@ class WholeProgram:
         self, steps: Sequence[str], words: Sequence[str], *before: str, **env: str
     ) -> None:
         self._process = subprocess.Popen(
-            [*before, sys.executable, "-X", "faulthandler=0", "-m", "tests.faults.driven", *steps]
-            + ["--", *words],
+            [*before, sys.executable, "-m", "tests.faults.driven", *steps, "--", *words],
             cwd=ROOT,
             env={**surroundings(), "QT_QPA_PLATFORM": "offscreen", **env},
             stdout=subprocess.PIPE,
