@@ -11,7 +11,7 @@ from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
-_WIDTH = 80 * SPACE
+_WIDTH = 100 * SPACE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,7 +52,7 @@ class RecoveryDialog(QDialog):
         self._is_asked = False
         self.setObjectName("recovery_dialog")
         self.setWindowTitle("brewdesk")
-        self.setFixedWidth(_WIDTH)
+        self.setMinimumWidth(_WIDTH)
         self._build(text, path)
         self.begin.setVisible(can_begin_anew)
         self.rescue.setVisible(can_rescue)
@@ -125,7 +125,8 @@ class RecoveryDialog(QDialog):
     def _fit(self) -> None:
         """Make room for all words: a dialog does not grow by itself when a text wraps."""
         self.column.activate()
-        self.resize(self.width(), max(1, self.column.totalHeightForWidth(_WIDTH)))
+        width = max(_WIDTH, self.column.totalMinimumSize().width())  # buttons in large type
+        self.resize(width, max(1, self.column.totalHeightForWidth(width)))
 
     def _on_begin(self) -> None:
         if self._is_there and not self._is_asked:
@@ -160,7 +161,7 @@ class RescueDialog(QDialog):
         super().__init__(parent)
         self.setObjectName("rescue_dialog")
         self.setWindowTitle("brewdesk")
-        self.setFixedWidth(_WIDTH)
+        self.setMinimumWidth(_WIDTH)
         column = QVBoxLayout(self)
         column.setContentsMargins(3 * SPACE, 3 * SPACE, 3 * SPACE, 2 * SPACE)
         column.setSpacing(2 * SPACE)
