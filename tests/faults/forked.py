@@ -229,6 +229,44 @@ STEPS: dict[str, Callable[[Desk, int, str], str]] = {
 }
 
 
+def migrate_until(path: str, number: str) -> None:
+    """Open an older store, but end at the n-th statement of its migration."""
+    from sqlalchemy import Engine, event
+
+    left = int(number)
+
+    def count(*_told: object) -> None:
+        nonlocal left
+        left -= 1
+        if left == 0:
+            os.kill(os.getpid(), signal.SIGKILL)
+
+    event.listen(Engine, "after_cursor_execute", count)
+    Store.open(Path(path), now=datetime(2026, 11, 25, tzinfo=UTC)).close()
+    say("done")
+
+
+def restore_until(path: str, number: str) -> None:
+    """Go back to the newest backup, but end before the n-th renaming of a file."""
+    from brewdesk.store.backup import backups
+    from brewdesk.store.restore import restore_backup
+
+    left = int(number)
+    really_replace = os.replace
+
+    def replace(source: Path, target: Path) -> None:
+        nonlocal left
+        left -= 1
+        if left == 0:
+            os.kill(os.getpid(), signal.SIGKILL)
+        really_replace(source, target)
+
+    os.replace = replace
+    now = datetime(2026, 11, 26, tzinfo=UTC)
+    restore_backup(Path(path), backups(Path(path))[0], now=now)
+    say("done")
+
+
 def shell(command: str) -> None:
     """Run a command where this program sees the disks."""
     subprocess.run(["sh", "-c", command], check=True)
@@ -239,5 +277,7 @@ WORKS: dict[str, Callable[..., None]] = {
     "die_at_statement": die_at_statement,
     "back_up_until_page": back_up_until_page,
     "follow": follow,
+    "migrate_until": migrate_until,
+    "restore_until": restore_until,
     "shell": shell,
 }

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import random
+import shutil
 import sqlite3
 from contextlib import closing
+from pathlib import Path
 
 import pytest
 
@@ -16,6 +18,7 @@ from tests.helpers.whole_pantry import everything
 from tests.store.drafts import NOW
 
 ROUNDS = 200
+OLD_STORES = sorted((Path(__file__).parents[1] / "upgrades").glob("*.sqlite"))
 
 
 @pytest.fixture(scope="module")
@@ -94,6 +97,64 @@ def test_a_kill_at_any_statement_leaves_the_whole_act_or_none_of_it(
     assert ended.lines == ("done",)
     assert everything(pantry.path) != before
     assert tried >= 3
+    record_property("tried", tried)
+
+
+@pytest.mark.parametrize("old", OLD_STORES, ids=lambda path: path.stem)
+def test_a_kill_at_any_statement_of_a_migration_ends_with_the_old_store_or_the_new_one(
+    tmp_path, forker, old, record_property
+):
+    path = tmp_path / "pantry.sqlite"
+    shutil.copy(old, path)
+    assert forker.run("migrate_until", path, 0).lines == ("done",)
+    migrated, before = everything(path), everything(old)
+    tried, number = 0, 0
+    while True:
+        number += 1 + tried // 10  # each of the first ones, then every second, third …
+        shutil.rmtree(tmp_path)
+        tmp_path.mkdir()
+        shutil.copy(old, path)
+        ended = forker.run("migrate_until", path, number)
+        if ended.lines == ("done",):
+            break
+        assert ended.was_killed
+        tried += 1
+        assert everything(path) in (before, migrated), f"killed at statement {number}"
+
+        Store.open(path, now=NOW).close()
+
+        assert everything(path) == migrated, f"killed at statement {number}"
+        assert not list(path.parent.glob("*.unfinished*"))
+    assert tried > 5 or everything(path) == before
+    record_property("tried", max(1, tried))
+
+
+def test_a_kill_at_any_renaming_of_a_restore_ends_with_one_whole_store(
+    pantry, forker, record_property
+):
+    store = Store.open(pantry.path, now=NOW)
+    store.backup("manual", now=NOW)
+    with store.write() as unit:
+        unit.vessels.change(1, name="Renamed since")
+    store.close()
+    new, (info,) = everything(pantry.path), backups(pantry.path)
+    old, content = everything(info.path), pantry.path.read_bytes()
+    tried = 0
+    for number in range(1, 10):
+        pantry.path.write_bytes(content)
+        ended = forker.run("restore_until", pantry.path, number)
+        if ended.lines == ("done",):
+            break
+        assert ended.was_killed
+        tried += 1
+
+        Store.open(pantry.path, now=NOW).close()  # and carries a restore through
+
+        assert everything(pantry.path) in (old, new)
+        assert not pantry.path.with_name(pantry.path.name + ".restored").exists()
+    assert ended.lines == ("done",)
+    assert everything(pantry.path) == old
+    assert tried == 3
     record_property("tried", tried)
 
 
