@@ -230,7 +230,10 @@ STEPS: dict[str, Callable[[Desk, int, str], str]] = {
 
 
 def migrate_until(path: str, number: str) -> None:
-    """Open an older store, but end at the n-th statement of its migration."""
+    """Open an older store, but end at the n-th statement of its migration.
+
+    For 0 it comes to its end, and says how many statements there were.
+    """
     from sqlalchemy import Engine, event
 
     left = int(number)
@@ -243,7 +246,7 @@ def migrate_until(path: str, number: str) -> None:
 
     event.listen(Engine, "after_cursor_execute", count)
     Store.open(Path(path), now=datetime(2026, 11, 25, tzinfo=UTC)).close()
-    say("done")
+    say(str(-left))
 
 
 def restore_until(path: str, number: str) -> None:
