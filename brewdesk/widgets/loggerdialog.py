@@ -58,7 +58,9 @@ class LoggerDialog(QDialog):
         self.setWindowTitle(self.tr("Read a logger's file"))
         self.setModal(True)
         # No child: what comes after the dialog is gone must find it, and be heard by nobody.
-        self._import = LogImport(desk.place_log, desk.jobs, desk.clock)
+        self._import = LogImport(
+            desk.place_log, desk.jobs, desk.clock, back_up=desk.back_up_before_import
+        )
         self._make()
         self._lay_out()
         self._connect()

@@ -74,7 +74,9 @@ class ReadingsFileDialog(QDialog):
         self.setWindowTitle(self.tr("Read in readings"))
         self.setModal(True)
         # No child: what comes after the dialog is gone must find it, and be heard by nobody.
-        self._import = ReadingsImport(desk.door, desk.readings, desk.jobs)
+        self._import = ReadingsImport(
+            desk.door, desk.readings, desk.jobs, back_up=desk.back_up_before_import
+        )
         self._make()
         self._lay_out()
         self._connect()

@@ -207,8 +207,8 @@ class SettingsPage(QWidget):
             plain_label(
                 self.tr(
                     "Nothing leaves this computer. Backups are kept beside this file. Photos lie "
-                    "in a folder of their own beside it, {folder}; backups do not hold them, so "
-                    "copy that folder too."
+                    "in a folder of their own beside it, {folder}; backups do not hold them. "
+                    "“Copy everything to a folder” in the Pantry menu takes both along."
                 ).format(folder=self._desk.photos.folder.root.name),
                 "muted",
                 wraps=True,
