@@ -1,7 +1,7 @@
-"""An invented pantry to look around in: a month of brewing that never happened.
+"""An invented pantry to look around in: half a year of brewing that never happened.
 
 It is made by the same services that a maker uses, under a clock that is led through
-the month, so that its journal and its history are as real as any. Nothing in it is
+that time, so that its journal and its history are as real as any. Nothing in it is
 left to chance: the same instant gives the same pantry.
 """
 
@@ -14,6 +14,7 @@ from brewdesk.services import (
     demo_brews,
     demo_family,
     demo_furniture,
+    demo_past,
     demo_places,
 )
 from brewdesk.services.changes import Topic
@@ -27,6 +28,9 @@ if TYPE_CHECKING:
 # Each part enters its instants into the story; what is told at one instant keeps this order.
 _PARTS = (
     demo_furniture.furnish,
+    demo_past.brew_before,
+    demo_past.lose_one,
+    demo_past.open_bottles,
     demo_brews.brew_all,
     demo_family.keep_a_family,
     demo_family.grow_one,

@@ -16,6 +16,7 @@ from culturecore.stages import (
     BottleKind,
     CheckKind,
     Feel,
+    Opened,
 )
 
 _DEMO_BOTTLES = (
@@ -26,16 +27,16 @@ _DEMO_BOTTLES = (
 
 def fill_bottles(story: Story) -> None:
     """Bottle part of two batches: one stands and was felt, one is in the cold."""
-    story.at(16, time(18, 20), _filling(story, "batch 0", "cold", with_ginger=True))
+    story.at(16, time(18, 20), filling(story, "batch 0", "cold", with_ginger=True))
     story.at(14, READING_HOUR, _feeling(story, "cold", Feel.FIRM))
     story.at(14, time(18, 0), lambda: story.bottlings.chill(story.ids["cold"]))
-    story.at(2, time(18, 20), _filling(story, "batch 2", "warm"))
+    story.at(2, time(18, 20), filling(story, "batch 2", "warm"))
     story.at(1, READING_HOUR, _feeling(story, "warm", Feel.SOFT))
 
 
-def _filling(
-    story: Story, batch: str, key: str, *, with_ginger: bool = False
-) -> Callable[[], None]:
+def filling(story: Story, batch: str, key: str, *, with_ginger: bool = False) -> Callable[[], None]:
+    """Return what fills some bottles from a batch."""
+
     def do() -> None:
         ginger = AdditionWish(
             kind=AdditionKind.GINGER,
@@ -68,6 +69,23 @@ def _feeling(story: Story, key: str, feel: Feel) -> Callable[[], None]:
                 at=story.clock.now(),
                 kind=CheckKind.FEEL,
                 feel=feel,
+            )
+        )
+
+    return do
+
+
+def opening(story: Story, key: str, how: Opened, count: int) -> Callable[[], None]:
+    """Return what notes that some bottles were opened."""
+
+    def do() -> None:
+        story.bottlings.check(
+            BottleCheckDraft(
+                bottling_id=story.ids[key],
+                at=story.clock.now(),
+                kind=CheckKind.OPENED,
+                opened=how,
+                bottle_count=count,
             )
         )
 

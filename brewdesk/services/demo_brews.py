@@ -36,6 +36,9 @@ class Brew:
     sugar_g_per_l: float = 50.0
     starter: Starter = _SOUR_STARTER
     pace: float = 1.0  # how fast it sours against the usual course
+    room_c: float = PANTRY_C
+    name: str = ""  # where it has one of its own
+    why_discarded: str = ""
     last_day: int = 0  # of the readings
     drawn_off: int | None = None
     closed: int | None = None
@@ -55,21 +58,22 @@ def brew(story: Story, key: str, one: Brew) -> None:
     for kind, minutes, temperature_c in RUN:
         story.at(one.started, BREWING_HOUR, finishing(story, key, kind, temperature_c), minutes)
     for day in range(1, one.last_day + 1):
-        for number, entries in enumerate(_forms(day, one.pace)):
+        for number, entries in enumerate(_forms(day, one)):
             story.at(one.started - day, READING_HOUR, recording(story, key, entries), 2.0 * number)
     if one.discarded is not None:
-        reason = t("A fuzzy spot on top: mold. All of it thrown away. (Invented)")
+        mold = t("A fuzzy spot on top: mold. All of it thrown away. (Invented)")
+        reason = one.why_discarded or mold
         story.at(
             one.discarded,
             time(19, 0),
             lambda: story.batches.discard(story.ids[key], reason),
         )
     if one.drawn_off is not None:
-        reason = t("Tastes as we like it. (Invented)")
+        liked = t("Tastes as we like it. (Invented)")
         story.at(
             one.drawn_off,
             time(18, 30),
-            lambda: story.batches.draw_off(story.ids[key], reason),
+            lambda: story.batches.draw_off(story.ids[key], liked),
         )
     if one.closed is not None:
         story.at(one.closed, time(20, 0), lambda: story.batches.close(story.ids[key]))
@@ -88,7 +92,7 @@ def planning(story: Story, key: str, brew: Brew, **wish: Any) -> Callable[[], No
             **wish,
         )
         culture_id = None if brew.culture is None else story.ids[brew.culture]
-        name = story.batches.suggested_name(brew.tea)
+        name = brew.name or story.batches.suggested_name(brew.tea)
         story.ids[key] = story.batches.plan(vessel_id, culture_id, name, full).id
 
     return do
@@ -184,10 +188,11 @@ def _wiggle(day: int, pace: float) -> float:
     return 0.03 * math.sin(2.4 * day + 7.0 * pace)
 
 
-def _forms(day: int, pace: float) -> list[tuple[Entry, ...]]:
+def _forms(day: int, one: Brew) -> list[tuple[Entry, ...]]:
     """Return the reading forms of one day, each a tuple of what was entered together."""
     forms: list[tuple[Entry, ...]] = []
-    room_c = round(PANTRY_C + 0.8 * math.sin(0.9 * day + pace), 1)
+    pace = one.pace
+    room_c = round(one.room_c + 0.8 * math.sin(0.9 * day + pace), 1)
     if day in (1, 2, 3, 5, 7, 8, 9, 10, 12, 14):
         ph = round(course_ph(day, pace) + _wiggle(day, pace), 2)
         forms.append(

@@ -19,15 +19,17 @@ from culturecore.stages import (
     VesselShape,
 )
 
+_FURNISHED = 200  # days ago
+
 
 def furnish(story: Story) -> None:
     """Put up the places, the vessels and the first cultures."""
     for number, (key, temperature_c) in enumerate(_PLACES):
-        story.at(60, time(10, 0), _adding_place(story, key, temperature_c), minutes=number)
+        story.at(_FURNISHED, time(10, 0), _adding_place(story, key, temperature_c), minutes=number)
     for number, fields in enumerate(_VESSELS):
-        story.at(60, time(10, 5), _adding_vessel(story, fields), minutes=number)
-    story.at(60, time(11, 0), adding_culture(story, "first", _first_culture()))
-    story.at(45, time(11, 0), adding_culture(story, "second", _second_culture(), "first"))
+        story.at(_FURNISHED, time(10, 5), _adding_vessel(story, fields), minutes=number)
+    story.at(_FURNISHED, time(11, 0), adding_culture(story, "first", _first_culture()))
+    story.at(175, time(11, 0), adding_culture(story, "second", _second_culture(), "first"))
     story.at(30, time(11, 0), adding_culture(story, "third", _third_culture(), "second"))
 
 
