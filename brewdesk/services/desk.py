@@ -33,6 +33,7 @@ from brewdesk.services.labelsheets import LabelSheets
 from brewdesk.services.labelsources import LabelSources
 from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
+from brewdesk.services.lookback import LookBack
 from brewdesk.services.meters import Meters
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
@@ -101,6 +102,7 @@ class Desk:
     timeline: Timeline
     search: Search
     palate: Palate
+    look_back: LookBack
     forecasts: Forecasts
     reminders: Reminders
     reminder_clock: ReminderClock
@@ -242,6 +244,7 @@ def build_desk(
         timeline=Timeline(door, jobs, quantities),
         search=Search(door, jobs, quantities),
         palate=palate,
+        look_back=LookBack(door, jobs, place_log.means, band=palate.band),
         forecasts=forecasts,
         reminders=reminders,
         reminder_clock=ReminderClock(

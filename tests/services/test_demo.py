@@ -12,6 +12,7 @@ import pytest
 
 from brewdesk.services import demo
 from brewdesk.services.changes import Changes, Topic
+from brewdesk.services.demo_brews import course_ph
 from brewdesk.services.desk import build_desk
 from brewdesk.services.door import Door
 from brewdesk.services.fizzforecasts import FizzForecasts
@@ -220,5 +221,5 @@ def test_a_pantry_that_cannot_be_filled_whole_stays_empty(tmp_path):
 
 
 def test_the_invented_courses_pass_through_the_usual_band():
-    assert demo.course_ph(0.0, 1.0) == pytest.approx(4.1, abs=0.05)
-    assert demo.course_ph(12.0, 1.0) == pytest.approx(3.1, abs=0.05)
+    assert course_ph(0.0, 1.0) == pytest.approx(4.1, abs=0.05)
+    assert course_ph(12.0, 1.0) == pytest.approx(3.1, abs=0.05)
