@@ -17,6 +17,7 @@ from brewdesk.services.culture_reminder_rules import RestRhythm, usual_rhythm
 from brewdesk.services.door import Door
 from brewdesk.services.dueitems import DueItem, due_items, facts_of, list_order
 from brewdesk.services.escalation import DANGER_KINDS, is_to_be_repeated, latest_snooze
+from brewdesk.services.reminder_facts import ReadingsBook
 from brewdesk.services.reminder_gather import (
     LIVE_STAGES,
     OPEN_STATES,
@@ -93,6 +94,7 @@ class Reminders:
         self._window_of = window_of
         self._hour = hour
         self._open_rows: tuple[Reminder, ...] | None = None  # kept until one changes
+        self._readings = ReadingsBook()
         door.changes.changed.connect(self._on_changed)
 
     def listed(
@@ -144,7 +146,7 @@ class Reminders:
     def live_count(self) -> int:
         """Return how many batches there are whose reminders are kept true."""
         with self._door.store.read() as unit:
-            return len(unit.batches.where(stage=LIVE_STAGES))
+            return unit.batches.count(stage=LIVE_STAGES)
 
     def items_for(self, reminder_ids: tuple[int, ...]) -> tuple[DueItem, ...]:
         """Return the lines for these reminders that are still open, in list order."""
@@ -311,6 +313,7 @@ class Reminders:
         return self._open_rows
 
     def _on_changed(self, change: Change) -> None:
+        self._readings.note(change)
         # What a reminder is about takes it along when it goes, and nobody tells of that.
         if change.concerns(_TAKES_REMINDERS_ALONG):
             self._open_rows = None
@@ -324,6 +327,7 @@ class Reminders:
             rhythm=self._rhythm(),
             calibrate_days=self._calibrate_days(),
             window_of=self._window_of,
+            readings=self._readings,
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:
