@@ -23,7 +23,8 @@ from brewdesk.store.engine import connect, opened
 from brewdesk.store.errors import RowRefused, StoreTrouble, told
 from brewdesk.store.files import copy_store, discard, unfinished
 from brewdesk.store.migrate import CURRENT, lay_out, migrate_store
-from brewdesk.store.schema import SCHEMA_NUMBER, SHELF_TABLES, metadata
+from brewdesk.store.schema import SCHEMA_NUMBER, SHELF_TABLES
+from brewdesk.store.tableparts import metadata
 
 Plain = str | int | float | bytes | None
 PlainRow = tuple[Plain, ...]
