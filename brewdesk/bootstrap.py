@@ -187,6 +187,7 @@ class Program(QObject):
         self._later.stop()
         self._half_hour.stop()
         self.background.stop()
+        self.desk.turns.stop()
         self.desk.calendar.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()

@@ -61,6 +61,7 @@ from brewdesk.services.sound import Sound
 from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
+from brewdesk.services.turns import Turns
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.store import Store
 
@@ -74,6 +75,7 @@ class Desk:
     store: Store
     clock: Clock
     jobs: JobRunner
+    turns: Turns
     notifier: Notifier
     changes: Changes
     door: Door
@@ -189,8 +191,14 @@ def build_desk(
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
     place_log = PlaceLog(door)
+    turns = Turns(clock)
     forecasts = Forecasts(
-        door, jobs, band=palate.band, unit_of=quantities.unit, means=place_log.means
+        door,
+        jobs,
+        band=palate.band,
+        unit_of=quantities.unit,
+        means=place_log.means,
+        turns=turns,
     )
     palate.learned.connect(forecasts.request_all_live)
     fizz_forecasts = FizzForecasts(door, warmth_of=place_log.warmth_of)
@@ -214,6 +222,7 @@ def build_desk(
         store=store,
         clock=clock,
         jobs=jobs,
+        turns=turns,
         notifier=notifier,
         changes=changes,
         door=door,
@@ -258,7 +267,13 @@ def build_desk(
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
         session_start=session_start,
         calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
-        shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
+        shelf=Shelf(
+            door,
+            settings,
+            window_of=forecasts.window_of,
+            band=palate.band,
+            known_reminders=reminders.known_open_rows,
+        ),
         sound=sound,
         label_sheets=LabelSheets(store, changes),
         label_sources=LabelSources(door, window_of=forecasts.window_of),

@@ -18,10 +18,10 @@ from brewdesk.services.escalation import Step, is_time_again
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.notices.port import Notice, NoticeAction, Notifier, Urgency
 from brewdesk.services.reminder_rules import QuietHours
-from brewdesk.services.reminders import OPEN_STATES, Reminders
+from brewdesk.services.reminders import Reminders, Written
 from brewdesk.services.wording.reminders import action_words, summary_words
 from brewdesk.store.errors import StoreTrouble
-from brewdesk.store.records import Reminder, RowDelta
+from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderState
 
 if TYPE_CHECKING:
@@ -157,7 +157,7 @@ class ReminderClock(QObject):
         except StoreTrouble as trouble:
             self._tell_trouble(trouble)
 
-    def _on_synced(self, written: tuple[RowDelta, ...]) -> None:
+    def _on_synced(self, written: Written) -> None:
         self._is_own_word = True
         self._reminders.tell(written)
         self._is_own_word = False
@@ -268,7 +268,7 @@ class ReminderClock(QObject):
             pool=Pool.STORE,
         )
 
-    def _on_marked(self, items: Sequence[DueItem], written: tuple[RowDelta, ...]) -> None:
+    def _on_marked(self, items: Sequence[DueItem], written: Written) -> None:
         self._is_marking = False
         self._note_marked(items)
         self._is_own_word = True
@@ -328,8 +328,8 @@ class ReminderClock(QObject):
     def _withdraw_handled(self) -> None:
         if not self._on_screen:
             return
-        with self._door.store.read() as unit:
-            shown = {row.id for row in unit.reminders.where(state=ReminderState.SHOWN)}
+        rows = self._reminders.open_rows()
+        shown = {row.id for row in rows if row.state is ReminderState.SHOWN}
         shown |= {reminder_id for reminder_id, _ in self._handed_over}  # as good as marked
         for key, ids in tuple(self._on_screen.items()):
             if not ids & shown:
@@ -358,9 +358,7 @@ class ReminderClock(QObject):
             self.trouble.emit(trouble)
 
     def _open_rows(self, ids: frozenset[int]) -> tuple[Reminder, ...]:
-        with self._door.store.read() as unit:
-            rows = unit.reminders.where(state=OPEN_STATES)
-        return tuple(row for row in rows if row.id in ids)
+        return tuple(row for row in self._reminders.open_rows() if row.id in ids)
 
 
 def _key_of(item: DueItem) -> str:

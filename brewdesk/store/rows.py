@@ -6,7 +6,18 @@ from collections.abc import Collection
 from dataclasses import fields
 from typing import Any, ClassVar, Generic, Protocol, TypeVar
 
-from sqlalchemy import ColumnElement, Connection, Table, asc, delete, desc, insert, select, update
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Table,
+    asc,
+    delete,
+    desc,
+    func,
+    insert,
+    select,
+    update,
+)
 
 from brewdesk.store.deltas import plain_row
 from brewdesk.store.errors import NoSuchRow, told
@@ -83,6 +94,14 @@ class ReadRows(Generic[RecordT]):
         with told():
             found = self._connection.execute(statement.limit(limit)).mappings().all()
         return tuple(self._record_type(**row) for row in found)
+
+    def count(self, **equals: object) -> int:
+        """Say how many records `where` would give."""
+        statement = select(func.count()).select_from(self._table)
+        for name, value in equals.items():
+            statement = statement.where(self._matches(name, value))
+        with told():
+            return int(self._connection.execute(statement).scalar_one())
 
     def pointing_at(self, table: Table, row_id: int) -> tuple[RecordT, ...]:
         """Give the records whose ``<table>_id`` is ``row_id``."""
