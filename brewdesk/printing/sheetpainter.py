@@ -53,8 +53,16 @@ class LabelJob:
 
 
 def page_layout(sheet: LabelSheet) -> QPageLayout:
-    """Return the page without margins, counted from the paper's own corner."""
+    """Return the page without margins, counted from the paper's own corner.
+
+    Paper that is no standard's is taken a little more than a whole number of points large. Qt
+    writes the nearest whole number and CUPS takes the one below; were they two, CUPS's filter
+    would put the one page in the middle of the other, half a point (0.18 mm) aside.
+    """
     size = QPageSize(QSizeF(*sheet.page_mm), QPageSize.Unit.Millimeter)
+    if size.id() is QPageSize.PageSizeId.Custom:
+        sides = (_MM_PER_PT * (int(side / _MM_PER_PT) + 0.2) for side in sheet.page_mm)
+        size = QPageSize(QSizeF(*sides), QPageSize.Unit.Millimeter)
     layout = QPageLayout(
         size, QPageLayout.Orientation.Portrait, QMarginsF(), QPageLayout.Unit.Millimeter
     )

@@ -171,7 +171,7 @@ class LabelsPage(QWidget):
         self.sheet.test_wanted.connect(
             lambda: self.printing.open(CalibrationPage(self.sheet.sheet()))
         )
-        self.printing.other_paper.connect(self._on_other_paper)
+        self.printing.painted.connect(self._on_painted)
         self.print.clicked.connect(self._on_print)
         self.save.clicked.connect(self._on_save)
         self._desk.changes.changed.connect(self._on_changed)
@@ -345,13 +345,17 @@ class LabelsPage(QWidget):
         self.said.setText(text)
         announce(self.said, text)
 
-    def _on_other_paper(self) -> None:
+    def _on_painted(self, has_paper: bool) -> None:
+        """Tell of a printer without the sheet's paper; one chosen after it may have it."""
         text = self.tr(
-            "The printer is set to another paper size than this sheet. Choose the sheet's paper "
-            "in the print dialog, or the labels will be in the wrong place."
+            "The printer does not have the paper of this sheet. Choose another printer, or the "
+            "labels will be in the wrong place."
         )
-        self.said.setText(text)
-        announce(self.said, text)
+        if not has_paper:
+            self.said.setText(text)
+            announce(self.said, text)
+        elif self.said.text() == text:
+            self.said.setText("")
 
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(_TOPICS):

@@ -240,9 +240,11 @@ def test_printing_opens_the_preview_with_the_sheets_paper(page, batch, qtbot):
     preview.close()
 
 
-def test_another_paper_is_told(page):
-    page.printing.other_paper.emit()
-    assert "another paper" in page.said.text()
+def test_a_printer_without_the_paper_is_told_until_another_has_it(page):
+    page.printing.painted.emit(False)
+    assert "does not have the paper" in page.said.text()
+    page.printing.painted.emit(True)
+    assert page.said.text() == ""
 
 
 def test_a_new_sheet_is_made_in_the_form_and_chosen(page, desk, qtbot):
