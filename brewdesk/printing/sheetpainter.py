@@ -21,16 +21,14 @@ from PySide6.QtGui import (
     QTextOption,
 )
 
-from brewdesk.printing.labelpainter import (
-    INK,
+from brewdesk.printing.labelfitting import (
     LEAST_PT,
     UNITS_PER_MM,
     FitNote,
     FittedLabel,
     fit_label,
-    paint_frame,
-    paint_label,
 )
+from brewdesk.printing.labelpainter import INK, paint_frame, paint_label
 from brewdesk.services.labelgeometry import RULER_MM, LabelSheet, cell_mm, page_count
 from brewdesk.services.labels import LabelContent
 
