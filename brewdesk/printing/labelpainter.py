@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from brewdesk.printing.labelfitting import (
     FRAME_MM,
@@ -17,7 +19,10 @@ from brewdesk.services.labelgeometry import RectMm
 
 INK = QColor("#1c1a17")
 FRAME_INK = QColor("#5b544a")
+STAMP_INK = QColor(178, 34, 34, 70)
 _RULE_MM = 0.15
+_STAMP_SHARE = 0.8  # of the diagonal
+_STAMP_PX = 1000  # of the type that is scaled to the label
 
 
 def paint_label(painter: QPainter, label: FittedLabel, *, has_frame: bool) -> None:
@@ -52,3 +57,25 @@ def paint_frame(painter: QPainter, frame: RectMm, corner_mm: float) -> None:
         painter.drawRoundedRect(rect, corner_mm, corner_mm)
     else:
         painter.drawRect(rect)
+
+
+def paint_stamp(
+    painter: QPainter, text: str, width_mm: float, height_mm: float, family: str
+) -> None:
+    """Write a word across a label, along its rising diagonal."""
+    font = block_font(10.0, family, is_bold=True)
+    font.setPixelSize(_STAMP_PX)
+    metrics = QFontMetricsF(font)
+    scale = min(
+        _STAMP_SHARE * math.hypot(width_mm, height_mm) / metrics.horizontalAdvance(text),
+        _STAMP_SHARE * min(width_mm, height_mm) / metrics.height(),
+    )
+    painter.save()
+    painter.translate(width_mm / 2, height_mm / 2)
+    painter.rotate(-math.degrees(math.atan2(height_mm, width_mm)))
+    painter.scale(scale, scale)
+    painter.setFont(font)
+    painter.setPen(STAMP_INK)
+    room = QRectF(metrics.boundingRect(text))
+    painter.drawText(-room.center(), text)
+    painter.restore()

@@ -28,7 +28,7 @@ from brewdesk.printing.labelfitting import (
     FittedLabel,
     fit_label,
 )
-from brewdesk.printing.labelpainter import INK, paint_frame, paint_label
+from brewdesk.printing.labelpainter import INK, paint_frame, paint_label, paint_stamp
 from brewdesk.services.labelgeometry import RULER_MM, LabelSheet, cell_mm, page_count
 from brewdesk.services.labels import LabelContent
 
@@ -42,12 +42,16 @@ _LINE_MM = 0.2
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LabelJob:
-    """Labels for a sheet, copies and all, the first at position ``start`` of the first page."""
+    """Labels for a sheet, copies and all, the first at position ``start`` of the first page.
+
+    ``stamp`` stands across each label: a word that says that it is only a sample.
+    """
 
     sheet: LabelSheet
     labels: tuple[LabelContent, ...]
     start: int = 0
     has_frames: bool = True
+    stamp: str = ""
 
 
 def page_layout(sheet: LabelSheet) -> QPageLayout:
@@ -114,6 +118,8 @@ class SheetPainter:
             painter.save()
             painter.translate(cell.x, cell.y)
             paint_label(painter, self.fitted(content), has_frame=self.job.has_frames)
+            if self.job.stamp:
+                paint_stamp(painter, self.job.stamp, cell.width, cell.height, self._family)
             painter.restore()
         painter.restore()
 
