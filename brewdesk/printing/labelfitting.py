@@ -17,29 +17,24 @@ from PySide6.QtGui import (
     QTextOption,
 )
 
-from brewdesk.printing.qrpainter import QUIET_MODULES, modules_of
+from brewdesk.printing.codeplaces import above_code, code_places, is_upright
+from brewdesk.printing.qrpainter import modules_of
 from brewdesk.services.labelgeometry import RectMm
 from brewdesk.services.labels import CAUTIONS, LabelContent, LabelField
 
 UNITS_PER_MM = 100.0
 LEAST_PT = 5.0
 FRAME_MM = 0.2
-LEAST_MODULE_MM = 0.4  # ten dots at 600 dpi, over two at 150: what a telephone still reads
-_MODULES_MM = (0.8, 0.6, 0.5, LEAST_MODULE_MM)
 _MM_PER_PT = 25.4 / 72.0
 _LARGEST_SCALE = 2.2
 _HALVINGS = 9  # the scale is found to within half a hundredth
 _GAP_MM = 0.5
 _FOOT_GAP_MM = 1.8
-_BESIDE_MM = 0.0  # the code's own quiet zone lies between
 _ENDLESS_MM = 20_000.0
 # A name that would need a second line is set smaller instead, down to this share of its size.
 _ONE_LINE_SHARE = 0.66
 _UNDER_NAME = 0.8  # of the name's size, at most
 _COMFORT_PT = 6.5  # below it a smaller code makes room for larger type
-_LEAST_WORDS_MM = 8.0  # what a code must leave for the words
-_CODE_SHARE = 0.36  # of a label's width
-_UPRIGHT = 1.15  # height over width from which the code goes below the words
 
 F = LabelField
 _SIZES_PT = {
@@ -110,9 +105,9 @@ def fit_label(
     clear = RectMm(free, free, width_mm - 2 * free, height_mm - 2 * free)
     modules = modules_of(content.code) if content.code else ()
     best: FittedLabel | None = None
-    for code in _code_places(inner, clear, modules):
-        if code is not None and _is_upright(inner):
-            fitted = _Fitting(content, _above(inner, code), None, family).result()
+    for code in code_places(inner, clear, modules):
+        if code is not None and is_upright(inner):
+            fitted = _Fitting(content, above_code(inner, code), None, family).result()
         else:
             fitted = _Fitting(content, inner, code, family).result()
         made = FittedLabel(
@@ -319,6 +314,21 @@ class _Fitting:
         fields: Iterable[LabelField],
         most: Mapping[LabelField, int] | None = None,
     ) -> list[_Set]:
+        """Put fields one below the other; the foot below the code, where it is wide, if it fits."""
+        fields, most = tuple(fields), most or {}
+        if self._code is not None:
+            flow = self._column(scale, fields, most, self._code.bottom)
+            if flow[-1].top + flow[-1].height <= self._room.bottom:
+                return flow
+        return self._column(scale, fields, most, self._room.y)
+
+    def _column(
+        self,
+        scale: float,
+        fields: Iterable[LabelField],
+        most: Mapping[LabelField, int],
+        foot_top: float,
+    ) -> list[_Set]:
         """Put fields one below the other, each as wide as its place allows."""
         flow: list[_Set] = []
         top = self._room.y
@@ -326,11 +336,12 @@ class _Fitting:
             if flow:
                 starts_foot = each in self._foot and flow[-1].field not in self._foot
                 top += (self._foot_gap_mm if starts_foot else _GAP_MM) * scale
+                top = max(top, foot_top) if starts_foot else top
             size_pt = self._size_pt(each, scale, self._width_at(top))
             if flow and flow[0].field is F.NAME:  # which stands out, however small it had to be
                 size_pt = max(LEAST_PT, min(size_pt, _UNDER_NAME * flow[0].size_pt))
             setting = self._set(each, size_pt, self._width_at(top))
-            lines = min(len(setting.starts), (most or {}).get(each, len(setting.starts)))
+            lines = min(len(setting.starts), most.get(each, len(setting.starts)))
             flow.append(_Set(each, setting, size_pt, top, lines))
             top += flow[-1].height
         return flow
@@ -338,7 +349,7 @@ class _Fitting:
     def _width_at(self, top: float) -> float:
         if self._code is None or top >= self._code.bottom:
             return self._room.width
-        return self._code.x - self._room.x - _BESIDE_MM
+        return self._code.x - self._room.x  # its own quiet zone lies between
 
     def _size_pt(self, each: LabelField, scale: float, width: float) -> float:
         """Return a field's size; a name that nearly fits on one line is set to fit on it."""
@@ -400,50 +411,6 @@ def block_font(size_pt: float, family: str, *, is_bold: bool) -> QFont:
     # As on the run sheet: local letter forms cannot be searched or read aloud in a PDF.
     font.setFeature(QFont.Tag("locl"), 0)
     return font
-
-
-def _code_places(
-    inner: RectMm, clear: RectMm, modules: tuple[tuple[bool, ...], ...]
-) -> tuple[RectMm | None, ...]:
-    """Return where the code may stand, the easiest to read first; only None if nowhere.
-
-    ``inner`` is for words, ``clear`` is all that is inside the outline: a code's own quiet zone
-    may lie in the margin, so that its dark modules line up with the words.
-    """
-    if not modules:
-        return (None,)
-    count = len(modules) + 2 * QUIET_MODULES
-    is_upright = _is_upright(inner)
-    room = clear.width if is_upright else clear.height
-    share = inner.height * 0.5 if is_upright else inner.width * _CODE_SHARE
-    places = []
-    for module_mm in _MODULES_MM:
-        side = module_mm * count
-        if side <= min(room, clear.width, max(share, LEAST_MODULE_MM * count)):
-            left, top = _code_corner(inner, clear, side, QUIET_MODULES * module_mm)
-            places.append(RectMm(left, top, side, side))
-    if not places:
-        return (None,)
-    last = places[-1]
-    left_mm = last.y - inner.y if is_upright else last.x - inner.x - _BESIDE_MM
-    return tuple(places) if left_mm >= _LEAST_WORDS_MM else (None,)
-
-
-def _code_corner(inner: RectMm, clear: RectMm, side: float, quiet_mm: float) -> tuple[float, float]:
-    """Return a code's left and upper edge: its modules at the words' edge, if that is clear."""
-    left = min(inner.right + quiet_mm, clear.right) - side
-    if _is_upright(inner):
-        return left, min(inner.bottom + quiet_mm, clear.bottom) - side
-    return left, min(max(inner.y - quiet_mm, clear.y), clear.bottom - side)
-
-
-def _is_upright(inner: RectMm) -> bool:
-    return inner.height > _UPRIGHT * inner.width
-
-
-def _above(inner: RectMm, code: RectMm) -> RectMm:
-    """Return what an upright label leaves for the words above its code."""
-    return RectMm(inner.x, inner.y, inner.width, code.y - inner.y)
 
 
 def _once_a_field(notes: tuple[FitNote, ...]) -> tuple[FitNote, ...]:

@@ -21,7 +21,7 @@ INK = QColor("#1c1a17")
 FRAME_INK = QColor("#5b544a")
 STAMP_INK = QColor(178, 34, 34, 70)
 _RULE_MM = 0.15
-_STAMP_SHARE = 0.8  # of the diagonal
+_STAMP_LENGTH, _STAMP_HEIGHT = 0.6, 0.5  # of the diagonal, of the shorter side
 _STAMP_PX = 1000  # of the type that is scaled to the label
 
 
@@ -67,8 +67,8 @@ def paint_stamp(
     font.setPixelSize(_STAMP_PX)
     metrics = QFontMetricsF(font)
     scale = min(
-        _STAMP_SHARE * math.hypot(width_mm, height_mm) / metrics.horizontalAdvance(text),
-        _STAMP_SHARE * min(width_mm, height_mm) / metrics.height(),
+        _STAMP_LENGTH * math.hypot(width_mm, height_mm) / metrics.horizontalAdvance(text),
+        _STAMP_HEIGHT * min(width_mm, height_mm) / metrics.height(),
     )
     painter.save()
     painter.translate(width_mm / 2, height_mm / 2)

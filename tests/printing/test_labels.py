@@ -18,11 +18,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PySide6.QtPrintSupport import QPrinter
 
-from brewdesk.printing.labelfitting import LEAST_MODULE_MM, LEAST_PT, fit_label
+from brewdesk.printing.codeplaces import LEAST_MODULE_MM
+from brewdesk.printing.labelfitting import LEAST_PT, fit_label
 from brewdesk.printing.qrpainter import QUIET_MODULES, modules_of
 from brewdesk.printing.sheetpainter import LabelJob, SheetPainter, page_layout, ruler_mm
 from brewdesk.services.labelgeometry import cell_mm
-from brewdesk.services.labels import LabelFacts, LabelField, LabelKind, label_content
+from brewdesk.services.labels import OFFERED, LabelFacts, LabelField, LabelKind, label_content
 from brewdesk.services.labelsheets import starters
 from brewdesk.widgets.printlabels import (
     CalibrationPage,
@@ -112,6 +113,39 @@ def test_every_code_is_read_from_a_page_of_150_dots_an_inch(tmp_path, key):
     for page in range(1, pages_of(tmp_path / "a.pdf") + 1):
         found += codes_on(page_of(tmp_path / "a.pdf", 150, page))
     assert sorted(found) == sorted(label.code for label in labels)
+
+
+@pytest.mark.parametrize(
+    "size", [(59.0, 29.0), (99.0, 67.0), (101.6, 50.8), (66.7, 25.4), (40.0, 60.0)]
+)
+@pytest.mark.parametrize("kind", list(LabelKind))
+def test_all_that_a_kind_offers_stands_on_labels_of_all_sizes(kind, size):
+    """Longer texts may be cut, and that is told; everyday ones must not be."""
+    made = content(
+        kind=kind, stage="Souring", taste_from=DAY, chill_by=DAY, feed_by=DAY,
+        ingredients="Water, live kombucha culture, sugar, black tea, ginger",
+    )  # fmt: skip
+    fitted = fit_label(made, *size, FAMILY, 1.5)
+    assert fitted.notes == ()
+    assert {block.field for block in fitted.blocks} | {F.QR} == OFFERED[kind]
+    assert fitted.code_place is not None
+
+
+def test_the_words_below_the_code_use_the_labels_whole_width():
+    fitted = fit_label(content(ingredients="Water, tea, sugar"), 99.0, 67.0, FAMILY)
+    beside = {block.field: block.place for block in fitted.blocks}
+    assert beside[F.NAME].right <= fitted.code_place.x
+    assert beside[F.INGREDIENTS].right > fitted.code_place.x
+    assert beside[F.INGREDIENTS].y > fitted.rule.y > beside[F.BEST_BEFORE].bottom
+
+
+def test_a_long_name_is_set_smaller_before_it_takes_a_second_line():
+    short, longer = (
+        fit_label(content(name=name), 99.0, 67.0, FAMILY).blocks[0]
+        for name in ("Ginger", "Ginger and raspberry 12")
+    )
+    assert longer.size_pt < short.size_pt
+    assert longer.place.height < short.place.height
 
 
 def test_a_code_of_the_largest_ids_is_read_too(tmp_path):

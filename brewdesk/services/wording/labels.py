@@ -131,10 +131,10 @@ def suspect_words() -> str:
 
 
 def bottles_words(state: str, count: int) -> str:
-    """Say how a bottling stands and of how many bottles it still is."""
+    """Say how many bottles there still are, and how they stand."""
     if count == 1:
-        return _t("{state} · 1 bottle").format(state=state)
-    return _t("{state} · {count} bottles").format(state=state, count=count)
+        return _t("1 bottle · {state}").format(state=state)
+    return _t("{count} bottles · {state}").format(state=state, count=count)
 
 
 def ingredient_words(ingredient: str) -> str:
