@@ -276,7 +276,11 @@ def build_desk(
         ),
         sound=sound,
         label_sheets=LabelSheets(store, changes),
-        label_sources=LabelSources(door, window_of=forecasts.window_of),
+        label_sources=LabelSources(
+            door,
+            window_of=forecasts.window_of,
+            danger_of=lambda bottling_id: fizz_forecasts.now(bottling_id).chill_by_at,
+        ),
     )
 
 
