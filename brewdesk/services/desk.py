@@ -131,6 +131,16 @@ class Desk:
         """
         return self.store.backup("manual", now=self.clock.now())
 
+    def back_up_before_restore(self) -> Path:
+        """Make a backup of what is here, before an older one takes its place. Run it as a job.
+
+        Raises
+        ------
+        StoreTrouble
+            As `back_up`.
+        """
+        return self.store.backup("before-restore", now=self.clock.now())
+
     def back_up_if_changed(self) -> Path | None:
         """Make the day's backup, if something was done since the last one. Slow: run it as a job.
 

@@ -22,7 +22,7 @@ from brewdesk.store.files import discard_leftovers
 from brewdesk.store.identify import FileState, Finding, look
 from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
 from brewdesk.store.records import BackupInfo, PantryInfo
-from brewdesk.store.restore import finish_restore
+from brewdesk.store.restore import finish_restore, set_foreign_journals_aside
 from brewdesk.store.schema import pantry
 from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
@@ -87,6 +87,8 @@ class Store:
         path = path.absolute()
         with told():
             finish_restore(path, now=now)
+            if is_writable(path):
+                set_foreign_journals_aside(path, known_schema=migrations.number, now=now)
             found = look(path, known_schema=migrations.number)
             is_read_only = found.state is not FileState.MISSING and not is_writable(path)
             if not is_read_only:
@@ -159,7 +161,7 @@ class Store:
         Parameters
         ----------
         reason
-            "daily" or "manual" ("before-migration" is made by ``open``).
+            One of ``backup.REASONS`` ("before-migration" is made by ``open``).
         now
             The time, for its name and for thinning.
 
@@ -186,6 +188,9 @@ class Store:
         except StoreTrouble as trouble:
             if trouble.code in _DISTRUST:
                 self._engine.dispose()
+            if trouble.code == "cannot_open" and self.path.exists() and not is_writable(self.path):
+                # The disk turned read-only: what cannot be opened is a new journal.
+                raise StoreTrouble("read_only", trouble.detail) from trouble
             raise
 
     @contextmanager

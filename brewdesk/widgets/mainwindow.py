@@ -24,8 +24,10 @@ from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.windowmemory import WindowMemory
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
+from brewdesk.services.wording.backups import backup_failed_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.reminders import clock_moved_words
+from brewdesk.services.wording.starting import read_only_words
 from brewdesk.widgets import windowreturn
 from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
@@ -56,6 +58,7 @@ class MainWindow(QMainWindow):
     quit_wanted = Signal()
     demo_wanted = Signal()
     store_wanted = Signal(object)  # the path of another pantry, to open in a window of its own
+    restore_wanted = Signal(object)  # the backup to go back to; the window has to close for it
     test_notice_wanted = Signal()
 
     def __init__(self, desk: Desk, theme: Theme, *, is_demo: bool = False) -> None:
@@ -150,7 +153,11 @@ class MainWindow(QMainWindow):
             "places": self.dialogs.show_places,
             "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
+            "backups": lambda: self.dialogs.show_backups(
+                self.restore_wanted.emit, self.store_wanted.emit
+            ),
             "backup": self.back_up,
+            "copy": lambda: self.dialogs.copy_everything(self.store_wanted.emit),
             "calendar": self.dialogs.export_calendar,
             "export": self.dialogs.export_everything,
             "import": lambda: self.dialogs.bring_in(self.store_wanted.emit),
@@ -372,7 +379,9 @@ class MainWindow(QMainWindow):
 
     def tell_trouble(self, trouble: StoreTrouble) -> None:
         """Say what kept the store from doing what was asked."""
-        self.notice.say(trouble_words(trouble), "danger")
+        is_known = trouble.code == "read_only" and self._desk.store.is_read_only
+        words = read_only_words() if is_known else trouble_words(trouble)
+        self.notice.say(words, "warn" if is_known else "danger")
 
     def tell_fault(self, first_line: str) -> None:
         """Say that the program itself made a mistake."""
@@ -484,6 +493,14 @@ class MainWindow(QMainWindow):
             self.tell_trouble(error)
         else:
             self.tell_fault(str(error))
+
+    def tell_backup_failed(self, error: BaseException) -> None:
+        """Say that the day's backup was not made, and how old the last one is."""
+        why = trouble_words(error) if isinstance(error, StoreTrouble) else str(error)
+        clock = self._desk.clock
+        made = self._desk.store.backups()
+        last = made[0].made_at if made else None
+        self.notice.say(backup_failed_words(why, last, clock.now(), clock.zone()))
 
     def showEvent(self, event: QShowEvent) -> None:
         """Keep the words true while they can be seen."""

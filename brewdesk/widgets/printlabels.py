@@ -16,6 +16,7 @@ from brewdesk.printing.sheetpainter import (
     ruler_mm,
 )
 from brewdesk.services.labelgeometry import LabelSheet
+from brewdesk.services.wholefile import write_whole
 from brewdesk.services.wording.labels import ruler_words, test_page_words
 from brewdesk.widgets.theme import FAMILY, load_fonts
 
@@ -90,7 +91,7 @@ def write_pdf(pages: Printable, path: Path) -> bool:
         return False
     # Painted whole before the file is touched: a full disk leaves no half page behind as "saved".
     try:
-        path.write_bytes(buffer.data().data())
+        write_whole(path, bytes(buffer.data().data()), is_private=False)
     except OSError:
         return False
     return True

@@ -121,6 +121,9 @@ def trouble_words(trouble: StoreTrouble) -> str:
             "The pantry could not be brought up to this version of the program. It was left as "
             "it was; a backup lies beside it."
         ),
+        "not_rescued": _t(
+            "Nothing can be read out of the damaged file any more. It was left as it is."
+        ),
         "backup_failed": _t("No backup could be made, so nothing was changed."),
         "no_such_row": _t("This entry is no longer there. It may have been taken back meanwhile."),
         "stale_row": _t(
