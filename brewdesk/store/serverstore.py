@@ -1,0 +1,166 @@
+"""The store that several desks share: the same units of work, over a PostgreSQL server."""
+
+from __future__ import annotations
+
+import logging
+import threading
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from datetime import datetime
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, select
+from sqlalchemy.engine import URL
+
+from brewdesk.store import serverschema
+from brewdesk.store.desklocal import DeskIdentity
+from brewdesk.store.engine import BUSY_TIMEOUT_S
+from brewdesk.store.errors import RowRefused, StoreTrouble, told
+from brewdesk.store.openstore import OpenStore
+from brewdesk.store.schema import SCHEMA_NUMBER
+from brewdesk.store.serverengine import has_failed, make_server_engine, take_write_lock
+from brewdesk.store.serverschema import server_state
+from brewdesk.store.serverunits import ServerReadUnit, ServerUnit
+from brewdesk.store.serverurl import server_url, shown
+from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+
+log = logging.getLogger(__name__)
+
+
+class ServerStore(OpenStore):
+    """One pantry on a server. ``path`` is no file: backups and photos lie beside that name.
+
+    Acts of all desks follow one another: each begins when the one before is committed, and
+    sees it.
+    """
+
+    is_shared = True
+
+    def __init__(
+        self, url: URL, path: Path, engine: Engine, desk: DeskIdentity, *, number: int
+    ) -> None:
+        super().__init__(path, engine, is_read_only=False)
+        self.desk = desk
+        self._url = url
+        self._number = number
+        self._seen = 0
+        self._since = threading.local()
+        self._is_away = False
+
+    @classmethod
+    def open(
+        cls,
+        address: str,
+        path: Path,
+        *,
+        desk: DeskIdentity,
+        now: datetime,
+        is_demo: bool = False,
+        busy_timeout_s: float = BUSY_TIMEOUT_S,
+        number: int = SCHEMA_NUMBER,
+        steps: Mapping[int, serverschema.Step] = serverschema.STEPS,
+    ) -> ServerStore:
+        """Open the store at ``address``; make it if the database has none, migrate an older one.
+
+        Parameters
+        ----------
+        address
+            As ``serverurl.server_url`` reads it.
+        path
+            Where this desk's backups and photos lie beside.
+        desk
+            Which desk this is.
+        now
+            The time, for a new pantry's birthday.
+        is_demo
+            Whether a new pantry is marked as invented.
+        busy_timeout_s
+            How long a unit waits for another desk's [s].
+        number, steps
+            The schema to bring the store to, and how.
+
+        Raises
+        ------
+        StoreTrouble
+            bad_address, no_driver, not_connected, not_let_in, newer_file, older_server, not_utf8.
+        """
+        url = server_url(address)
+        engine = make_server_engine(url, busy_timeout_s=busy_timeout_s)
+        try:
+            with told(), engine.begin() as connection:
+                take_write_lock(connection)
+                serverschema.prepare(
+                    connection, now=now, is_demo=is_demo, number=number, steps=steps
+                )
+            store = cls(url, path.absolute(), engine, desk, number=number)
+            store._read_info()
+            store.note_seen(store.serial())
+        except BaseException:
+            engine.dispose()
+            raise
+        return store
+
+    @property
+    def place(self) -> str:
+        """Where the store is, in words that hold no secret."""
+        return shown(self._url)
+
+    def serial(self) -> int:
+        """Give the serial of the newest change."""
+        with self._connected() as connection, self._reading(connection):
+            return int(connection.execute(select(server_state.c.serial)).scalar_one())
+
+    def note_seen(self, serial: int) -> None:
+        """Note that the maker has been shown everything up to this change."""
+        self._seen = max(self._seen, serial)
+
+    def seen(self) -> int:
+        """Give the serial of the last change that the maker has been shown."""
+        return self._seen
+
+    @contextmanager
+    def since(self, seen: int) -> Iterator[None]:
+        """Within the block, refuse acts on rows that another desk changed after ``seen``."""
+        before = getattr(self._since, "seen", None)
+        self._since.seen = seen
+        try:
+            yield
+        finally:
+            self._since.seen = before
+
+    def backup(self, reason: str, *, now: datetime) -> Path:
+        """Make a verified backup, as a file that opens like any pantry, and give its path."""
+        raise StoreTrouble("backup_failed", "not yet")
+
+    @contextmanager
+    def _connected(self) -> Iterator[Connection]:
+        try:
+            with told(database_only=True), self._engine.connect() as connection:
+                yield connection
+        except StoreTrouble as trouble:
+            if trouble.code == "not_connected":
+                self._engine.dispose()
+            raise
+
+    @contextmanager
+    def _reading(self, connection: Connection) -> Iterator[Connection]:
+        still = connection.execution_options(
+            isolation_level="REPEATABLE READ", postgresql_readonly=True
+        )
+        with still.begin():
+            yield still
+
+    @contextmanager
+    def _writing(self, connection: Connection) -> Iterator[UnitOfWork]:
+        # Read committed, so that what is read after the lock is what the last holder left.
+        with connection.begin(), self._as_current(connection, is_writing=True):
+            take_write_lock(connection)
+            since = getattr(self._since, "seen", None)
+            unit = ServerUnit(connection, self.desk, seen=self._seen if since is None else since)
+            yield unit
+            if has_failed(connection):
+                raise RowRefused("a row was refused, and with it the whole unit")
+            unit.finish(self._number)
+
+    def _read_unit(self, connection: Connection) -> ReadUnit:
+        return ServerReadUnit(connection, self.desk)
