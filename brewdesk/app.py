@@ -7,6 +7,7 @@ import gc
 import logging
 import os
 import sys
+from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -23,6 +24,8 @@ if TYPE_CHECKING:
 
 log = logging.getLogger(__name__)
 
+# Names a database that several desks share. Without it no connection to anything is opened.
+SERVER_VARIABLE = "BREWDESK_DATABASE_URL"
 EXIT_OK = 0
 EXIT_TROUBLE = 2
 
@@ -44,11 +47,20 @@ def parse(argv: list[str]) -> argparse.Namespace:
     return parser.parse_args(argv)
 
 
+def server_of(options: argparse.Namespace, variables: Mapping[str, str]) -> str:
+    """Give the address of a shared pantry; "" if there is none, or a file was asked for."""
+    if options.demo or options.store is not None:
+        return ""
+    return variables.get(SERVER_VARIABLE, "").strip()
+
+
 def main(argv: list[str]) -> int:
     """Run the program; returns its exit code."""
     options = parse(argv)
     folders = paths.folders(options.data_dir)
-    store_path = options.store or (folders.demo_store if options.demo else folders.store)
+    server = server_of(options, os.environ)
+    own = folders.shared_store if server else folders.store
+    store_path = options.store or (folders.demo_store if options.demo else own)
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)  # another kind of application cannot be here
     app.setApplicationName("brewdesk")
@@ -57,7 +69,7 @@ def main(argv: list[str]) -> int:
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
     try:
-        return _run(app, store_path, options)
+        return _run(app, store_path, options, server)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
@@ -66,7 +78,7 @@ def main(argv: list[str]) -> int:
         faults.stop_log()
 
 
-def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> int:
+def _run(app: QApplication, store_path: Path, options: argparse.Namespace, server: str) -> int:
     from brewdesk.instance import Instance
 
     instance = Instance(store_path)
@@ -77,15 +89,22 @@ def _run(app: QApplication, store_path: Path, options: argparse.Namespace) -> in
         _say(app, _tr_taken())
         return EXIT_TROUBLE
     try:
-        return _open(app, instance, store_path, options)
+        return _open(app, instance, store_path, options, server)
     finally:
         instance.release()
 
 
 def _open(
-    app: QApplication, instance: Instance, store_path: Path, options: argparse.Namespace
+    app: QApplication,
+    instance: Instance,
+    store_path: Path,
+    options: argparse.Namespace,
+    server: str,
 ) -> int:
-    program = _open_program(app, store_path, options)
+    if server:
+        program = _open_shared(app, store_path, options, server)
+    else:
+        program = _open_program(app, store_path, options)
     if program is None:
         return EXIT_TROUBLE
     restore = faults.install(program.window.tell_fault)
@@ -129,13 +148,31 @@ def _open_program(
     return None
 
 
-def _program(app: QApplication, store_path: Path, options: argparse.Namespace) -> Program:
+def _open_shared(
+    app: QApplication, store_path: Path, options: argparse.Namespace, server: str
+) -> Program | None:
+    """Open the pantry on a server; if that fails, say why."""
+    from brewdesk.services.records import StoreTrouble
+    from brewdesk.services.wording.problems import trouble_words
+
+    try:
+        return _program(app, store_path, options, server)
+    except StoreTrouble as trouble:
+        log.warning("the shared store could not be opened: %s", trouble.code)
+        _say(app, trouble_words(trouble))
+        return None
+
+
+def _program(
+    app: QApplication, store_path: Path, options: argparse.Namespace, server: str = ""
+) -> Program:
     from brewdesk.bootstrap import Program
 
     return Program(
         app,
         store_path,
         is_demo=options.demo,
+        server=server,
         session_start=session_start(store_path, options),
     )
 

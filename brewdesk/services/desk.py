@@ -21,6 +21,7 @@ from brewdesk.services.clock import Clock
 from brewdesk.services.culture_reminder_rules import RestRhythm
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
+from brewdesk.services.desks import Desks
 from brewdesk.services.door import Door
 from brewdesk.services.fizzforecasts import FizzForecasts
 from brewdesk.services.forecasts import Forecasts
@@ -61,7 +62,7 @@ from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
 from brewdesk.services.vessels import Vessels
-from brewdesk.store.store import Store
+from brewdesk.store.openstore import OpenStore
 
 BACKUP_EVERY = timedelta(days=1)
 
@@ -70,12 +71,13 @@ BACKUP_EVERY = timedelta(days=1)
 class Desk:
     """The services of one open pantry."""
 
-    store: Store
+    store: OpenStore
     clock: Clock
     jobs: JobRunner
     notifier: Notifier
     changes: Changes
     door: Door
+    desks: Desks
     history: History
     settings: Settings
     quantities: Quantities
@@ -114,8 +116,13 @@ class Desk:
 
     @property
     def store_path(self) -> Path:
-        """The pantry's file."""
+        """The pantry's file; of a shared one, the name beside which this desk's files lie."""
         return self.store.path
+
+    @property
+    def place(self) -> str:
+        """Where the pantry is, for people."""
+        return self.store.place
 
     def back_up(self) -> Path:
         """Make a backup because the maker wants one, and return its path. Slow: run it as a job.
@@ -153,7 +160,7 @@ class Desk:
 
 
 def build_desk(
-    store: Store,
+    store: OpenStore,
     clock: Clock,
     *,
     jobs: JobRunner,
@@ -183,7 +190,8 @@ def build_desk(
     """
     changes = Changes()
     door = Door(store, clock, changes)
-    settings = Settings(store, changes, measurement=measurement)
+    settings = Settings(store, changes, measurement=measurement, are_several=store.is_shared)
+    desks = Desks(store, changes, settings)
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
     place_log = PlaceLog(door)
@@ -215,6 +223,7 @@ def build_desk(
         notifier=notifier,
         changes=changes,
         door=door,
+        desks=desks,
         history=History(door),
         settings=settings,
         quantities=quantities,

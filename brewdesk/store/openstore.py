@@ -45,6 +45,11 @@ class OpenStore(ABC):
         """What is known of the pantry as a whole."""
         return self._info
 
+    @property
+    def place(self) -> str:
+        """Where the rows are, in words that hold no secret."""
+        return str(self.path)
+
     def close(self) -> None:
         """Close all connections. Units must be over; the store is not to be used again."""
         self._engine.dispose()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import logging
 import threading
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
@@ -13,15 +13,17 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.engine import URL
 
 from brewdesk.store import serverschema
-from brewdesk.store.desklocal import DeskIdentity
+from brewdesk.store.desklocal import DESK_NAME_KEY, DeskIdentity
 from brewdesk.store.engine import BUSY_TIMEOUT_S
 from brewdesk.store.errors import RowRefused, StoreTrouble, told
 from brewdesk.store.openstore import OpenStore
 from brewdesk.store.schema import SCHEMA_NUMBER
 from brewdesk.store.serverengine import has_failed, make_server_engine, take_write_lock
+from brewdesk.store.serverlisten import HEARTBEAT_S, Listener
 from brewdesk.store.serverschema import server_state
 from brewdesk.store.serverunits import ServerReadUnit, ServerUnit
 from brewdesk.store.serverurl import server_url, shown
+from brewdesk.store.touched import Word
 from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
 log = logging.getLogger(__name__)
@@ -45,6 +47,7 @@ class ServerStore(OpenStore):
         self._number = number
         self._seen = 0
         self._since = threading.local()
+        self._listener: Listener | None = None
         self._is_away = False
 
     @classmethod
@@ -94,11 +97,20 @@ class ServerStore(OpenStore):
                 )
             store = cls(url, path.absolute(), engine, desk, number=number)
             store._read_info()
+            store._take_a_name()
             store.note_seen(store.serial())
         except BaseException:
             engine.dispose()
             raise
         return store
+
+    def _take_a_name(self) -> None:
+        """Have a name that other desks can say, until the maker gives another."""
+        with self.read() as unit:
+            named = unit.settings.get(DESK_NAME_KEY)
+        if not named:
+            with self.write() as work:
+                work.settings.put(DESK_NAME_KEY, self.desk.first_name)
 
     @property
     def place(self) -> str:
@@ -128,18 +140,75 @@ class ServerStore(OpenStore):
         finally:
             self._since.seen = before
 
+    def listen(
+        self,
+        *,
+        on_word: Callable[[Word], None],
+        on_lost: Callable[[], None],
+        on_back: Callable[[int], None],
+        heartbeat_s: float = HEARTBEAT_S,
+    ) -> None:
+        """Hear what other desks commit, until `close`. All three are called on another thread.
+
+        While the server is lost, units are refused at once, and nobody waits.
+        """
+
+        def lost() -> None:
+            self._is_away = True
+            on_lost()
+
+        def back(serial: int) -> None:
+            self._is_away = False
+            on_back(serial)
+
+        def word(said: Word) -> None:
+            if said.desk_uid != self.desk.uid:
+                on_word(said)
+
+        assert self._listener is None, "it is listening"
+        self._listener = Listener(
+            self._url,
+            seen=self.seen,
+            on_word=word,
+            on_lost=lost,
+            on_back=back,
+            heartbeat_s=heartbeat_s,
+        )
+        self._listener.start()
+
+    @property
+    def is_connected(self) -> bool:
+        """Whether the server answered when it was last tried."""
+        return not self._is_away
+
+    @property
+    def is_keeper(self) -> bool:
+        """Whether this desk, of all, keeps the reminders in line."""
+        return self._listener is not None and self._listener.is_keeper
+
+    def close(self) -> None:
+        """Listen no more and close all connections."""
+        if self._listener is not None:
+            self._listener.stop()
+            self._listener = None
+        super().close()
+
     def backup(self, reason: str, *, now: datetime) -> Path:
         """Make a verified backup, as a file that opens like any pantry, and give its path."""
         raise StoreTrouble("backup_failed", "not yet")
 
     @contextmanager
     def _connected(self) -> Iterator[Connection]:
+        if self._is_away:  # to try would keep the window waiting
+            raise StoreTrouble("not_connected", "the server is gone")
         try:
             with told(database_only=True), self._engine.connect() as connection:
                 yield connection
         except StoreTrouble as trouble:
             if trouble.code == "not_connected":
                 self._engine.dispose()
+                if self._listener is not None:
+                    self._listener.look()
             raise
 
     @contextmanager

@@ -9,8 +9,6 @@ from sqlalchemy.exc import ArgumentError
 
 from brewdesk.store.errors import StoreTrouble
 
-# The variable that names a shared store. Without it the program opens no connection to anything.
-VARIABLE = "BREWDESK_DATABASE_URL"
 DRIVER = "postgresql+psycopg"
 _SCHEMES = frozenset({"postgresql", "postgres", DRIVER})
 _SECRETS = re.compile(r"(?i)(pass(?:word|file)?\s*=\s*)('(?:[^'\\]|\\.)*'|[^\s&]+)")
