@@ -24,8 +24,6 @@ if TYPE_CHECKING:
 
 log = logging.getLogger(__name__)
 
-# Names a database that several desks share. Without it no connection to anything is opened.
-SERVER_VARIABLE = "BREWDESK_DATABASE_URL"
 EXIT_OK = 0
 EXIT_TROUBLE = 2
 
@@ -35,7 +33,8 @@ def parse(argv: list[str]) -> argparse.Namespace:
     parser = argparse.ArgumentParser(
         prog="brewdesk",
         description="A window for the pantry: plan, brew, watch and remember.",
-        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk due --help' says more.",
+        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk move-store' moves a "
+        "pantry to a server or back. Each says more with --help.",
     )
     parser.add_argument("--store", type=Path, help="open this pantry file instead of your own")
     parser.add_argument("--demo", action="store_true", help="open an invented pantry to look at")
@@ -51,7 +50,7 @@ def server_of(options: argparse.Namespace, variables: Mapping[str, str]) -> str:
     """Give the address of a shared pantry; "" if there is none, or a file was asked for."""
     if options.demo or options.store is not None:
         return ""
-    return variables.get(SERVER_VARIABLE, "").strip()
+    return variables.get(paths.SERVER_VARIABLE, "").strip()
 
 
 def main(argv: list[str]) -> int:

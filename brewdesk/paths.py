@@ -6,6 +6,8 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
+# Names a database that several desks share. Without it no connection to anything is opened.
+SERVER_VARIABLE = "BREWDESK_DATABASE_URL"
 STORE_NAME = "pantry.brewdesk"
 SHARED_NAME = "shared-pantry.brewdesk"
 DEMO_NAME = "example-pantry.brewdesk"

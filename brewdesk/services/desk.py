@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
@@ -63,6 +65,7 @@ from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.openstore import OpenStore
+from brewdesk.store.wholetables import StillCopy
 
 BACKUP_EVERY = timedelta(days=1)
 
@@ -123,6 +126,13 @@ class Desk:
     def place(self) -> str:
         """Where the pantry is, for people."""
         return self.store.place
+
+    @contextmanager
+    def still_copy(self, beside: Path) -> Iterator[StillCopy]:
+        """Give a copy of all rows that nobody writes to, with every photo brought here before."""
+        self.photos.bring_all_here()
+        with self.store.still_copy(beside) as copy:
+            yield copy
 
     def back_up(self) -> Path:
         """Make a backup because the maker wants one, and return its path. Slow: run it as a job.
@@ -245,7 +255,7 @@ def build_desk(
         brewing=brewing,
         timers=timers,
         readings=Readings(door, quantities),
-        photos=Photos(door, jobs, store.path),
+        photos=Photos(door, jobs, store.path, shared=store.photos),
         meters=Meters(door),
         journal=Journal(door, quantities),
         timeline=Timeline(door, jobs, quantities),

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from datetime import datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection, Engine, select
 
@@ -16,6 +17,10 @@ from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.records import BackupInfo, PantryInfo
 from brewdesk.store.schema import pantry
 from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+from brewdesk.store.wholetables import StillCopy
+
+if TYPE_CHECKING:
+    from brewdesk.store.serverphotos import ServerPhotos
 
 
 class _OfThread(threading.local):
@@ -32,6 +37,7 @@ class OpenStore(ABC):
     """
 
     is_shared = False
+    photos: ServerPhotos | None = None
 
     def __init__(self, path: Path, engine: Engine, *, is_read_only: bool) -> None:
         self.path = path
@@ -107,6 +113,16 @@ class OpenStore(ABC):
         ------
         StoreTrouble
             If the store is damaged or locked, or the disk does not take it.
+        """
+
+    @abstractmethod
+    def still_copy(self, beside: Path) -> AbstractContextManager[StillCopy]:
+        """Give a copy that nobody writes to, in a file next to ``beside``; it is gone afterwards.
+
+        Raises
+        ------
+        StoreTrouble
+            damaged, locked, or what the disk says.
         """
 
     def backups(self) -> tuple[BackupInfo, ...]:

@@ -17,6 +17,7 @@ from sqlalchemy import (
     Connection,
     DateTime,
     Integer,
+    LargeBinary,
     MetaData,
     PrimaryKeyConstraint,
     Table,
@@ -87,6 +88,17 @@ reminder_told = Table(
     Column("desk_uid", Words(), nullable=False),
     Column("shown_at", Words(), nullable=False),
     PrimaryKeyConstraint("reminder_id", "desk_uid"),
+)
+
+# The bytes of photos, which a pantry in a file keeps beside itself.
+photo_content = Table(
+    "photo_content",
+    server_metadata,
+    Column("content_hash", Words(), nullable=False),
+    Column("ending", Words(), nullable=False),
+    Column("content", LargeBinary(), nullable=False),
+    Column("kept_at", DateTime(timezone=True), nullable=False),
+    PrimaryKeyConstraint("content_hash"),
 )
 
 Step = Callable[[Connection], None]

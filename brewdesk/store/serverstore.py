@@ -13,18 +13,23 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.engine import URL
 
 from brewdesk.store import serverschema
+from brewdesk.store.backup import make_backup
 from brewdesk.store.desklocal import DESK_NAME_KEY, DeskIdentity
-from brewdesk.store.engine import BUSY_TIMEOUT_S
+from brewdesk.store.engine import BUSY_TIMEOUT_S, opened
 from brewdesk.store.errors import RowRefused, StoreTrouble, told
+from brewdesk.store.files import discard, make_folder, unfinished
 from brewdesk.store.openstore import OpenStore
 from brewdesk.store.schema import SCHEMA_NUMBER
+from brewdesk.store.servercopy import copy_to_file
 from brewdesk.store.serverengine import has_failed, make_server_engine, take_write_lock
 from brewdesk.store.serverlisten import HEARTBEAT_S, Listener
+from brewdesk.store.serverphotos import ServerPhotos
 from brewdesk.store.serverschema import server_state
 from brewdesk.store.serverunits import ServerReadUnit, ServerUnit
 from brewdesk.store.serverurl import server_url, shown
 from brewdesk.store.touched import Word
 from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+from brewdesk.store.wholetables import StillCopy
 
 log = logging.getLogger(__name__)
 
@@ -37,12 +42,14 @@ class ServerStore(OpenStore):
     """
 
     is_shared = True
+    photos: ServerPhotos
 
     def __init__(
         self, url: URL, path: Path, engine: Engine, desk: DeskIdentity, *, number: int
     ) -> None:
         super().__init__(path, engine, is_read_only=False)
         self.desk = desk
+        self.photos = ServerPhotos(self._connected)
         self._url = url
         self._number = number
         self._seen = 0
@@ -195,7 +202,35 @@ class ServerStore(OpenStore):
 
     def backup(self, reason: str, *, now: datetime) -> Path:
         """Make a verified backup, as a file that opens like any pantry, and give its path."""
-        raise StoreTrouble("backup_failed", "not yet")
+        if self._here.is_writing:
+            raise RuntimeError("a backup inside a write unit would miss its changes")
+        with told():
+            make_folder(self.path.parent)
+        return make_backup(self.path, reason, now=now, copying=self._copy_into).path
+
+    @contextmanager
+    def still_copy(self, beside: Path) -> Iterator[StillCopy]:
+        """Give a copy that nobody writes to, as every store does."""
+        with told():
+            copy = unfinished(beside)
+        try:
+            self._copy_into(self.path, copy)
+            with opened(copy, "ro") as connection:
+                yield StillCopy(connection)
+        finally:
+            discard(copy)
+
+    @contextmanager
+    def still_connection(self) -> Iterator[Connection]:
+        """Give a connection that sees the store as it is at one moment, for as long as it takes."""
+        with self._connected() as bare, self._reading(bare) as connection:
+            yield connection
+
+    def _copy_into(self, _path: Path, target: Path) -> None:
+        """Write everything as it is at one moment into a file that is there and empty."""
+        target.unlink()
+        with self.still_connection() as connection:
+            copy_to_file(connection, target, self.desk.uid)
 
     @contextmanager
     def _connected(self) -> Iterator[Connection]:

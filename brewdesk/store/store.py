@@ -6,7 +6,7 @@ import logging
 import os
 import stat
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
 from pathlib import Path
 
@@ -23,6 +23,7 @@ from brewdesk.store.migrate import Migrations, create_store, is_writable, migrat
 from brewdesk.store.openstore import OpenStore
 from brewdesk.store.restore import finish_restore
 from brewdesk.store.unitofwork import UnitOfWork
+from brewdesk.store.wholetables import StillCopy, still_copy
 
 log = logging.getLogger(__name__)
 
@@ -102,6 +103,10 @@ class Store(OpenStore):
             raise RuntimeError("a backup inside a write unit would miss its changes")
         self._check_same_file()
         return make_backup(self.path, reason, now=now).path
+
+    def still_copy(self, beside: Path) -> AbstractContextManager[StillCopy]:
+        """Give a copy that nobody writes to, as every store does."""
+        return still_copy(self.path, beside)
 
     @contextmanager
     def _connected(self) -> Iterator[Connection]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.helpers.pantry_desk import plan_batch, souring_batch
+from tests.helpers.pantry_desk import plan_batch
 
 
 def names(program):

@@ -163,6 +163,9 @@ def _server_sentences() -> dict[str, str]:
             "The database of the shared pantry does not keep text as UTF-8, so it would lose "
             "letters. Nothing was changed. Please make a database with that encoding."
         ),
+        "no_pantry_there": _t(
+            "There is no pantry in this database yet, so there is nothing to move."
+        ),
         "not_empty": _t(
             "There is a pantry already where this one was to go. Nothing was changed there."
         ),
