@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
@@ -21,6 +23,7 @@ from brewdesk.services.clock import Clock
 from brewdesk.services.culture_reminder_rules import RestRhythm
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
+from brewdesk.services.desks import Desks
 from brewdesk.services.door import Door
 from brewdesk.services.fizzforecasts import FizzForecasts
 from brewdesk.services.forecasts import Forecasts
@@ -63,7 +66,8 @@ from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
 from brewdesk.services.turns import Turns
 from brewdesk.services.vessels import Vessels
-from brewdesk.store.store import Store
+from brewdesk.store.openstore import OpenStore
+from brewdesk.store.wholetables import StillCopy
 
 BACKUP_EVERY = timedelta(days=1)
 
@@ -72,13 +76,14 @@ BACKUP_EVERY = timedelta(days=1)
 class Desk:
     """The services of one open pantry."""
 
-    store: Store
+    store: OpenStore
     clock: Clock
     jobs: JobRunner
     turns: Turns
     notifier: Notifier
     changes: Changes
     door: Door
+    desks: Desks
     history: History
     settings: Settings
     quantities: Quantities
@@ -118,8 +123,20 @@ class Desk:
 
     @property
     def store_path(self) -> Path:
-        """The pantry's file."""
+        """The pantry's file; of a shared one, the name beside which this desk's files lie."""
         return self.store.path
+
+    @property
+    def place(self) -> str:
+        """Where the pantry is, for people."""
+        return self.store.place
+
+    @contextmanager
+    def still_copy(self, beside: Path) -> Iterator[StillCopy]:
+        """Give a copy of all rows that nobody writes to, with every photo brought here before."""
+        self.photos.bring_all_here()
+        with self.store.still_copy(beside) as copy:
+            yield copy
 
     def back_up(self) -> Path:
         """Make a backup because the maker wants one, and return its path. Slow: run it as a job.
@@ -167,7 +184,7 @@ class Desk:
 
 
 def build_desk(
-    store: Store,
+    store: OpenStore,
     clock: Clock,
     *,
     jobs: JobRunner,
@@ -197,7 +214,8 @@ def build_desk(
     """
     changes = Changes()
     door = Door(store, clock, changes)
-    settings = Settings(store, changes, measurement=measurement)
+    settings = Settings(store, changes, measurement=measurement, are_several=store.is_shared)
+    desks = Desks(store, changes, settings)
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
     place_log = PlaceLog(door)
@@ -236,6 +254,7 @@ def build_desk(
         notifier=notifier,
         changes=changes,
         door=door,
+        desks=desks,
         history=History(door),
         settings=settings,
         quantities=quantities,
@@ -257,7 +276,7 @@ def build_desk(
         brewing=brewing,
         timers=timers,
         readings=Readings(door, quantities),
-        photos=Photos(door, jobs, store.path),
+        photos=Photos(door, jobs, store.path, shared=store.photos),
         meters=Meters(door),
         journal=Journal(door, quantities),
         timeline=Timeline(door, jobs, quantities),
