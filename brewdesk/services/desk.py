@@ -11,6 +11,7 @@ from PySide6.QtCore import QLocale
 
 from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.autostart import SessionStart
+from brewdesk.services.batchcosts import BatchCosts
 from brewdesk.services.batches import Batches
 from brewdesk.services.bottlings import Bottlings
 from brewdesk.services.brewing import Brewing
@@ -57,6 +58,7 @@ from brewdesk.services.settings import (
 )
 from brewdesk.services.shelf import Shelf
 from brewdesk.services.sound import Sound
+from brewdesk.services.stores import Stores
 from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
@@ -111,6 +113,8 @@ class Desk:
     sound: Sound
     label_sheets: LabelSheets
     label_sources: LabelSources
+    stores: Stores
+    batch_costs: BatchCosts
 
     @property
     def store_path(self) -> Path:
@@ -259,6 +263,8 @@ def build_desk(
         sound=sound,
         label_sheets=LabelSheets(store, changes),
         label_sources=LabelSources(door, window_of=forecasts.window_of),
+        stores=Stores(door),
+        batch_costs=BatchCosts(door, settings),
     )
 
 
