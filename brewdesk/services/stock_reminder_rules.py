@@ -38,6 +38,14 @@ def is_of_stock(reminder: ReminderDraft) -> bool:
     return reminder.kind is ReminderKind.OWN and reminder.occurrence.startswith(PREFIX)
 
 
+def supply_of(reminder: ReminderDraft) -> int | None:
+    """Return the supply that a reminder asks to buy; None for any other."""
+    if not is_of_stock(reminder):
+        return None
+    number = reminder.occurrence.removeprefix(PREFIX).partition(":")[0]
+    return int(number) if number.isdecimal() else None
+
+
 def merge_of_stock(
     kept: Iterable[Reminder],
     low: Iterable[LowSupply],

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
@@ -23,7 +24,7 @@ from brewdesk.store.stockrecords import (
     SupplyLotDraft,
 )
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BottlingState, DrawReason, SupplyKind, TeaKind
+from culturecore.stages import BottlingState, DrawReason, SupplyKind, SupplyMeasure, TeaKind
 from culturecore.stockcost import Portion, exact, give_back, left_in, take
 
 if TYPE_CHECKING:
@@ -32,6 +33,7 @@ if TYPE_CHECKING:
 _ENDED = (BottlingState.FINISHED, BottlingState.DISCARDED)
 _BY_HAND = (DrawReason.SPOILED, DrawReason.OTHER)
 _TEXT_MAX = 2000
+_UNITS = {SupplyMeasure.MASS_G: "g", SupplyMeasure.VOLUME_L: "L", SupplyMeasure.PIECES: ""}
 
 
 class Stores:
@@ -89,6 +91,20 @@ class Stores:
         with self._door.store.read() as unit:
             rows = unit.batch_supplies.where(batch_id=batch_id)
             return {unit.supplies.get(row.supply_id).kind: row.supply_id for row in rows}
+
+    def planned_amounts(self, batch_id: int) -> dict[int, float]:
+        """Return how much of which supply a plan will take."""
+        with self._door.store.read() as unit:
+            rows = unit.batch_supplies.where(batch_id=batch_id)
+        return {row.supply_id: row.amount for row in rows}
+
+    def batch_names(self, draws: Iterable[SupplyDraw]) -> dict[int, str]:
+        """Return the names of the batches that draws were for, by id."""
+        ids = {row.batch_id for row in draws if row.batch_id is not None}
+        if not ids:
+            return {}
+        with self._door.store.read() as unit:
+            return {row.id: row.name for row in unit.batches.where(id=ids)}
 
     # --- supplies -----------------------------------------------------------------------
 
@@ -222,7 +238,13 @@ class Stores:
         draft = check_lot(replace(_lot_draft_of(old), **fields), self._door.clock.now())
         drawn = stock.amount - stock.left
         if exact(draft.amount) < drawn:
-            raise ImpossibleInput("amount", draft.amount, low=float(drawn), reason="below_drawn")
+            raise ImpossibleInput(
+                "amount",
+                draft.amount,
+                low=float(drawn),
+                unit=_UNITS[supply.measure],
+                reason="below_drawn",
+            )
         if draws and draft.bought_at > draws[0].at:
             raise ImpossibleInput("bought_at", draft.bought_at, reason="drawn_before")
         changed = {
@@ -277,7 +299,13 @@ class Stores:
         if wanted <= 0:
             raise ImpossibleInput("amount", amount, reason="nothing")
         if wanted > exact(view.left):
-            raise ImpossibleInput("amount", amount, high=view.left, reason="not_in_stores")
+            raise ImpossibleInput(
+                "amount",
+                amount,
+                high=view.left,
+                unit=_UNITS[view.supply.measure],
+                reason="not_in_stores",
+            )
         like = SupplyDrawDraft(
             supply_id=supply_id,
             at=self._door.clock.now(),
@@ -340,7 +368,7 @@ class Stores:
         )
 
     def bottles_out(self) -> dict[int, int]:
-        """Return how many bottles of the stores each bottling still holds, by its id."""
+        """Return how many emptied bottles of the stores each ended bottling holds, by its id."""
         with self._door.store.read() as unit:
             ids = [row.id for row in unit.supplies.where(kind=SupplyKind.BOTTLE)]
             draws = unit.supply_draws.where(supply_id=ids) if ids else ()
@@ -349,7 +377,9 @@ class Stores:
             if row.bottling_id is not None and row.lot_id is not None:
                 before = held.get(row.bottling_id, Fraction(0))
                 held[row.bottling_id] = before + exact(row.amount)
-        return {key: int(count) for key, count in held.items() if count >= 1}
+        with self._door.store.read() as unit:
+            ended = unit.bottlings.where(id=list(held), state=_ENDED, order_by="-ended_at")
+        return {row.id: int(held[row.id]) for row in ended if held[row.id] >= 1}
 
     def return_bottles(self, bottling_id: int) -> int:
         """Put the emptied, washed bottles of a bottling back; return how many.

@@ -10,6 +10,7 @@ from brewdesk.services.money import NotMoney, digits_of, show_money
 from brewdesk.services.stockviews import StockView, UnitPrice
 from brewdesk.services.wording.amounts import Show, number_text
 from brewdesk.services.wording.moments import date_words, days_between
+from brewdesk.store.stockrecords import SupplyLotDraft
 from culturecore.stages import DrawReason, SupplyKind, SupplyMeasure
 from culturecore.stockcost import Cost, Saving
 from culturecore.units import Kind
@@ -92,14 +93,19 @@ def unit_price_words(price: UnitPrice, measure: SupplyMeasure) -> str:
     return template.format(money=money)
 
 
+def price_words(lot: SupplyLotDraft) -> str:
+    """Write the price of a purchase."""
+    if lot.price_minor is None:
+        return _t("not known")
+    return show_money(lot.price_minor, lot.currency)
+
+
 def left_words(view: StockView, show: Show) -> str:
     """Say how much is left of a supply."""
     measure = view.supply.measure
     left = amount_words(view.left, measure, show)
     if not view.lots and not view.unbooked:
         return _t("Nothing bought yet")
-    if measure is SupplyMeasure.PIECES:
-        return _t("{left} left").format(left=left)
     return _t("{left} left").format(left=left)
 
 
@@ -232,6 +238,11 @@ def not_counted_words() -> str:
         "from the stores. Not counted: energy, water, your time, jars and equipment, starter and "
         "culture, top-ups and feeding. Lots are used up oldest first."
     )
+
+
+def stores_source_words() -> str:
+    """Say where a share of sugar comes from that stands in the stores."""
+    return _t("as it stands in your stores")
 
 
 def money_words(error: NotMoney) -> str:
