@@ -29,6 +29,7 @@ class CostsModel(RowTableModel[BatchCost]):
     """What each batch cost; the bar of its parts is painted by a delegate."""
 
     NAME, BEGUN, PARTS, TOTAL, DRUNK, LITRE, BOTTLE, SAVED = range(8)
+    figure_columns = frozenset(range(TOTAL, SAVED + 1))
 
     def __init__(self, clock: Clock, quantities: Quantities, parent: QObject | None = None) -> None:
         columns = (
@@ -71,7 +72,7 @@ class CostsModel(RowTableModel[BatchCost]):
 
     def cell_extra(self, row: BatchCost, column: int, role: int) -> object:
         """Set figures to the right; say in a tip what has no price."""
-        if role == Qt.ItemDataRole.TextAlignmentRole and column >= self.TOTAL:
+        if role == Qt.ItemDataRole.TextAlignmentRole and column in self.figure_columns:
             return _RIGHT
         if role == Qt.ItemDataRole.ToolTipRole and column == self.TOTAL:
             return missing_words(row.missing) or None

@@ -69,6 +69,7 @@ class LotsModel(RowTableModel[LotView]):
     """The purchases of one supply."""
 
     BOUGHT, AMOUNT, LEFT, PRICE, FROM = range(5)
+    figure_columns = frozenset((AMOUNT, LEFT, PRICE))
 
     def __init__(self, clock: Clock, quantities: Quantities, parent: QObject | None = None) -> None:
         columns = (_t("Bought"), _t("Amount"), _t("Left"), _t("Price"), _t("From"))
@@ -98,7 +99,7 @@ class LotsModel(RowTableModel[LotView]):
     def cell_extra(self, row: LotView, column: int, role: int) -> object:
         """Set figures to the right."""
         del row
-        is_figure = column in (self.AMOUNT, self.LEFT, self.PRICE)
+        is_figure = column in self.figure_columns
         return _RIGHT if is_figure and role == Qt.ItemDataRole.TextAlignmentRole else None
 
 
@@ -106,6 +107,7 @@ class DrawsModel(RowTableModel[SupplyDraw]):
     """What left one supply, and what came back."""
 
     AT, AMOUNT, WHY, WHERE = range(4)
+    figure_columns = frozenset((AMOUNT,))
 
     def __init__(self, clock: Clock, quantities: Quantities, parent: QObject | None = None) -> None:
         columns = (_t("When"), _t("Amount"), _t("Why"), _t("For"))
@@ -134,5 +136,5 @@ class DrawsModel(RowTableModel[SupplyDraw]):
     def cell_extra(self, row: SupplyDraw, column: int, role: int) -> object:
         """Set figures to the right."""
         del row
-        is_figure = column == self.AMOUNT
+        is_figure = column in self.figure_columns
         return _RIGHT if is_figure and role == Qt.ItemDataRole.TextAlignmentRole else None

@@ -16,10 +16,12 @@ from typing import TYPE_CHECKING
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
 from brewdesk.services.money import own_currency
-from brewdesk.services.settings import BOTTLE_USES, CURRENCY, SHOP_PRICE, Settings
+from brewdesk.services.settings import CURRENCY, Settings
+from brewdesk.services.stockchecks import PRICE_MAX_MINOR, is_currency
 from brewdesk.services.stockdraws import stock_of
 from brewdesk.store.records import Addition, Batch, Bottling, Transfer
 from brewdesk.store.stockrecords import Supply, SupplyDraw
+from culturecore.errors import ImpossibleInput
 from culturecore.stages import (
     BatchStage,
     BottlingState,
@@ -46,6 +48,11 @@ if TYPE_CHECKING:
 __all__ = ["TOPICS", "BatchCost", "BatchCosts", "Cost", "Saving", "ShopPrice", "YearCost"]
 
 TOPICS = Topic.STORES | Topic.BATCHES | Topic.BOTTLINGS | Topic.CULTURES | Topic.SETTINGS
+# Kept beside the settings, but asked for where the costs are: facts rather than likings.
+_SHOP_KEY, _USES_KEY = "shop_price_per_l", "bottle_uses"
+# How often a bottle is filled before it is worn out or broken; an assumption, no source.
+ASSUMED_USES = 20
+USES_MOST = 1000
 _NOTHING = Fraction(0)
 # In the bottles rather than in the jar.
 _IN_BOTTLES = (SupplyKind.FLAVOURING, SupplyKind.BOTTLE, SupplyKind.CLOSURE)
@@ -117,8 +124,10 @@ class BatchCosts:
 
     def shop_price(self) -> ShopPrice | None:
         """Return what a litre costs in the shop, if the maker has said it."""
-        minor, _, code = self._settings.get(SHOP_PRICE).partition(" ")
-        return ShopPrice(minor=int(minor), currency=code) if minor else None
+        minor, _, code = self._kept(_SHOP_KEY).partition(" ")
+        if not (minor.isascii() and minor.isdecimal() and is_currency(code)):
+            return None
+        return ShopPrice(minor=min(int(minor), PRICE_MAX_MINOR), currency=code)
 
     def put_shop_price(self, price: ShopPrice | None) -> None:
         """Keep what a litre costs in the shop; None forgets it.
@@ -126,13 +135,42 @@ class BatchCosts:
         Raises
         ------
         ImpossibleInput
-            For a price beyond what can be kept.
+            Field "shop_price" for a price beyond what can be kept.
         """
-        self._settings.put(SHOP_PRICE, f"{price.minor} {price.currency}" if price else "")
+        if price is not None and not 0 <= price.minor <= PRICE_MAX_MINOR:
+            raise ImpossibleInput("shop_price", price.minor, low=0.0, high=float(PRICE_MAX_MINOR))
+        self._keep(_SHOP_KEY, f"{price.minor} {price.currency}" if price else "")
 
-    def bottle_uses(self) -> float:
+    def bottle_uses(self) -> int:
         """Return how often a bottle is filled, as the maker says or as is assumed."""
-        return self._settings.get(BOTTLE_USES)
+        text = self._kept(_USES_KEY)
+        is_said = text.isascii() and text.isdecimal() and 1 <= int(text) <= USES_MOST
+        return int(text) if is_said else ASSUMED_USES
+
+    def are_uses_assumed(self) -> bool:
+        """Whether the maker has not said how often a bottle is filled."""
+        return not self._kept(_USES_KEY)
+
+    def put_bottle_uses(self, uses: int) -> None:
+        """Keep how often a bottle is filled.
+
+        Raises
+        ------
+        ImpossibleInput
+            Field "bottle_uses" outside 1 to 1000.
+        """
+        if not 1 <= uses <= USES_MOST:
+            raise ImpossibleInput("bottle_uses", uses, low=1.0, high=float(USES_MOST))
+        self._keep(_USES_KEY, str(uses))
+
+    def _kept(self, key: str) -> str:
+        with self._door.store.read() as unit:
+            return unit.settings.get(key) or ""
+
+    def _keep(self, key: str, text: str) -> None:
+        with self._door.store.write() as unit:
+            unit.settings.put(key, text)
+        self._door.changes.announce(Topic.SETTINGS)
 
     def years(self) -> tuple[int, ...]:
         """Return the years in which batches were begun, the newest first; always this one."""
@@ -177,7 +215,7 @@ class BatchCosts:
 
     def _cost(self, batch: Batch, book: _Book, shop: ShopPrice | None) -> BatchCost:
         draws = book.draws.get(batch.id, [])
-        uses = exact(self.bottle_uses())
+        uses = Fraction(self.bottle_uses())
         parts: dict[SupplyKind, Cost] = {}
         for draw in draws:
             kind = book.supplies[draw.supply_id].kind

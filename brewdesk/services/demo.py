@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass, replace
 from datetime import datetime, time, timedelta, tzinfo
+from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QCoreApplication
@@ -24,6 +25,7 @@ from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.clock import Clock
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
+from brewdesk.services.demostores import PURCHASES, SPOILED, DemoStores
 from brewdesk.services.door import Door, Units
 from brewdesk.services.growing import Growing
 from brewdesk.services.jarnow import JarNow
@@ -33,6 +35,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_rules import wall_instant
 from brewdesk.services.settings import Settings
+from brewdesk.services.stores import Stores
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.records import (
     BottleCheckDraft,
@@ -162,12 +165,14 @@ class _Story:
         self._brewing = Brewing(door)
         self._readings = Readings(door, Quantities(settings))
         self._bottlings = Bottlings(door, self._batches, JarNow(door).liquid)
+        self._stores = DemoStores(Stores(door), self._clock)
         self._ids: dict[str, int] = {}
         self._events: list[tuple[datetime, int, Callable[[], object]]] = []
 
     def tell(self) -> None:
         """Do everything in order of time."""
         self._furnish()
+        self._fill_stores()
         for number, brew in enumerate(_BREWS):
             self._brew(f"batch {number}", brew)
         self._keep_a_family()
@@ -198,6 +203,18 @@ class _Story:
         self._at(60, time(11, 0), self._adding_culture("first", _first_culture()))
         self._at(45, time(11, 0), self._adding_culture("second", _second_culture(), "first"))
         self._at(30, time(11, 0), self._adding_culture("third", _third_culture(), "second"))
+
+    def _fill_stores(self) -> None:
+        """Buy tea, sugar, ginger and bottles through the two months; break a bottle."""
+        self._at(59, time(12, 0), self._stores.furnish)
+        for number, purchase in enumerate(PURCHASES):
+            self._at(
+                purchase.days_ago,
+                time(11, 30),
+                partial(self._stores.buy, purchase),
+                minutes=number,
+            )
+        self._at(SPOILED[1], time(19, 30), self._stores.spoil)
 
     def _adding_place(self, key: str, temperature_c: float) -> Callable[[], None]:
         def do() -> None:
@@ -267,7 +284,9 @@ class _Story:
             )
             culture_id = None if brew.culture is None else self._ids[brew.culture]
             name = self._batches.suggested_name(brew.tea)
-            self._ids[key] = self._batches.plan(vessel_id, culture_id, name, full).id
+            supplies = self._stores.for_tea(brew.tea)
+            plan = self._batches.plan(vessel_id, culture_id, name, full, supplies=supplies)
+            self._ids[key] = plan.id
 
         return do
 
@@ -411,12 +430,18 @@ class _Story:
                 mass_g=24.0,
                 sugar_share_low=0.01,
                 sugar_share_high=0.03,
+                supply_id=self._stores.ids["ginger"],
             )
+            glass, test = _DEMO_BOTTLES
             wish = self._bottlings.wish_for(self._ids[batch])
             wish = replace(
                 wish,
                 name=_t("{name}, in bottles (invented)").format(name=wish.name),
-                groups=_DEMO_BOTTLES,
+                groups=(
+                    replace(glass, supply_id=self._stores.ids["bottles"]),
+                    replace(test, supply_id=self._stores.ids["test"]),
+                ),
+                priming_supply_id=self._stores.ids["sugar"],
                 additions=(ginger,) if with_ginger else (),
                 residual_sugar_low_g_per_l=4.0,
                 residual_sugar_high_g_per_l=12.0,

@@ -88,19 +88,7 @@ def _is_own_currency(code: str) -> bool:
     return not code or is_currency(code)
 
 
-def _is_price(text: str) -> bool:
-    """Whether a price is empty, or whole smallest coins and a currency: "350 EUR"."""
-    if not text:
-        return True
-    minor, _, code = text.partition(" ")
-    return minor.isascii() and minor.isdecimal() and len(minor) <= 10 and is_currency(code)
-
-
 CURRENCY = Option(key="currency", default="", is_valid=_is_own_currency)  # "" = the locale's
-# What a litre costs in a shop, as the maker typed it; "" = not told.
-SHOP_PRICE = Option(key="shop_price_per_l", default="", is_valid=_is_price)
-# How often a bottle is filled before it is worn out or broken; an assumption, no source.
-BOTTLE_USES = Option(key="bottle_uses", default=20.0, low=1.0, high=1000.0)
 
 _KINDS_WITH_UNIT = (
     Kind.VOLUME,
@@ -181,8 +169,6 @@ class Settings:
             ZONE,
             CALENDAR_PATH,
             CURRENCY,
-            SHOP_PRICE,
-            BOTTLE_USES,
             *_unit_options(measurement),
         )
         self._options = {option.key: option for option in declared}
@@ -327,8 +313,6 @@ def _labels() -> dict[str, str]:
         "zone": t("Time zone"),
         "calendar_path": t("Keep a calendar file of the due list up to date at"),
         "currency": t("Prices in"),
-        "shop_price_per_l": t("What a litre costs in the shop"),
-        "bottle_uses": t("How often a bottle is filled before it is worn out"),
         "unit_volume": t("Volumes in"),
         "unit_mass": t("Weights in"),
         "unit_temperature": t("Temperatures in"),

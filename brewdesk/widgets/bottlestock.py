@@ -70,7 +70,7 @@ class StockHints:
 
     def tell(self, row: FieldRow, supply_id: int | None, needed: float) -> None:
         """Say beside ``row`` whether ``needed`` more is there; nothing without a supply."""
-        if supply_id is None:
+        if supply_id is None or needed <= 0.0:
             row.set_hint("")
             return
         view = self._desk.stores.get(supply_id)

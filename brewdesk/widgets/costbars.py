@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QStyledItemDelegate,
@@ -25,6 +25,10 @@ from brewdesk.widgets.theme import SPACE, tokens
 
 _BAR_PX = 16
 _SWATCH_PX = 14
+
+
+def _hatch() -> QBrush:
+    return QBrush(QColor(tokens().muted), Qt.BrushStyle.BDiagPattern)
 
 
 class CostBar(QStyledItemDelegate):
@@ -68,7 +72,7 @@ class CostBar(QStyledItemDelegate):
             end = QRectF(at, top, _BAR_PX, _BAR_PX)
             painter.setPen(QPen(QColor(tokens().edge), 1))
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.fillRect(end, Qt.BrushStyle.BDiagPattern)
+            painter.fillRect(end, _hatch())
             painter.drawRect(end)
         painter.restore()
 
@@ -89,7 +93,7 @@ class _Swatch(QWidget):
         box = QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
         painter.setPen(QPen(QColor(tokens().edge), 1))
         if self._kind is None:
-            painter.fillRect(box, Qt.BrushStyle.BDiagPattern)
+            painter.fillRect(box, _hatch())
         else:
             painter.fillRect(box, fill_colour(self._kind))
         painter.drawRect(box)

@@ -7,41 +7,40 @@ from pathlib import Path
 from PySide6.QtCore import QStandardPaths, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
-    QDoubleSpinBox,
     QFileDialog,
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
     QPushButton,
     QScrollArea,
+    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
 
 from brewdesk.models.costs import CostsModel
-from brewdesk.services.batchcosts import BatchCost, ShopPrice, YearCost
+from brewdesk.services.batchcosts import USES_MOST, BatchCost, ShopPrice, YearCost
 from brewdesk.services.costtable import cost_table
 from brewdesk.services.desk import Desk
 from brewdesk.services.money import NotMoney, read_money, show_money
 from brewdesk.services.records import ImpossibleInput, Kind, StoreTrouble
-from brewdesk.services.settings import BOTTLE_USES
 from brewdesk.services.wholefile import NotWrittenError, write_whole
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stores import (
     cost_words,
     money_words,
     not_counted_words,
-    saving_words,
+    saving_figure,
 )
 from brewdesk.widgets.costbars import CostBar, CostLegend
 from brewdesk.widgets.fields import FieldRow, announce, card, plain_label
-from brewdesk.widgets.figurerow import FigureRow
+from brewdesk.widgets.figureflow import FigureFlow
 from brewdesk.widgets.plainspin import make_plain
 from brewdesk.widgets.plaintable import PlainTable
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
-_ROWS_LEAST = 3
+_ROWS_LEAST, _ROWS_MOST = 3, 8  # before the table scrolls by itself
 
 
 class CostPane(QScrollArea):
@@ -71,20 +70,21 @@ class CostPane(QScrollArea):
         self.year.setObjectName("cost_year")
         self.shop = QLineEdit()
         self.shop.setObjectName("cost_shop")
-        self.uses = QDoubleSpinBox()
+        self.uses = QSpinBox()
         self.uses.setObjectName("cost_bottle_uses")
-        self.uses.setRange(BOTTLE_USES.low or 1.0, BOTTLE_USES.high or 1.0)
-        self.uses.setDecimals(0)
+        self.uses.setRange(1, USES_MOST)
+        self.uses.setSuffix(self.tr(" times"))
         self.uses.setKeyboardTracking(False)
         make_plain(self.uses)
         self.model = CostsModel(desk.clock, desk.quantities, self)
         self.table = PlainTable(self.model, stretched=CostsModel.PARTS)
         self.table.setObjectName("cost_table")
+        self.table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         self.table.setAccessibleName(self.tr("What each batch cost"))
         self.bar = CostBar(self.table)
         self.table.setItemDelegateForColumn(CostsModel.PARTS, self.bar)
         self.legend = CostLegend(self)
-        self.figures = FigureRow(4)
+        self.figures = FigureFlow(4)
         self.said = plain_label("", "muted", wraps=True)
         self.said.setObjectName("cost_said")
         self.save = QPushButton(self.tr("Save as a table (CSV)…"))
@@ -151,10 +151,9 @@ class CostPane(QScrollArea):
         if not self.shop.hasFocus():
             self._show_shop()
         self.uses.setValue(costs.bottle_uses())
-        is_assumed = costs.bottle_uses() == BOTTLE_USES.default
         self.rows["uses"].set_hint(
             self.tr("An assumption, until you say how often yours last.")
-            if is_assumed
+            if costs.are_uses_assumed()
             else self.tr("Each filling costs this share of the bottle.")
         )
         self._is_filling = False
@@ -193,7 +192,7 @@ class CostPane(QScrollArea):
         if year.per_litre is not None:
             figures.append((cost_words(year.per_litre), self.tr("a litre")))
         if year.saving is not None:
-            figures.append((saving_words(year.saving), self.tr("against the shop")))
+            figures.append(saving_figure(year.saving))
         return figures
 
     def _summary_words(self, year: YearCost) -> str:
@@ -220,8 +219,9 @@ class CostPane(QScrollArea):
         rows = max(self.model.rowCount(), _ROWS_LEAST)
         height = self.table.verticalHeader().defaultSectionSize()
         header = self.table.horizontalHeader().sizeHint().height()
-        self.table.setMinimumHeight(header + min(rows, 8) * height + 4)
-        self.table.setMaximumHeight(header + rows * height + 4)
+        bar = self.table.horizontalScrollBar().sizeHint().height() + 4
+        self.table.setMinimumHeight(header + min(rows, _ROWS_MOST) * height + bar)
+        self.table.setMaximumHeight(header + rows * height + bar)
 
     # --- what happens ----------------------------------------------------------------
 
@@ -249,11 +249,11 @@ class CostPane(QScrollArea):
             self._show_shop()
             self._show_year()
 
-    def _on_uses(self, uses: float) -> None:
+    def _on_uses(self, uses: int) -> None:
         if self._is_filling:
             return
         try:
-            self._desk.settings.put(BOTTLE_USES, uses)
+            self._desk.batch_costs.put_bottle_uses(uses)
         except ImpossibleInput as problem:
             self.rows["uses"].set_problem(impossible_words(problem))
         except StoreTrouble as trouble:

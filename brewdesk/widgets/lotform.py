@@ -55,7 +55,7 @@ class LotDialog(QDialog):
         desk = self._desk
         today = desk.clock.now().astimezone(desk.clock.zone()).date()
         reader = StockReader(desk.quantities, self._supply.measure)
-        self.amount = QuantityEdit(reader, Kind.MASS, lines=1)
+        self.amount = QuantityEdit(reader, Kind.MASS)
         self.amount.line.setObjectName("lot_amount")
         self.price = QLineEdit()
         self.price.setObjectName("lot_price")
@@ -73,8 +73,8 @@ class LotDialog(QDialog):
         is_counted = self._supply.measure is SupplyMeasure.PIECES
         how_much = tr("How &many") if is_counted else tr("How &much")
         self.rows = {
-            "amount": FieldRow(how_much, self.amount, lines=1),
-            "price_minor": FieldRow(tr("&Price of all of it"), self.price, lines=1),
+            "amount": FieldRow(how_much, self.amount),
+            "price_minor": FieldRow(tr("&Price of all of it"), self.price),
             "bought_at": FieldRow(tr("&Bought on"), self.bought, lines=1),
             "best_before": FieldRow(tr("Best before"), self.best, lines=1),
             "seller": FieldRow(tr("From whom"), self.seller, lines=1),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
@@ -61,6 +61,8 @@ class StoresPage(QWidget):
         super().showEvent(event)
         self._stale |= {"stock", "costs"}
         self._catch_up()
+        if self.focusWidget() in (None, self.stock.add_button):
+            self.stock.list.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _on_changed(self, change: Change) -> None:
         if change.concerns(_STOCK_TOPICS):

@@ -96,8 +96,10 @@ class SupplyDialog(QDialog):
         self.tea_kind = _combo("supply_tea_kind")
         for tea in TeaKind:
             self.tea_kind.addItem(name_of(tea), tea)
+        choose(self.tea_kind, TeaKind.BLACK)
         self.choices = {choice.key: choice for choice in addition_choices()}
         self.known = _combo("supply_known")
+        self.known.addItem(self.tr("Please choose"), None)
         for choice in sorted(self.choices.values(), key=lambda one: one.name):
             self.known.addItem(choice.name, choice.key)
         self.known.addItem(self.tr("Something else"), "")
@@ -105,6 +107,7 @@ class SupplyDialog(QDialog):
         self.bottle_kind = _combo("supply_bottle_kind")
         for bottle in BottleKind:
             self.bottle_kind.addItem(name_of(bottle), bottle)
+        choose(self.bottle_kind, BottleKind.FIZZY_GLASS)
         quantities = self._desk.quantities
         self.brim = QuantityEdit(quantities, Kind.VOLUME, required=False, lines=1)
         self.brim.line.setObjectName("supply_brim")
@@ -218,6 +221,8 @@ class SupplyDialog(QDialog):
     def _on_known(self) -> None:
         choice = self.choices.get(str(self.known.currentData()))
         if choice is None:
+            if self.known.currentData() == "" and not self.high_share.value():
+                self.high_share.setValue(_PERCENT)
             return
         self.low_share.setValue(_PERCENT * choice.sugar_share_low)
         self.high_share.setValue(_PERCENT * choice.sugar_share_high)
@@ -235,6 +240,10 @@ class SupplyDialog(QDialog):
         is_food = kind in (SupplyKind.TEA, SupplyKind.SUGAR, SupplyKind.FLAVOURING)
         for field in ("ingredients", "allergens"):
             self.rows[field].setVisible(is_food)
+        layout = self.layout()
+        if layout is not None and self.isVisible():
+            layout.activate()
+            self.resize(self.width(), self.sizeHint().height())
 
     def _draft(self) -> SupplyDraft:
         choice = self.choices.get(str(self.known.currentData()))
@@ -262,6 +271,14 @@ class SupplyDialog(QDialog):
             if not edit.point_out():
                 edit.setFocus(Qt.FocusReason.OtherFocusReason)
                 return
+        is_flavouring = self.kind.currentData() is SupplyKind.FLAVOURING
+        if is_flavouring and self.known.currentData() is None:
+            # Its sugar decides about the pressure in the bottles: it is not guessed.
+            self.rows["known"].set_problem(
+                self.tr("Choose what it is, or “Something else” and type its share of sugar.")
+            )
+            self.known.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
         try:
             kept = self._keep(self._draft())
         except ImpossibleInput as problem:

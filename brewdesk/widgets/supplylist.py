@@ -30,8 +30,8 @@ def fill_colour(kind: SupplyKind) -> QColor:
     return QColor(
         {
             SupplyKind.TEA: t.board,
-            SupplyKind.SUGAR: t.window,
-            SupplyKind.FLAVOURING: t.pellicle_edge,
+            SupplyKind.SUGAR: t.window if t.name == "light" else t.pellicle,
+            SupplyKind.FLAVOURING: t.good,
             SupplyKind.BOTTLE: t.band_inner,
             SupplyKind.CLOSURE: t.glass,
             SupplyKind.OTHER: t.edge,

@@ -24,11 +24,12 @@ from brewdesk.services.wording.stores import (
     amount_words,
     kind_words,
     left_words,
+    price_figure,
     stock_notes,
-    unit_price_words,
 )
 from brewdesk.widgets.fields import MessageLine, plain_label
-from brewdesk.widgets.figurerow import ElidedLabel, FigureRow
+from brewdesk.widgets.figureflow import FigureFlow
+from brewdesk.widgets.figurerow import ElidedLabel
 from brewdesk.widgets.icons import icon
 from brewdesk.widgets.plaintable import PlainTable
 from brewdesk.widgets.stylesheet import set_role
@@ -76,7 +77,7 @@ class SupplySheet(QWidget):
         parts = QVBoxLayout(body)
         parts.setContentsMargins(0, SPACE, SPACE, SPACE)
         parts.setSpacing(SPACE)
-        self.figures = FigureRow(3)
+        self.figures = FigureFlow(3)
         parts.addWidget(self.figures)
         self.notes = plain_label("", "", wraps=True)
         self.notes.setObjectName("supply_notes")
@@ -158,6 +159,7 @@ class SupplySheet(QWidget):
         parts.addWidget(heading)
         table = PlainTable(model, stretched=stretched)
         table.setAccessibleName(title)
+        table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         parts.addWidget(table)
         return table
 
@@ -229,7 +231,7 @@ class SupplySheet(QWidget):
             return [(left_words(view, show), "")]
         figures = [(amount_words(view.left, measure, show), self.tr("left"))]
         if view.last_price is not None:
-            figures.append((unit_price_words(view.last_price, measure), self.tr("last price")))
+            figures.append(price_figure(view.last_price, measure))
         mark = view.supply.low_amount
         if mark is not None:
             figures.append((amount_words(mark, measure, show), self.tr("your mark")))
@@ -324,4 +326,5 @@ def _fit(table: PlainTable) -> None:
     """Give a table room for its rows, up to as many as are good to look at."""
     rows = min(max(table.model().rowCount(), 1), _ROWS_HIGH)
     height = table.verticalHeader().defaultSectionSize()
-    table.setFixedHeight(table.horizontalHeader().sizeHint().height() + rows * height + 4)
+    bar = table.horizontalScrollBar().sizeHint().height() + 4
+    table.setFixedHeight(table.horizontalHeader().sizeHint().height() + rows * height + bar)

@@ -11,7 +11,6 @@ import pytest
 
 from brewdesk.services.batchcosts import BatchCosts, ShopPrice
 from brewdesk.services.costtable import cost_table
-from brewdesk.services.settings import BOTTLE_USES
 from brewdesk.services.stockdraws import PlanSupplies
 from brewdesk.services.stores import Stores
 from brewdesk.services.wording.stores import cost_words, missing_words, saving_words
@@ -70,7 +69,7 @@ def test_a_bottle_costs_its_share_of_the_jar_and_of_its_own_wear(kit, stores, co
     assert dict(row.parts)[SupplyKind.BOTTLE].known == (("EUR", wear),)
     jar = F(133) + F(round(made.priming_sugar_g * 10**6), 10**6) * F(200, 1000)
     assert row.per_bottle.known == (("EUR", (jar + wear) / 6),)
-    kit.settings.put(BOTTLE_USES, 1.0)
+    costs.put_bottle_uses(1)
     worn = costs.of_batch(batch.id)
     assert dict(worn.parts)[SupplyKind.BOTTLE].known == (("EUR", F(1200)),)
     kit.bottlings.finish(made.id)

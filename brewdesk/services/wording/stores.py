@@ -130,7 +130,7 @@ def stock_notes(view: StockView, now: datetime, zone: tzinfo, show: Show) -> lis
                 planned=pieces_words(view.planned, supply.measure, show)
             )
         )
-    if view.out > 0:
+    if view.out > 0 and supply.kind is SupplyKind.BOTTLE:
         notes.append(
             _t("{count} are filled or not back yet.").format(
                 count=amount_words(view.out, supply.measure, show)
@@ -202,6 +202,28 @@ def cost_words(cost: Cost, *, unknown: str = "") -> str:
     return text if cost.is_complete else _t("at least {sum}").format(sum=text)
 
 
+def saving_figure(saving: Saving) -> tuple[str, str]:
+    """Return a saving as a figure and what it is."""
+    money = show_money(abs(saving.minor), saving.currency)
+    if saving.minor < 0:
+        figure = _t("at least {money}").format(money=money) if saving.is_at_most else money
+        return figure, _t("more than in the shop")
+    figure = _t("at most {money}").format(money=money) if saving.is_at_most else money
+    return figure, _t("saved against the shop")
+
+
+def price_figure(price: UnitPrice, measure: SupplyMeasure) -> tuple[str, str]:
+    """Return a price as a figure and what it is of."""
+    is_cheap = measure is SupplyMeasure.PIECES and price.minor < _CHEAP_MINOR
+    extra = 1 if is_cheap and digits_of(price.currency) else 0
+    of_what = {
+        SupplyMeasure.MASS_G: _t("last price of a kg"),
+        SupplyMeasure.VOLUME_L: _t("last price of a litre"),
+        SupplyMeasure.PIECES: _t("last price of one"),
+    }[measure]
+    return show_money(price.minor, price.currency, extra_digits=extra), of_what
+
+
 def saving_words(saving: Saving | None) -> str:
     """Say what was saved against the shop; an empty text where that cannot be said."""
     if saving is None:
@@ -252,8 +274,7 @@ def money_words(error: NotMoney) -> str:
         "no_number": _t("There is no price in “{text}”. Type it as in “3.50” or “3,50”."),
         "ambiguous": _t("“{part}” can be read in more than one way. Type it without grouping."),
         "too_fine": _t(
-            "“{part}” has more decimals than the currency has coins. Type thousands without a "
-            "point or comma."
+            "“{part}” has more decimals than the currency has coins, or a grouping sign."
         ),
         "too_much": _t("“{part}” is more than can be kept here."),
         "currency": _t("“{part}” is no currency known here. Use a code such as EUR or USD."),
@@ -269,8 +290,7 @@ def problems() -> dict[tuple[str, str], str]:
         ("", "nothing"): _t("Please type more than nothing."),
         ("", "upside_down"): _t("The most must not be less than the least."),
         ("", "not_in_stores"): _t(
-            "So much is not there by the books: {high} is left. Count the shelf if the books "
-            "are wrong."
+            "So much is not there: the books say {high}. Count the shelf if they are wrong."
         ),
         ("amount", "below_drawn"): _t("{low} of it was used already, so it was at least that."),
         ("bought_at", "drawn_before"): _t("Some of it was used before that day."),
