@@ -154,7 +154,7 @@ class SupplySheet(QWidget):
     def _make_table(
         self, parts: QVBoxLayout, model: LotsModel | DrawsModel, stretched: int, title: str
     ) -> PlainTable:
-        heading = plain_label(title, "heading")
+        heading = plain_label(title, "heading", wraps=True)
         parts.addSpacing(SPACE)
         parts.addWidget(heading)
         table = PlainTable(model, stretched=stretched)
