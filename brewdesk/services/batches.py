@@ -18,6 +18,12 @@ from brewdesk.services.changes import Topic
 from brewdesk.services.ending import close_drawn_off
 from brewdesk.services.names import tidy_name
 from brewdesk.services.settings import CULTURE_LIMIT_C
+from brewdesk.services.stockdraws import (
+    PlanSupplies,
+    check_supplies,
+    drop_plan_supplies,
+    lay_out,
+)
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Batch, BatchDraft, Vessel
@@ -111,23 +117,36 @@ class Batches(BatchEnds):
         numbers = [int(ending) for ending in endings if ending.isdecimal()]
         return f"{tea} {max(numbers, default=0) + 1}"
 
-    def plan(self, vessel_id: int, culture_id: int | None, name: str, wish: Wish) -> Batch:
+    def plan(
+        self,
+        vessel_id: int,
+        culture_id: int | None,
+        name: str,
+        wish: Wish,
+        *,
+        supplies: PlanSupplies | None = None,
+    ) -> Batch:
         """Plan a batch: keep the wish and its amounts; the vessel is taken from now on.
 
-        What was drawn off from this vessel before is closed by it.
+        What was drawn off from this vessel before is closed by it. ``supplies`` is what will
+        be taken out of the stores when the brew starts.
 
         Raises
         ------
         ImpossibleInput
             Field "vessel_id" with reason "material", "occupied", "retired" or
             "resting_culture"; "culture_id" with reason "gone"; "name" with reason
-            "empty" or "too_long"; or a field of the wish.
+            "empty" or "too_long"; a field of the wish; or as
+            :func:`brewdesk.services.stockdraws.check_supplies`.
         """
         draft, vessel = self.checked_draft(vessel_id, culture_id, name, wish)
+        self._check_supplies(supplies)
 
         def work(unit: UnitOfWork) -> Batch:
             close_drawn_off(unit, vessel_id)
-            return unit.batches.add(draft)
+            batch = unit.batches.add(draft)
+            lay_out(unit, batch, supplies)
+            return batch
 
         return self._door.perform(
             ActKind.PLAN_BATCH,
@@ -140,9 +159,18 @@ class Batches(BatchEnds):
         )
 
     def edit_plan(
-        self, batch_id: int, *, vessel_id: int, culture_id: int | None, name: str, wish: Wish
+        self,
+        batch_id: int,
+        *,
+        vessel_id: int,
+        culture_id: int | None,
+        name: str,
+        wish: Wish,
+        supplies: PlanSupplies | None = None,
     ) -> Batch:
         """Change a plan that has not been begun.
+
+        Without ``supplies`` it takes from the stores what it took before, in new amounts.
 
         Raises
         ------
@@ -152,10 +180,17 @@ class Batches(BatchEnds):
         batch = self._expect(batch_id, BatchStage.PLANNED, reason="not_planned")
         draft, vessel = self.checked_draft(vessel_id, culture_id, name, wish, batch_id=batch_id)
         fields = changed_plan(batch, draft)
+        self._check_supplies(supplies)
+
+        def work(unit: UnitOfWork) -> Batch:
+            changed = unit.batches.change(batch_id, **fields)
+            lay_out(unit, changed, supplies)
+            return changed
+
         return self._door.perform(
             ActKind.EDIT_PLAN,
             {"name": draft.name, "vessel": vessel.name},
-            lambda unit: unit.batches.change(batch_id, **fields),
+            work,
             topics=Topic.BATCHES,
             batch_id=batch_id,
             vessel_id=vessel_id,
@@ -180,6 +215,7 @@ class Batches(BatchEnds):
             # Starter lent to it has left its jar all the same, but went nowhere that is known.
             for lent in unit.transfers.where(to_batch_id=batch_id):
                 unit.transfers.change(lent.id, to_batch_id=None)
+            drop_plan_supplies(unit, batch_id)
             unit.batches.remove(batch_id)
             forming.drop(unit, batch, self._door.clock.now())
 
@@ -272,3 +308,7 @@ class Batches(BatchEnds):
             start_ph_low=plan.start_ph.low,
             start_ph_high=plan.start_ph.high,
         )
+
+    def _check_supplies(self, supplies: PlanSupplies | None) -> None:
+        with self._door.store.read() as unit:
+            check_supplies(unit, supplies)

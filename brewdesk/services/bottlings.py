@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from brewdesk.services import lending, suspicion
 from brewdesk.services.acts import ActKind
+from brewdesk.services.bottledraws import check_bottling_supplies
 from brewdesk.services.bottlefilling import fill_bottles
 from brewdesk.services.bottlelooks import BottleLooks
 from brewdesk.services.bottlingparts import (
@@ -162,6 +163,7 @@ class Bottlings(BottleLooks):
         with self._door.store.read() as unit:
             batch = unit.batches.get(wish.batch_id)
             check_souring("batch_id", batch)
+            check_bottling_supplies(unit, wish)
             self._check_starter(unit, batch, wish, outlook.drink_volume_l, now)
         if outlook.is_stopped and not reason:
             stops = tuple(one for one in outlook.verdicts if one.level is Level.STOP)

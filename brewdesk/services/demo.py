@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 # Each part enters its instants into the story; what is told at one instant keeps this order.
 _PARTS = (
     demo_furniture.furnish,
+    demo_furniture.fill_stores,
     demo_past.brew_before,
     demo_past.lose_one,
     demo_past.open_bottles,

@@ -44,12 +44,18 @@ def filling(story: Story, batch: str, key: str, *, with_ginger: bool = False) ->
             mass_g=24.0,
             sugar_share_low=0.01,
             sugar_share_high=0.03,
+            supply_id=story.stores.ids.get("ginger"),
         )
+        glass, test = _DEMO_BOTTLES
         wish = story.bottlings.wish_for(story.ids[batch])
         wish = replace(
             wish,
             name=t("{name}, in bottles (invented)").format(name=wish.name),
-            groups=_DEMO_BOTTLES,
+            groups=(
+                replace(glass, supply_id=story.stores.ids.get("bottles")),
+                replace(test, supply_id=story.stores.ids.get("test")),
+            ),
+            priming_supply_id=story.stores.ids.get("sugar"),
             additions=(ginger,) if with_ginger else (),
             residual_sugar_low_g_per_l=4.0,
             residual_sugar_high_g_per_l=12.0,

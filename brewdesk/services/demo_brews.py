@@ -93,7 +93,9 @@ def planning(story: Story, key: str, brew: Brew, **wish: Any) -> Callable[[], No
         )
         culture_id = None if brew.culture is None else story.ids[brew.culture]
         name = brew.name or story.batches.suggested_name(brew.tea)
-        story.ids[key] = story.batches.plan(vessel_id, culture_id, name, full).id
+        supplies = story.stores.for_tea(brew.tea)
+        plan = story.batches.plan(vessel_id, culture_id, name, full, supplies=supplies)
+        story.ids[key] = plan.id
 
     return do
 

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import time
+from functools import partial
 from typing import Any
 
 from brewdesk.services.demo_story import PANTRY_C, Story, t
+from brewdesk.services.demostores import PURCHASES, SPOILED
 from brewdesk.store.records import (
     CultureDraft,
     PlaceDraft,
@@ -177,3 +179,13 @@ def _third_culture() -> dict[str, Any]:
         "pellicle_mm": 3.0,
         "note": t("A gift from somebody who had a piece of Ferry. Invented."),
     }
+
+
+def fill_stores(story: Story) -> None:
+    """Buy tea, sugar, ginger and bottles through the two months; break a bottle."""
+    story.at(59, time(12, 0), story.stores.furnish)
+    for number, purchase in enumerate(PURCHASES):
+        story.at(
+            purchase.days_ago, time(11, 30), partial(story.stores.buy, purchase), minutes=number
+        )
+    story.at(SPOILED[1], time(19, 30), story.stores.spoil)

@@ -16,6 +16,7 @@ from brewdesk.services.changes import Changes
 from brewdesk.services.clock import Clock
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
+from brewdesk.services.demostores import DemoStores
 from brewdesk.services.door import Door, Units
 from brewdesk.services.growing import Growing
 from brewdesk.services.jarnow import JarNow
@@ -24,6 +25,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_rules import wall_instant
 from brewdesk.services.settings import Settings
+from brewdesk.services.stores import Stores
 from brewdesk.services.vessels import Vessels
 
 if TYPE_CHECKING:
@@ -95,6 +97,7 @@ class Story:
         self.brewing = Brewing(door)
         self.readings = Readings(door, Quantities(settings))
         self.bottlings = Bottlings(door, self.batches, JarNow(door).liquid)
+        self.stores = DemoStores(Stores(door), self.clock)
         self.ids: dict[str, int] = {}
         self._events: list[tuple[datetime, int, Callable[[], object]]] = []
 

@@ -13,6 +13,7 @@ from PySide6.QtCore import QLocale
 
 from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.autostart import SessionStart
+from brewdesk.services.batchcosts import BatchCosts
 from brewdesk.services.batches import Batches
 from brewdesk.services.bottlings import Bottlings
 from brewdesk.services.brewing import Brewing
@@ -61,6 +62,7 @@ from brewdesk.services.settings import (
 )
 from brewdesk.services.shelf import Shelf
 from brewdesk.services.sound import Sound
+from brewdesk.services.stores import Stores
 from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
@@ -120,6 +122,8 @@ class Desk:
     sound: Sound
     label_sheets: LabelSheets
     label_sources: LabelSources
+    stores: Stores
+    batch_costs: BatchCosts
 
     @property
     def store_path(self) -> Path:
@@ -310,6 +314,8 @@ def build_desk(
             window_of=forecasts.window_of,
             danger_of=lambda bottling_id: fizz_forecasts.now(bottling_id).chill_by_at,
         ),
+        stores=Stores(door),
+        batch_costs=BatchCosts(door, settings),
     )
 
 

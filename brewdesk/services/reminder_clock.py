@@ -44,7 +44,7 @@ KEY = "reminder-"
 # anybody noticing: a few milliseconds.
 _CROWD = 8
 _TOPICS = (Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS) | (
-    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS
+    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS | Topic.STORES
 )
 _Occasion = tuple[int, datetime]
 _TRUSTED_KEY = "clock_trusted_since_act"  # not the maker's liking, so no declared setting

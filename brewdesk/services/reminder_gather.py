@@ -34,6 +34,8 @@ from brewdesk.services.reminder_rules import (
     wanted,
 )
 from brewdesk.services.restingliquid import is_stated
+from brewdesk.services.stock_reminder_rules import LowSupply, is_of_stock, merge_of_stock
+from brewdesk.services.stockdraws import lots_in
 from brewdesk.store.records import Batch, Care, Culture, Reading, Reminder
 from culturecore.stages import (
     BatchPurpose,
@@ -46,6 +48,7 @@ from culturecore.stages import (
     ReminderKind,
     ReminderState,
 )
+from culturecore.stockcost import exact, left_in
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
@@ -117,6 +120,7 @@ def other_merges(
         *_culture_merges(unit, still_open, moment),
         *_bottling_merges(unit, still_open, bottlings, moment),
         *_meter_merges(unit, still_open, moment),
+        *_stock_merges(unit, still_open, moment),
     )
     return tuple(one for one in merges if not one.is_empty())
 
@@ -221,6 +225,22 @@ def _meter_merges(
         facts, moment.calibrate_days, now=moment.now, zone=moment.zone, hour=moment.hour
     )
     return [merge_of_meter(unit.reminders.where(kind=ReminderKind.CALIBRATE), asked)]
+
+
+def _stock_merges(
+    unit: ReadUnit | UnitOfWork, still_open: Iterable[Reminder], moment: Moment
+) -> list[Merge]:
+    marked = [row for row in unit.supplies.where(retired_at=None) if row.low_amount is not None]
+    low = []
+    for supply in marked:
+        lots = lots_in(unit, supply.id)
+        # What was never bought does not run low.
+        if lots and left_in(lots) < exact(supply.low_amount or 0.0):
+            low.append(LowSupply(supply_id=supply.id, name=supply.name, lot_count=len(lots)))
+    if not low and not any(is_of_stock(row) for row in still_open):
+        return []
+    kept = unit.reminders.where(kind=ReminderKind.OWN, batch_id=None)
+    return [merge_of_stock(kept, low, now=moment.now, zone=moment.zone, hour=moment.hour)]
 
 
 def _by_meter(unit: ReadUnit | UnitOfWork, order_by: str) -> tuple[Reading, ...]:

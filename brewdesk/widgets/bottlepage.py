@@ -13,9 +13,9 @@ from brewdesk.widgets.bottlestand import BottleStand
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.theme import SPACE
 
-_TOPICS = (
-    Topic.BOTTLINGS | Topic.BATCHES | Topic.READINGS | Topic.PLACES | Topic.CULTURES
-) | Topic.SETTINGS
+_TOPICS = (Topic.BOTTLINGS | Topic.BATCHES | Topic.READINGS | Topic.PLACES | Topic.CULTURES) | (
+    Topic.SETTINGS | Topic.STORES
+)
 _TAB_INDENT = 10
 REFRESH_MS = 300_000  # the pressure rises slowly: every five minutes while it can be seen
 
