@@ -233,7 +233,7 @@ def build_desk(
         turns=turns,
     )
     palate.learned.connect(forecasts.request_all_live)
-    fizz_forecasts = FizzForecasts(door, warmth_of=place_log.warmth_of)
+    fizz_forecasts = FizzForecasts(door, warmth_of=place_log.warmth_of, jobs=jobs)
     reminders = Reminders(
         door,
         window_of=forecasts.window_of,
@@ -250,6 +250,15 @@ def build_desk(
     culture_care = CultureCare(door, settings)
     jar_now = JarNow(door, forecasts.now)
     liquids = Liquids(door, batches, jar_now)
+    reminder_clock = ReminderClock(
+        door,
+        reminders,
+        notifier,
+        quiet_hours=lambda: quiet_hours(settings),
+        chime=sound.chime,
+        jobs=jobs,
+    )
+    fizz_forecasts.ready.connect(reminder_clock.look_soon)
     return Desk(
         store=store,
         clock=clock,
@@ -289,14 +298,7 @@ def build_desk(
         look_back=LookBack(door, jobs, place_log.means, band=palate.band),
         forecasts=forecasts,
         reminders=reminders,
-        reminder_clock=ReminderClock(
-            door,
-            reminders,
-            notifier,
-            quiet_hours=lambda: quiet_hours(settings),
-            chime=sound.chime,
-            jobs=jobs,
-        ),
+        reminder_clock=reminder_clock,
         alarm_notices=AlarmNotices(door, timers, notifier, sound),
         session_start=session_start,
         calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),

@@ -24,7 +24,12 @@ from brewdesk.services.curveview import CurveView as CurveView
 from brewdesk.services.curveview import Known, curve_view, window_of
 from brewdesk.services.door import Door
 from brewdesk.services.films import FilmReader, film_notes
-from brewdesk.services.forecastwork import ForecastInputs, Outcome, imagined_of, outcome_of
+from brewdesk.services.forecastwork import (
+    ForecastInputs,
+    PackedOutcome,
+    imagined_of,
+    packed_outcome_of,
+)
 from brewdesk.services.forecastwork import work_out as work_out
 from brewdesk.services.jarcourse import day_of
 from brewdesk.services.jobs import JobRunner, Pool
@@ -234,7 +239,7 @@ class Forecasts(QObject):
         self._asked[batch_id] = inputs
         self._running[batch_id] = is_urgent
         self._jobs.run(
-            partial(outcome_of, inputs),
+            partial(packed_outcome_of, inputs),
             lambda outcome: self._on_done(inputs, outcome),
             lambda error: self._on_failed(batch_id, error),
             key=f"forecast-{batch_id}",
@@ -269,10 +274,10 @@ class Forecasts(QObject):
             is_urgent = bool(self._next)
             self._ask(unit, next(iter(self._next or self._waiting)), is_urgent=is_urgent)
 
-    def _on_done(self, inputs: ForecastInputs, outcome: Outcome) -> None:
+    def _on_done(self, inputs: ForecastInputs, outcome: PackedOutcome) -> None:
         batch_id = inputs.batch.id
         self._running.pop(batch_id, None)
-        self._known[batch_id] = Known(inputs, outcome.now, outcome.day_ago, outcome.film)
+        self._known[batch_id] = Known(inputs, outcome)
         self.ready.emit(batch_id)
         # Of many that come at once the others hear once: each hearing looks at the whole shelf.
         self._told_late.add(batch_id)

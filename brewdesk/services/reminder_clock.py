@@ -136,6 +136,11 @@ class ReminderClock(QObject):
         """Look now: the maker has come to the window."""
         self.evaluate()
 
+    def look_soon(self) -> None:
+        """Look in a moment: something that reminders go by has been worked out."""
+        if self._tick.isActive():
+            self._soon.start()
+
     def evaluate(self) -> None:
         """Bring reminders up to date and show what is due and not yet shown."""
         self._note_time()

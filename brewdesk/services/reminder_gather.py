@@ -72,12 +72,12 @@ class Moment:
     readings: ReadingsBook
 
 
-def batches_kept(unit: ReadUnit | UnitOfWork) -> tuple[Batch, ...]:
+def batches_kept(unit: ReadUnit | UnitOfWork, still_open: Iterable[Reminder]) -> tuple[Batch, ...]:
     """Return the batches that want reminders or still have some."""
     batches = {row.id: row for row in unit.batches.where(stage=LIVE_STAGES)}
     others = {
         row.batch_id
-        for row in unit.reminders.where(state=OPEN_STATES)
+        for row in still_open
         if row.batch_id is not None and row.batch_id not in batches
     }
     if others:
@@ -107,14 +107,16 @@ def batch_merges(
 
 
 def other_merges(
-    unit: ReadUnit | UnitOfWork, bottlings: Iterable[BottlingFacts], moment: Moment
+    unit: ReadUnit | UnitOfWork,
+    still_open: Sequence[Reminder],
+    bottlings: Iterable[BottlingFacts],
+    moment: Moment,
 ) -> tuple[Merge, ...]:
     """Return what all but the batches ask to be written.
 
     First what a clock that ran far ahead has shown before its time, since the rules may
     have more to say of the same rows.
     """
-    still_open = unit.reminders.where(state=OPEN_STATES)
     merges = (
         _shown_too_early(still_open, moment.now),
         *_culture_merges(unit, still_open, moment),

@@ -279,9 +279,10 @@ class Reminders:
         """
         bottlings, moment = self.bottling_facts(), self._moment()
         with self._door.store.read() as unit:
+            still_open = unit.reminders.where(state=OPEN_STATES)
             merges = (
-                *batch_merges(unit, batches_kept(unit), moment),
-                *other_merges(unit, bottlings, moment),
+                *batch_merges(unit, batches_kept(unit, still_open), moment),
+                *other_merges(unit, still_open, bottlings, moment),
             )
         if not merges:
             return False
@@ -295,8 +296,10 @@ class Reminders:
         ``bottlings`` is what `bottling_facts` said on the window's thread.
         """
         moment = self._moment()
+        changes = self._changes
         with self._door.store.read() as unit:
-            batches = batches_kept(unit)
+            open_rows = self._open_rows or unit.reminders.where(state=OPEN_STATES)
+            batches = batches_kept(unit, open_rows)
         written: list[RowDelta] = []
         for at in range(0, len(batches), _AT_A_TIME):
             some = batches[at : at + _AT_A_TIME]
@@ -309,12 +312,13 @@ class Reminders:
                 _write(work, batch_merges(work, work.batches.where(id=ids), moment))
                 written += work.deltas
         with self._door.store.read() as unit:
-            has_more = bool(other_merges(unit, bottlings, moment))
+            has_more = bool(other_merges(unit, open_rows, bottlings, moment))
         if has_more:
             with self._door.store.write() as work:
-                _write(work, other_merges(work, bottlings, moment))
+                still_open = work.reminders.where(state=OPEN_STATES)
+                _write(work, other_merges(work, still_open, bottlings, moment))
                 written += work.deltas
-        return self._written(written)
+        return self._written(written) if written else Written((), open_rows, changes)
 
     def tell(self, written: Written) -> None:
         """Announce what `sync_apart` or `mark_shown_apart` has written."""

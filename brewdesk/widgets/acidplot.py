@@ -6,13 +6,13 @@ Knows no chemistry: everything to draw comes in a `PlotSpec`.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import suppress
 from typing import Any
 
 import pyqtgraph as pg
 from PySide6.QtCore import QCoreApplication, QLocale, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QMouseEvent, QPen, QWheelEvent
 from PySide6.QtWidgets import QApplication, QWidget
-from shiboken6 import isValid
 
 from brewdesk.widgets.plotspec import PlotPoint, PlotSpec
 from brewdesk.widgets.theme import Tokens, tokens
@@ -143,8 +143,9 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             if self._at_home:
                 self.reset_view()
         finally:
-            if mine == self._drawing and isValid(self):  # it may be given up at the end
-                self.setUpdatesEnabled(True)
+            if mine == self._drawing:
+                with suppress(RuntimeError):  # given up because the window is gone
+                    self.setUpdatesEnabled(True)
 
     def draw(self, spec: PlotSpec, colours: Tokens) -> None:
         """Show ``spec`` in ``colours``, replacing what was there."""

@@ -97,6 +97,7 @@ class MainWindow(QMainWindow):
         self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._minute.setInterval(MINUTE_MS)
         self._minute.timeout.connect(self._on_minute)
+        desk.fizz_forecasts.ready.connect(self._refresh_bottle_count)
         self._was_hidden = False
 
     def _connect(self) -> None:
