@@ -204,7 +204,7 @@ class LabelsPage(QWidget):
         self._keep_choices()
 
     def begin(self, record: str, record_id: int) -> None:
-        """Label this one record: "vessel", "batch" or "culture"."""
+        """Label this one record: "vessel", "bottling", "batch" or "culture"."""
         self._wanted = (f"{record}:{record_id}",)
         self._is_stale = True
         self.tabs.setCurrentWidget(self.words)

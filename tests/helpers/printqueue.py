@@ -204,10 +204,12 @@ def _add_printer(queue: PrintQueue, name: str, any_length: str) -> None:
     description.write_text(_PRINTER.replace("{any_length}", any_length))
     lpadmin = [system_program("lpadmin"), "-p", name, "-E", "-v", queue.landed.as_uri()]
     lpadmin += ["-P", str(description)]
+    said = "its socket was not there"
     for _look in range(_LOOKS):
         if (queue.folder / _SOCKET).exists():
             done = queue.run(lpadmin)
             if done.returncode == 0:
                 return
+            said = done.stderr
         queue.pass_a_moment()
-    pytest.fail(f"cupsd took no printer\n{queue.errors()}")
+    pytest.fail(f"cupsd took no printer: {said}\n{queue.errors()}")
