@@ -152,6 +152,16 @@ class Desk:
         """
         return self.store.backup("manual", now=self.clock.now())
 
+    def back_up_before_import(self) -> Path:
+        """Make a backup before readings of a file are brought in. Run it within a job.
+
+        Raises
+        ------
+        StoreTrouble
+            As `back_up`.
+        """
+        return self.store.backup("before-import", now=self.clock.now())
+
     def back_up_before_restore(self) -> Path:
         """Make a backup of what is here, before an older one takes its place. Run it as a job.
 

@@ -129,6 +129,16 @@ class OpenStore(ABC):
         """List the finished backups, newest first."""
         return backups(self.path)
 
+    def save_what_is_open(self, target: Path) -> None:
+        """Copy the records as they are open, though their file is gone; a server has no file.
+
+        Raises
+        ------
+        StoreTrouble
+            file_gone if there is nothing open to copy from.
+        """
+        raise StoreTrouble("file_gone", f"no file is open to be saved as {target.name}")
+
     def seen(self) -> int:
         """Give a mark of what this desk has been shown so far, for `since`."""
         return 0

@@ -4,20 +4,23 @@ from __future__ import annotations
 
 import logging
 import os
+import sqlite3
 import stat
 from collections.abc import Iterator
 from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
 from pathlib import Path
+from typing import cast
 
 from sqlalchemy import Connection, Engine
+from sqlalchemy.pool import QueuePool
 
 from brewdesk.store import migrate
 from brewdesk.store.backup import make_backup
 from brewdesk.store.checks import THOROUGH_UP_TO_BYTES, check_sound
 from brewdesk.store.engine import BUSY_TIMEOUT_S, begin_immediate, make_engine, opened
 from brewdesk.store.errors import StoreTrouble, told
-from brewdesk.store.files import discard_leftovers
+from brewdesk.store.files import discard_leftovers, save_copy
 from brewdesk.store.identify import FileState, Finding, look
 from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
 from brewdesk.store.openstore import OpenStore
@@ -109,6 +112,26 @@ class Store(OpenStore):
     def still_copy(self, beside: Path) -> AbstractContextManager[StillCopy]:
         """Give a copy that nobody writes to, as every store does."""
         return still_copy(self.path, beside)
+
+    def save_what_is_open(self, target: Path) -> None:
+        """Copy the records as this program has them open, though the file is gone or another.
+
+        A file that was deleted or exchanged lives on for those who have it open. Slow: from a
+        worker thread.
+
+        Raises
+        ------
+        StoreTrouble
+            file_gone if this program has nothing open any more, damaged, or what the disk says.
+        """
+        with told():
+            if cast("QueuePool", self._engine.pool).checkedin() == 0:
+                raise StoreTrouble("file_gone", "no connection is left to copy from")
+            connection = self._engine.raw_connection()
+            try:
+                save_copy(cast("sqlite3.Connection", connection.driver_connection), target)
+            finally:
+                connection.close()
 
     @contextmanager
     def _connected(self) -> Iterator[Connection]:

@@ -44,7 +44,9 @@ class LoggerDialog(TableFileDialog):
         self._place = place
         self._has_file = False
         self._read: LoggerRead | None = None
-        self._import = LogImport(desk.place_log, desk.jobs, desk.clock)
+        self._import = LogImport(
+            desk.place_log, desk.jobs, desk.clock, back_up=desk.back_up_before_import
+        )
         choices = LoggerChoices(desk.clock.zone(), desk.clock.now())
         super().__init__("logger", _words(place), self._import, choices, parent)
         self._make()

@@ -69,6 +69,7 @@ class MainWindow(QMainWindow):
         self._is_demo = is_demo
         self._alarm_batch_id: int | None = None  # whose run sheet the notice bar opens
         self._doubts_clock = False  # and the notice bar asks about it
+        self._has_lost_file = False  # and the notice bar offers to save what is open
         # Both are set by the tray's owner: whether closing only puts the window away, and how.
         self.may_hide: Callable[[], bool] = lambda: False
         self.hide_away: Callable[[], None] = self.hide
@@ -393,6 +394,12 @@ class MainWindow(QMainWindow):
 
     def tell_trouble(self, trouble: StoreTrouble) -> None:
         """Say what kept the store from doing what was asked."""
+        if trouble.code in ("file_gone", "file_replaced"):
+            self._has_lost_file = True
+            self.notice.say(
+                trouble_words(trouble), "danger", answer=self.tr("Save what is open as a copy…")
+            )
+            return
         is_known = trouble.code == "read_only" and self._desk.store.is_read_only
         words = read_only_words() if is_known else trouble_words(trouble)
         self.notice.say(words, "warn" if is_known else "danger")
@@ -466,7 +473,10 @@ class MainWindow(QMainWindow):
         self.notice.say(f"{batch.name}: {time_up_words(step.kind)}", "warn", can_open=True)
 
     def _on_notice_opened(self) -> None:
-        if self._doubts_clock:
+        if self._has_lost_file:
+            self._has_lost_file = False
+            self.dialogs.save_what_is_open(self.notice.say)
+        elif self._doubts_clock:
             self._attempt(self._desk.reminder_clock.trust_clock)
         elif self._alarm_batch_id is not None:
             self._open_run_sheet(self._alarm_batch_id)

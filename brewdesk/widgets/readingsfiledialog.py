@@ -32,7 +32,9 @@ class ReadingsFileDialog(TableFileDialog):
         self._desk = desk
         self._batch = batch
         self._read: ReadingsRead | None = None
-        self._import = ReadingsImport(desk.door, desk.readings, desk.jobs)
+        self._import = ReadingsImport(
+            desk.door, desk.readings, desk.jobs, back_up=desk.back_up_before_import
+        )
         choices = ReadingsChoices(desk.clock.zone())
         super().__init__("readings_file", _words(batch), self._import, choices, parent)
         self.table = ReadingsTable(desk.quantities)

@@ -245,8 +245,8 @@ class SettingsPage(QWidget):
             ).format(folder=folder.parent / "backups")
         return self.tr(
             "Nothing leaves this computer. Backups are kept beside this file. Photos lie "
-            "in a folder of their own beside it, {folder}; backups do not hold them, so "
-            "copy that folder too."
+            "in a folder of their own beside it, {folder}; backups do not hold them. "
+            "“Copy everything to a folder” in the Pantry menu takes both along."
         ).format(folder=folder.name)
 
     def _words(self) -> dict[str, dict[object, str]]:

@@ -183,6 +183,12 @@ class WindowDialogs(QObject):
         dialog.open_wanted.connect(open_store)
         self.open(dialog)
 
+    def save_what_is_open(self, tell: Callable[[str, str], None]) -> None:
+        """Ask where the records of a file that is gone are to be saved, and save them there."""
+        from brewdesk.widgets.savedopen import ask_where
+
+        ask_where(self._desk, self._window, tell)
+
     def read_readings(self, batch_id: int) -> None:
         """Open the way from a spreadsheet to the readings of a batch."""
         from brewdesk.widgets.readingsfiledialog import ReadingsFileDialog

@@ -23,6 +23,7 @@ from brewdesk.store.store import Store
 from brewdesk.widgets.backupsdialog import BackupsDialog
 from brewdesk.widgets.copydialog import CopyDialog
 from brewdesk.widgets.mainwindow import MainWindow
+from brewdesk.widgets.readingsfiledialog import ReadingsFileDialog
 from brewdesk.widgets.theme import Theme
 from tests.faults.forked import readings_of
 from tests.helpers.fakes import FakeClock
@@ -272,3 +273,39 @@ def test_days_weeks_and_months_of_backups_stay_and_each_is_sound(tmp_path, qapp)
     assert len(list(backup_folder(desk.store_path).iterdir())) == 2 * len(views)
     assert newest_sound(views) == 0
     assert "Checked: sound" in inside_words(views[-1], desk.clock.now(), desk.clock.zone())
+
+
+def fill_in_readings(desk, batch, path, show, qtbot):
+    desk.clock.advance(days=1)
+    path.write_text(f"When;pH\n{desk.clock.now():%Y-%m-%d %H:%M};3,9\n", encoding="utf-8")
+    dialog = show(ReadingsFileDialog(desk, batch))
+    dialog.open_file(path)
+    press(qtbot, dialog.go)
+    press(qtbot, dialog.keep)
+    return dialog
+
+
+def test_before_readings_of_a_file_are_kept_a_backup_is_made(desk, show, qtbot, tmp_path):
+    batch = souring_batch(desk)
+    fill_in_readings(desk, batch, tmp_path / "diary.csv", show, qtbot)
+
+    assert len(desk.readings.of_batch(batch.id)) == 1
+    (info,) = desk.store.backups()
+    assert info.reason == "before-import"
+    assert info.row_counts["reading"] == 0
+
+
+def test_where_no_backup_can_be_made_nothing_of_a_file_is_kept(
+    desk, show, qtbot, tmp_path, monkeypatch
+):
+    batch = souring_batch(desk)
+
+    def refuse(reason, *, now):
+        raise StoreTrouble("disk_full")
+
+    monkeypatch.setattr(desk.store, "backup", refuse)
+    dialog = fill_in_readings(desk, batch, tmp_path / "diary.csv", show, qtbot)
+
+    assert desk.readings.of_batch(batch.id) == ()
+    assert "disk is full" in dialog.message.text()
+    dialog.reject()

@@ -108,7 +108,7 @@ def test_a_kill_at_any_statement_of_a_migration_ends_with_the_old_store_or_the_n
     shutil.copy(old, path)
     (statements,) = forker.run("migrate_until", path, 0).lines
     migrated, before = everything(path), everything(old)
-    numbers = {1 + place * (int(statements) - 1) // 30 for place in range(31)}
+    numbers = {1 + place * (int(statements) - 1) // 15 for place in range(16)}
     for number in sorted(numbers):
         shutil.rmtree(tmp_path)
         tmp_path.mkdir()
