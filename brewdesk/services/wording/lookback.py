@@ -118,6 +118,20 @@ def spread_words(spread: Spread) -> str:
     return f"{middle} ({', '.join(parts)})"
 
 
+def group_about(group: Group) -> str:
+    """Say of a group in a few letters what its median is and how many it rests on."""
+    spread = group.spread
+    if spread is None:
+        return _t("none there, of {count}").format(count=len(group.dots))
+    middle = (
+        _t("over {days} days").format(days=days_words(spread.longest_seen))
+        if spread.median is None
+        else _t("{days} days").format(days=days_words(spread.median))
+    )
+    found = _t("{middle} · {batches}").format(middle=middle, batches=count_words(spread.count))
+    return found if spread.is_enough else found + _t(", too few")
+
+
 def group_line(group: Group, question: Question, show: Show) -> str:
     """Say of one group what its batches took, for those who do not see the picture."""
     name = group_words(group.key, question.factor, show)
