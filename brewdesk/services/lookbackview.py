@@ -247,9 +247,13 @@ def _groups(
 
 
 def _with_guesses(groups: Sequence[Group]) -> tuple[tuple[Group, ...], Shrunk | None]:
-    """Add what to expect of the next batch; batches that are still open are left out."""
-    reached = [[dot.days for dot in group.dots if not dot.is_open] for group in groups]
-    counted = [n for n, days in enumerate(reached) if days]
+    """Add what to expect of the next batch, from batches that are over.
+
+    A group with one that ended before it was there has no mean to go by: it is left out.
+    """
+    over = [_over(group.dots) for group in groups]
+    reached = [[dot.days for dot in dots] for dots in over]
+    counted = [n for n, dots in enumerate(over) if dots and not any(dot.is_open for dot in dots)]
     shrunk = shrink([reached[n] for n in counted])
     if shrunk is None:
         return tuple(groups), None

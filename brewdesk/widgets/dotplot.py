@@ -152,7 +152,7 @@ class DotPlot(QWidget):
         return small
 
     def _axis_height(self) -> float:
-        return 2.0 * QFontMetrics(self._small_font()).lineSpacing() + SPACE
+        return QFontMetrics(self._small_font()).lineSpacing() + SPACE
 
     def _x(self, days: float) -> float:
         left, right = self._label_width(), self.width() - 1.5 * SPACE
@@ -234,10 +234,8 @@ class DotPlot(QWidget):
             day += step
         words = self.tr("days")
         wide = metrics.horizontalAdvance(words)
-        painter.drawText(
-            QPointF(self.width() - wide - SPACE, bottom + metrics.ascent() + metrics.lineSpacing()),
-            words,
-        )
+        left = self._label_width() - wide - 2.0 * SPACE  # before the zero
+        painter.drawText(QPointF(max(left, 0.0), bottom + metrics.ascent() + 2.0), words)
 
     def _paint_row(self, painter: QPainter, number: int) -> None:
         t, row = tokens(), self._rows[number]

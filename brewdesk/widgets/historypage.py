@@ -171,7 +171,6 @@ class HistoryPage(QWidget):
         )
         self.sides.setObjectName("history_sides")
         self.sides.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
-        self.sides.setMinimumWidth(28 * SPACE)
         find = QWidget()
         column = QVBoxLayout(find)
         column.setContentsMargins(0, 0, 0, 0)
@@ -211,6 +210,7 @@ class HistoryPage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what changed while hidden."""
         super().showEvent(event)
+        self._widen_sides()
         if not self._is_split and self.width() > 0:
             self._is_split = True
             left = round(self.width() * _LEFT_SHARE)
@@ -219,6 +219,15 @@ class HistoryPage(QWidget):
             self.filters.refresh()
             self.ask()
         self.pane.catch_up()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Give the two sides room around their words, whatever size these have."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._widen_sides()
+
+    def _widen_sides(self) -> None:
+        self.sides.setMinimumWidth(self.sides.sizeHint().width() + 8 * SPACE)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Arrow down goes to what was found; Escape takes the words back, then the filters."""

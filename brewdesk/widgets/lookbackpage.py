@@ -6,7 +6,7 @@ from PySide6.QtCore import QLocale, Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
-from brewdesk.services.changes import Change
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.lookback import TOPICS
 from brewdesk.services.lookbackview import LookBackView, Loss, LossKind, Tally
@@ -72,6 +72,7 @@ class LookBackPage(QWidget):
         desk.look_back.ready.connect(self._on_ready)
         desk.look_back.failed.connect(self._on_failed)
         desk.changes.changed.connect(self._on_changed)
+        desk.palate.learned.connect(self._ask_later)
 
     def ask(self) -> None:
         """Ask anew, by the filters as they are."""
@@ -181,8 +182,11 @@ class LookBackPage(QWidget):
             self.body.setCurrentIndex(0)
 
     def _on_changed(self, change: Change) -> None:
-        if not change.concerns(TOPICS):
-            return
+        if change.concerns(TOPICS | Topic.SETTINGS):
+            self._ask_later()
+
+    def _ask_later(self) -> None:
+        """Ask anew, once what changes together has changed; while hidden, when shown again."""
         self._is_stale = True
         if self.isVisible():
             self.filters.refresh()

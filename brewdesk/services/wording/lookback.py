@@ -95,7 +95,8 @@ def _band(number: int, edges: list[str]) -> str:
         return _t("under {high}").format(high=edges[0])
     if number >= len(edges):
         return _t("{low} and more").format(low=edges[-1])
-    return _t("{low} to {high}").format(low=edges[number - 1], high=edges[number])
+    low = edges[number - 1].partition(" ")[0]  # the unit stands behind the upper end
+    return _t("{low} to {high}").format(low=low, high=edges[number])
 
 
 # --- groups -----------------------------------------------------------------------------
@@ -267,8 +268,8 @@ def compared_words(compared: Compared, question: Question, show: Show) -> str:
                 first=first, second=second
             )
         return _t(
-            "Between {first} and {second} no difference shows: {first} may be up to {fast} days "
-            "faster or {slow} days slower."
+            "Between {first} and {second} no difference shows: {first} may be anything from "
+            "{fast} days faster to {slow} days slower."
         ).format(
             first=first,
             second=second,
