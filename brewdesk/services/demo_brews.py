@@ -39,6 +39,7 @@ class Brew:
     room_c: float = PANTRY_C
     name: str = ""  # where it has one of its own
     why_discarded: str = ""
+    is_brief: bool = False  # read less often, as one does after the first batches
     last_day: int = 0  # of the readings
     drawn_off: int | None = None
     closed: int | None = None
@@ -192,6 +193,8 @@ def _wiggle(day: int, pace: float) -> float:
 
 def _forms(day: int, one: Brew) -> list[tuple[Entry, ...]]:
     """Return the reading forms of one day, each a tuple of what was entered together."""
+    if one.is_brief:
+        return _brief_forms(day, one)
     forms: list[tuple[Entry, ...]] = []
     pace = one.pace
     room_c = round(one.room_c + 0.8 * math.sin(0.9 * day + pace), 1)
@@ -216,6 +219,23 @@ def _forms(day: int, one: Brew) -> list[tuple[Entry, ...]]:
         note = t("A thin, clear film all over. (Invented)")
         forms.append((Entry(Quantity.NOTE, Method.EYE, text=note),))
     return forms
+
+
+def _brief_forms(day: int, one: Brew) -> list[tuple[Entry, ...]]:
+    if day not in (2, 5, 7, 9, one.last_day):
+        return []
+    exact = course_ph(day, one.pace)
+    ph = round(exact + _wiggle(day, one.pace), 2)
+    room_c = round(one.room_c + 0.8 * math.sin(0.9 * day + one.pace), 1)
+    entries = [
+        Entry(Quantity.PH, Method.METER, ph),
+        Entry(Quantity.TEMPERATURE_C, Method.THERMOMETER, room_c),
+    ]
+    if day >= 7:
+        mark = TasteMark.RIGHT if exact < 3.26 else TasteMark.TOO_SWEET
+        mark = TasteMark.TOO_SOUR if exact < 3.06 else mark
+        entries.append(Entry(Quantity.TASTE, Method.TONGUE, text=mark.value))
+    return [tuple(entries)]
 
 
 # Minutes after the brewing hour, and the temperature entered at the step.

@@ -25,7 +25,6 @@ _EARLIER: tuple[tuple[str, str, TeaKind, int, int, float, float], ...] = (
     ("tall", "first", TeaKind.OOLONG, 124, 9, 1.12, 25.9),
     ("flask", "second", TeaKind.BLACK, 118, 8, 1.36, 26.2),
     ("tall", "first", TeaKind.GREEN, 112, 10, 1.09, 25.4),
-    ("crock", "second", TeaKind.OOLONG, 107, 10, 1.08, 24.8),
     ("tall", "first", TeaKind.BLACK, 98, 10, 1.13, 24.0),
     ("flask", "second", TeaKind.GREEN, 94, 12, 0.9, 23.5),
     ("tall", "first", TeaKind.WHITE, 84, 12, 0.84, 23.1),
@@ -48,6 +47,7 @@ def brew_before(story: Story) -> None:
             room_c=room_c,
             name=_name(tea, numbers[tea]),
             last_day=days,
+            is_brief=True,
             drawn_off=started - days,
             closed=started - days,
         )
@@ -70,7 +70,7 @@ def lose_one(story: Story) -> None:
 
 def open_bottles(story: Story) -> None:
     """Bottle two earlier batches, open some, and pour one of them away."""
-    for number, (batch, filled) in enumerate((("earlier 6", 132), ("earlier 12", 97))):
+    for number, (batch, filled) in enumerate((("earlier 6", 132), ("earlier 12", 88))):
         key = f"opened {number}"
         story.at(filled, time(18, 20), filling(story, batch, key))
         story.at(filled - 3, time(18, 0), _chilling(story, key))
@@ -78,10 +78,10 @@ def open_bottles(story: Story) -> None:
     story.at(120, READING_HOUR, opening(story, "opened 0", Opened.GUSHER, 1))
     story.at(118, READING_HOUR, opening(story, "opened 0", Opened.RIGHT, 1))
     story.at(117, READING_HOUR, lambda: story.bottlings.finish(story.ids["opened 0"]))
-    story.at(92, READING_HOUR, opening(story, "opened 1", Opened.TOO_FLAT, 1))
-    story.at(90, READING_HOUR, opening(story, "opened 1", Opened.RIGHT, 1))
+    story.at(83, READING_HOUR, opening(story, "opened 1", Opened.TOO_FLAT, 1))
+    story.at(81, READING_HOUR, opening(story, "opened 1", Opened.RIGHT, 1))
     poured = t("Gone like vinegar after a week in the warm. (Invented)")
-    story.at(85, time(12, 0), lambda: story.bottlings.discard(story.ids["opened 1"], poured))
+    story.at(76, time(12, 0), lambda: story.bottlings.discard(story.ids["opened 1"], poured))
 
 
 def _chilling(story: Story, key: str) -> Callable[[], object]:
@@ -98,6 +98,7 @@ def _spoilt() -> Brew:
         room_c=25.5,
         name=_name(TeaKind.HERBAL, 1),
         last_day=8,
+        is_brief=True,
         discarded=106,
         why_discarded=t("Fruit flies got under the cloth. All of it thrown away. (Invented)"),
     )

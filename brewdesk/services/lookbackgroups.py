@@ -17,7 +17,7 @@ WARMTH_EDGES_C = (18.0, 20.0, 22.0, 24.0, 26.0, 28.0)
 STARTER_EDGES = (0.08, 0.12, 0.17, 0.25)  # shares of the jar
 AGE_EDGES_DAYS = (90.0, 180.0, 365.0)
 _LIVE = BatchStage.SOURING
-_DONE = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
+DONE = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
 
 
 class Factor(Enum):
@@ -124,7 +124,7 @@ def dot_of(batch: PastBatch, question: Question, past: Past) -> Dot | Reach:
 
 
 def _until_drawn_off(batch: PastBatch, past: Past) -> Dot | Reach:
-    if batch.stage in _DONE and batch.ended_at is not None:
+    if batch.stage in DONE and batch.ended_at is not None:
         return Dot(batch=batch, days=max((batch.ended_at - batch.started_at) / DAY, 0.0))
     if batch.stage is _LIVE:
         return Dot(batch=batch, days=max((past.now - batch.started_at) / DAY, 0.0), is_open=True)

@@ -15,6 +15,7 @@ from enum import Enum
 
 from brewdesk.services.lookbackfacts import Drunk, Past, PastBatch, PastBottling
 from brewdesk.services.lookbackgroups import (
+    DONE,
     Dot,
     GroupKey,
     LookBackSieve,
@@ -197,7 +198,7 @@ def view_of(past: Past, question: Question) -> LookBackView:
         now=past.now,
         has_any=bool(past.batches),
         batch_count=len(chosen),
-        drawn_off=sum(one.stage in (BatchStage.DRAWN_OFF, BatchStage.CLOSED) for one in chosen),
+        drawn_off=sum(one.stage in DONE for one in chosen),
         souring=sum(one.stage is BatchStage.SOURING for one in chosen),
         discarded=sum(one.stage is BatchStage.DISCARDED for one in chosen),
         groups=groups,
@@ -247,9 +248,13 @@ def _groups(
 
 
 def _with_guesses(groups: Sequence[Group]) -> tuple[tuple[Group, ...], Shrunk | None]:
-    """Add what to expect of the next batch; batches that are still open are left out."""
-    reached = [[dot.days for dot in group.dots if not dot.is_open] for group in groups]
-    counted = [n for n, days in enumerate(reached) if days]
+    """Add what to expect of the next batch, from batches that were drawn off.
+
+    A group with one that was drawn off before it was there has no mean to go by.
+    """
+    over = [_over(group.dots) for group in groups]
+    reached = [[dot.days for dot in dots] for dots in over]
+    counted = [n for n, dots in enumerate(over) if dots and not any(dot.is_open for dot in dots)]
     shrunk = shrink([reached[n] for n in counted])
     if shrunk is None:
         return tuple(groups), None
@@ -269,7 +274,7 @@ def _compared(groups: Sequence[Group]) -> Compared | None:
     if len(ready) < 2:
         return None
     first, second = sorted(ready, key=lambda group: group.key.order)
-    # Only what is over: among running ones those that are there already are the quick ones.
+    # Only what went its way: among running ones those that are there are the quick ones.
     found = difference_of(_durations(_over(first.dots)), _durations(_over(second.dots)))
     if found is None:
         return None
@@ -278,7 +283,8 @@ def _compared(groups: Sequence[Group]) -> Compared | None:
 
 
 def _over(dots: Sequence[Dot]) -> list[Dot]:
-    return [dot for dot in dots if not dot.batch.stage.is_live]
+    """Return those that went their whole way: not still at it, not thrown away."""
+    return [dot for dot in dots if dot.batch.stage in DONE]
 
 
 def _durations(dots: Sequence[Dot]) -> tuple[list[float], list[float]]:

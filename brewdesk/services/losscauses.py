@@ -35,7 +35,7 @@ _PATTERNS = tuple(
 )
 # "No mold, only yeast" tells of something else; a word or two may stand between.
 _DENIAL_BEFORE = re.compile(
-    r"\b(?:no|not|without|never|isn't|wasn't)\s+(?:[^\W\d_]+\s+){0,2}$", re.IGNORECASE
+    r"\b(?:no|not|without|never|isn't|wasn't)\s+(?:[^\W\d_]+\s+){0,3}$", re.IGNORECASE
 )
 
 

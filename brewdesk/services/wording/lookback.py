@@ -95,7 +95,8 @@ def _band(number: int, edges: list[str]) -> str:
         return _t("under {high}").format(high=edges[0])
     if number >= len(edges):
         return _t("{low} and more").format(low=edges[-1])
-    return _t("{low} to {high}").format(low=edges[number - 1], high=edges[number])
+    low = edges[number - 1].partition(" ")[0]  # the unit stands behind the upper end
+    return _t("{low} to {high}").format(low=low, high=edges[number])
 
 
 # --- groups -----------------------------------------------------------------------------
@@ -116,6 +117,20 @@ def spread_words(spread: Spread) -> str:
     if spread.open_count:
         parts.append(_t("{count} more not there").format(count=spread.open_count))
     return f"{middle} ({', '.join(parts)})"
+
+
+def group_about(group: Group) -> str:
+    """Say of a group in a few letters what its median is and how many it rests on."""
+    spread = group.spread
+    if spread is None:
+        return _t("none there, of {count}").format(count=len(group.dots))
+    middle = (
+        _t("over {days} days").format(days=days_words(spread.longest_seen))
+        if spread.median is None
+        else _t("{days} days").format(days=days_words(spread.median))
+    )
+    found = _t("{middle} · {batches}").format(middle=middle, batches=count_words(spread.count))
+    return found if spread.is_enough else found + _t(", too few")
 
 
 def group_line(group: Group, question: Question, show: Show) -> str:
@@ -253,8 +268,8 @@ def compared_words(compared: Compared, question: Question, show: Show) -> str:
                 first=first, second=second
             )
         return _t(
-            "Between {first} and {second} no difference shows: {first} may be up to {fast} days "
-            "faster or {slow} days slower."
+            "Between {first} and {second} no difference shows: {first} may be anything from "
+            "{fast} days faster to {slow} days slower."
         ).format(
             first=first,
             second=second,

@@ -36,9 +36,9 @@ def help_words(cause: Cause) -> str:
     return {
         Cause.MOLD: _t(
             "Throw all of it away, liquid, culture and cloth, and clean the jar with boiling "
-            "water. Next time begin sour enough (more or sourer starter), stir none of it dry: "
-            "wet the culture's top with starter, cover at once, and keep it warm enough to "
-            "sour within days."
+            "water. Next time begin sour enough (more or sourer starter), wet the top of the "
+            "culture with starter, cover the jar at once, and keep it warm enough to sour within "
+            "days."
         ),
         Cause.FLIES: _t(
             "A close-woven cloth under a tight band; paper or cheesecloth lets fruit flies in. "
