@@ -106,7 +106,7 @@ def _open(
         program = _open_program(app, store_path, options)
     if program is None:
         return EXIT_TROUBLE
-    restore = faults.install(program.window.tell_fault)
+    restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.
