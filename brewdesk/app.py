@@ -172,7 +172,7 @@ def _open(
         return EXIT_TROUBLE
     signals = EndSignals()
     signals.end_wanted.connect(program.leave)
-    restore = faults.install(program.window.tell_fault)
+    restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.

@@ -135,6 +135,7 @@ class Program(QObject):
         self.tray.show_wanted.connect(self.window.bring_forward)
         self.tray.quit_wanted.connect(self.window.ask_to_leave)
         self.desk.changes.changed.connect(self._on_changed)
+        self.desk.desks.became_keeper.connect(self._on_keeper)
         self._later = QTimer(self)
         self._later.setObjectName("after_first_paint")
         self._later.setSingleShot(True)
@@ -255,6 +256,10 @@ class Program(QObject):
         settings = self.desk.settings
         if (settings.get(THEME), settings.get(TEXT_SCALE)) != self._theme_now:
             self._apply_theme()
+
+    def _on_keeper(self) -> None:
+        if self.is_running:
+            self.desk.reminder_clock.evaluate()
 
     def _on_test_notice(self) -> None:
         self.notifier.show(

@@ -49,12 +49,14 @@ from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_clock import ReminderClock
 from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import Reminders
+from brewdesk.services.remindershares import SeveralDesks
 from brewdesk.services.search import Search
 from brewdesk.services.settings import (
     CALIBRATE_DAYS,
     QUIET_FROM,
     QUIET_TO,
     REMINDER_HOUR,
+    REMINDERS_HERE,
     REST_FEED_DAYS,
     REST_TOP_UP_DAYS,
     SOUND_ON,
@@ -267,6 +269,7 @@ def build_desk(
         quiet_hours=lambda: quiet_hours(settings),
         chime=sound.chime,
         jobs=jobs,
+        shares=SeveralDesks(door, reminders, settings, desks) if store.is_shared else None,
     )
     fizz_forecasts.ready.connect(reminder_clock.look_soon)
     return Desk(
@@ -309,7 +312,13 @@ def build_desk(
         forecasts=forecasts,
         reminders=reminders,
         reminder_clock=reminder_clock,
-        alarm_notices=AlarmNotices(door, timers, notifier, sound),
+        alarm_notices=AlarmNotices(
+            door,
+            timers,
+            notifier,
+            sound,
+            is_wanted=lambda: not store.is_shared or settings.get(REMINDERS_HERE),
+        ),
         session_start=session_start,
         calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
         shelf=Shelf(

@@ -25,13 +25,16 @@ class Desks(QObject):
     A pantry in a file has no other desks: then nothing ever happens here.
 
     ``connection_changed`` carries whether the server can be reached. When it is there again,
-    everything is announced as changed, since nobody knows what was missed.
+    everything is announced as changed, since nobody knows what was missed. ``became_keeper``
+    says that from now on this desk keeps the reminders in line with the brews.
     """
 
     connection_changed = Signal(bool)
+    became_keeper = Signal()
     _heard = Signal(object)
     _lost = Signal()
     _back = Signal(int)
+    _keeper = Signal()
 
     def __init__(
         self,
@@ -50,6 +53,7 @@ class Desks(QObject):
         self._heard.connect(self._on_word)
         self._lost.connect(self._on_lost)
         self._back.connect(self._on_back)
+        self._keeper.connect(self._on_keeper)
 
     @property
     def are_several(self) -> bool:
@@ -67,14 +71,15 @@ class Desks(QObject):
         return self._store is None or self._store.is_keeper
 
     def start(self) -> None:
-        """Hear the others from now on."""
-        if self._store is None:
+        """Hear the others from now on. Doing it twice is doing it once."""
+        if self._store is None or self._is_listening:
             return
         self._is_listening = True
         self._store.listen(
             on_word=self._heard.emit,
             on_lost=self._lost.emit,
             on_back=self._back.emit,
+            on_keeper=self._keeper.emit,
         )
 
     def stop(self) -> None:
@@ -98,6 +103,10 @@ class Desks(QObject):
     def _on_lost(self) -> None:
         if self._is_listening:
             self.connection_changed.emit(False)
+
+    def _on_keeper(self) -> None:
+        if self._is_listening:
+            self.became_keeper.emit()
 
     def _on_back(self, serial: int) -> None:
         if self._store is None or not self._is_listening:

@@ -19,6 +19,7 @@ from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.notices.port import Notice, NoticeAction, Notifier, Urgency
 from brewdesk.services.reminder_rules import QuietHours
 from brewdesk.services.reminders import Reminders, Written
+from brewdesk.services.remindershares import OneDesk, Shares
 from brewdesk.services.wording.reminders import action_words, summary_words
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.records import Reminder
@@ -92,6 +93,7 @@ class ReminderClock(QObject):
         quiet_hours: Callable[[], QuietHours] = no_quiet_hours,
         chime: Callable[[], None] | None = None,
         jobs: JobRunner | None = None,
+        shares: Shares | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
@@ -101,6 +103,7 @@ class ReminderClock(QObject):
         self._quiet_hours = quiet_hours
         self._chime = chime
         self._jobs = jobs
+        self._shares = shares or OneDesk(reminders)
         self._was_away = True  # until the first look: the program was closed
         self._last_look: tuple[datetime, float] | None = None
         self._is_doubted = False
@@ -146,6 +149,9 @@ class ReminderClock(QObject):
         self._note_time()
         try:
             if not self._clock_is_sane():
+                return
+            if not self._shares.is_keeper:  # another desk brings them in line
+                self._show_changes()
                 return
             if self._jobs is not None and self._reminders.live_count() > _CROWD:
                 # So many that it would be seen: the window goes on meanwhile.
@@ -230,11 +236,12 @@ class ReminderClock(QObject):
             return
         now, zone = self._door.clock.now(), self._door.clock.zone()
         is_quiet = self._quiet_hours().covers(now, zone)
-        items = self._reminders.to_be_shown(now)
+        items = self._shares.due(now)
         if is_quiet:
             items = tuple(item for item in items if item.step is not Step.CALM)
         was_away = self._was_away
         self._was_away = was_away and is_quiet  # then the summary is still to come
+        items = self._shares.claim(items, now)
         if not items:
             return
         fresh = tuple(item for item in items if self._is_fresh(item, now))
@@ -242,17 +249,22 @@ class ReminderClock(QObject):
             self._show_many(items, fresh, now, was_away=was_away)
             return
 
-        def mark_and_hand_over(unit: UnitOfWork) -> None:
-            self._reminders.mark_shown(unit, (item.reminder.id for item in items), now)
+        def mark_and_hand_over(unit: UnitOfWork) -> tuple[DueItem, ...]:
+            held = self._shares.held(unit, items)
+            ids = tuple(item.reminder.id for item in held)
+            self._reminders.mark_shown(unit, ids, now)
+            self._shares.note_shown(unit, ids)
+            fresh_ones = tuple(item for item in fresh if item in held)
             # Inside the transaction, so that no crash can mark what was never shown. What was
             # handed over in this run is not shown again if only the commit fails.
-            self._handed_over |= {_occasion(item): now for item in fresh}
-            self._hand_over(fresh, was_away=was_away)
+            self._handed_over |= {_occasion(item): now for item in fresh_ones}
+            self._hand_over(fresh_ones, was_away=was_away)
+            return fresh_ones
 
-        self._door.quiet(mark_and_hand_over, topics=Topic.REMINDERS)
+        told = self._door.quiet(mark_and_hand_over, topics=Topic.REMINDERS)
         self._note_marked(items)
-        if fresh:
-            self.came_due.emit(fresh)
+        if told:
+            self.came_due.emit(told)
 
     def _show_many(
         self, items: Sequence[DueItem], fresh: Sequence[DueItem], now: datetime, *, was_away: bool
@@ -266,7 +278,7 @@ class ReminderClock(QObject):
         ids = tuple(item.reminder.id for item in items)
         self._is_marking = True
         self._jobs.run(
-            partial(self._reminders.mark_shown_apart, ids, now),
+            partial(self._reminders.mark_shown_apart, ids, now, also=self._shares.note_shown),
             partial(self._on_marked, items),
             self._on_not_marked,
             key="reminders-shown",

@@ -63,6 +63,10 @@ def usual_hour() -> time:
     return USUAL_HOUR
 
 
+def nothing_more(unit: UnitOfWork, reminder_ids: Iterable[int]) -> None:
+    """Note nothing but that they were shown."""
+
+
 def usual_calibrate_days() -> float:
     """Return how many days apart calibrations are, as long as the maker has set no other."""
     return CALIBRATE_DAYS.default
@@ -134,6 +138,13 @@ class Reminders:
             rows = [row for row in self._open(unit) if _is_to_be_shown(row, now)]
             return self._items(unit, sorted(rows, key=lambda row: list_order(row, now)), now)
 
+    def still_to_be_shown(
+        self, unit: UnitOfWork, reminder_ids: Iterable[int], now: datetime
+    ) -> tuple[int, ...]:
+        """Return which of these are to be shown by what ``unit`` sees."""
+        rows = unit.reminders.where(id=tuple(reminder_ids), state=OPEN_STATES)
+        return tuple(row.id for row in rows if _is_to_be_shown(row, now))
+
     def mark_shown(self, unit: UnitOfWork, reminder_ids: Iterable[int], now: datetime) -> None:
         """Note in ``unit`` that these were shown; what was answered meanwhile stays answered."""
         for row in unit.reminders.where(id=tuple(reminder_ids), state=OPEN_STATES):
@@ -142,12 +153,23 @@ class Reminders:
                     row.id, state=ReminderState.SHOWN, shown_at=now, snoozed_until=None
                 )
 
-    def mark_shown_apart(self, reminder_ids: tuple[int, ...], now: datetime) -> Written:
-        """Do as `mark_shown`, from another thread: return what was written, for `tell`."""
+    def mark_shown_apart(
+        self,
+        reminder_ids: tuple[int, ...],
+        now: datetime,
+        *,
+        also: Callable[[UnitOfWork, Iterable[int]], None] = nothing_more,
+    ) -> Written:
+        """Do as `mark_shown`, from another thread: return what was written, for `tell`.
+
+        ``also`` is done in the same transactions, after the marking.
+        """
         written: list[RowDelta] = []
         for at in range(0, len(reminder_ids), _MARKED_AT_A_TIME):
             with self._door.store.write() as unit:
-                self.mark_shown(unit, reminder_ids[at : at + _MARKED_AT_A_TIME], now)
+                some = reminder_ids[at : at + _MARKED_AT_A_TIME]
+                self.mark_shown(unit, some, now)
+                also(unit, some)
                 written += unit.deltas
         return self._written(written)
 

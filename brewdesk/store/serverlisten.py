@@ -47,10 +47,12 @@ class Listener(threading.Thread):
     on_back
         Called with the newest serial when it is there again, or when something was
         committed before the first connection: everything is to be read anew.
+    on_keeper
+        Called when this desk becomes the one that keeps reminders in line.
     heartbeat_s
         How often a silent connection is tried [s].
 
-    All three are called on this thread.
+    All of them are called on this thread.
     """
 
     def __init__(
@@ -61,6 +63,7 @@ class Listener(threading.Thread):
         on_word: Callable[[Word], None],
         on_lost: Callable[[], None],
         on_back: Callable[[int], None],
+        on_keeper: Callable[[], None],
         heartbeat_s: float = HEARTBEAT_S,
     ) -> None:
         super().__init__(name="brewdesk-listener", daemon=True)
@@ -70,6 +73,7 @@ class Listener(threading.Thread):
         self._on_word = on_word
         self._on_lost = on_lost
         self._on_back = on_back
+        self._on_keeper = on_keeper
         self._heartbeat_s = heartbeat_s
         self._is_over = False
         self._was_lost = False
@@ -140,6 +144,8 @@ class Listener(threading.Thread):
             return
         row = connection.execute(f"SELECT pg_try_advisory_lock({KEEPER_LOCK})").fetchone()
         self.is_keeper = bool(row is not None and row[0])
+        if self.is_keeper:
+            self._on_keeper()
 
     def _lose(self, trouble: StoreTrouble) -> None:
         self.is_keeper = False

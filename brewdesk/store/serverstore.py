@@ -56,6 +56,7 @@ class ServerStore(OpenStore):
         self._since = threading.local()
         self._listener: Listener | None = None
         self._is_away = False
+        self._is_closed = False
 
     @classmethod
     def open(
@@ -153,9 +154,10 @@ class ServerStore(OpenStore):
         on_word: Callable[[Word], None],
         on_lost: Callable[[], None],
         on_back: Callable[[int], None],
+        on_keeper: Callable[[], None],
         heartbeat_s: float = HEARTBEAT_S,
     ) -> None:
-        """Hear what other desks commit, until `close`. All three are called on another thread.
+        """Hear what other desks commit, until `close`. All of these are called on another thread.
 
         While the server is lost, units are refused at once, and nobody waits.
         """
@@ -179,6 +181,7 @@ class ServerStore(OpenStore):
             on_word=word,
             on_lost=lost,
             on_back=back,
+            on_keeper=on_keeper,
             heartbeat_s=heartbeat_s,
         )
         self._listener.start()
@@ -198,6 +201,7 @@ class ServerStore(OpenStore):
         if self._listener is not None:
             self._listener.stop()
             self._listener = None
+        self._is_closed = True
         super().close()
 
     def backup(self, reason: str, *, now: datetime) -> Path:
@@ -234,6 +238,8 @@ class ServerStore(OpenStore):
 
     @contextmanager
     def _connected(self) -> Iterator[Connection]:
+        if self._is_closed:  # a pool would open a connection anew, and nobody would close it
+            raise StoreTrouble("not_connected", "the store was closed")
         if self._is_away:  # to try would keep the window waiting
             raise StoreTrouble("not_connected", "the server is gone")
         try:

@@ -20,6 +20,7 @@ from brewdesk.store.errors import ChangedElsewhere, StaleRow, StoreTrouble, told
 from brewdesk.store.records import Act, RowDelta
 from brewdesk.store.schema import act
 from brewdesk.store.serverschema import act_desk, row_change, server_state
+from brewdesk.store.servershares import ReminderShares
 from brewdesk.store.settings import ReadSettingRows, SettingRows
 from brewdesk.store.subjects import subjects_of
 from brewdesk.store.touched import Word, touched_by, word_to_text
@@ -163,6 +164,7 @@ class ServerReadUnit(ReadUnit):
 
     def __init__(self, connection: Connection, desk: DeskIdentity) -> None:
         super().__init__(connection)
+        self.shares = ReminderShares(connection, desk)
         self.acts = ServerReadActs(connection, desk)
         self.settings = ServerReadSettings(connection, desk)
 
@@ -182,6 +184,7 @@ class ServerUnit(UnitOfWork):
         self._own_settings = ServerSettings(connection, desk)
         self.settings = self._own_settings
         self.acts = ServerActs(self, connection, desk)
+        self.shares = ReminderShares(connection, desk)
 
     def apply(self, deltas: Sequence[RowDelta], *, backwards: bool) -> None:
         """Do changes again, or take them back; these are not noted in ``deltas``.

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.records import Batch, ImpossibleInput, Plan, StoreTrouble, VesselShape, Wish
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.amountspanel import AmountsPanel
@@ -43,6 +44,7 @@ class PlanPage(QWidget):
     ) -> None:
         super().__init__(parent)
         self._desk = desk
+        self._mark = FormMark(desk.door)
         self._plan: Plan | None = None
         self._wish: Wish | None = None
         self._reckoned: tuple[Wish, Plan] | None = None
@@ -181,6 +183,7 @@ class PlanPage(QWidget):
 
     def edit_plan(self, batch_id: int) -> None:
         """Take up a plan that was made before, to change it."""
+        self._mark = FormMark(self._desk.door)
         self.form.begin_edit(self._desk.batches.get(batch_id))
         self._after_begin()
 
@@ -302,14 +305,15 @@ class PlanPage(QWidget):
             if editing is None:
                 batch = batches.plan(vessel_id, culture_id, name, wish, supplies=supplies)
             else:
-                batch = batches.edit_plan(
-                    editing.id,
-                    vessel_id=vessel_id,
-                    culture_id=culture_id,
-                    name=name,
-                    wish=wish,
-                    supplies=supplies,
-                )
+                with self._mark.keeping():
+                    batch = batches.edit_plan(
+                        editing.id,
+                        vessel_id=vessel_id,
+                        culture_id=culture_id,
+                        name=name,
+                        wish=wish,
+                        supplies=supplies,
+                    )
         except ImpossibleInput as problem:
             self._say_beside(problem, go_there=True)
             return None
