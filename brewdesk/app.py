@@ -7,6 +7,7 @@ import gc
 import logging
 import os
 import sys
+from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -33,7 +34,8 @@ def parse(argv: list[str]) -> argparse.Namespace:
     parser = argparse.ArgumentParser(
         prog="brewdesk",
         description="A window for the pantry: plan, brew, watch and remember.",
-        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk due --help' says more.",
+        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk move-store' moves a "
+        "pantry to a server or back. Each says more with --help.",
     )
     parser.add_argument("--store", type=Path, help="open this pantry file instead of your own")
     parser.add_argument("--demo", action="store_true", help="open an invented pantry to look at")
@@ -45,11 +47,20 @@ def parse(argv: list[str]) -> argparse.Namespace:
     return parser.parse_args(argv)
 
 
+def server_of(options: argparse.Namespace, variables: Mapping[str, str]) -> str:
+    """Give the address of a shared pantry; "" if there is none, or a file was asked for."""
+    if options.demo or options.store is not None:
+        return ""
+    return variables.get(paths.SERVER_VARIABLE, "").strip()
+
+
 def main(argv: list[str]) -> int:
     """Run the program; returns its exit code."""
     options = parse(argv)
     folders = paths.folders(options.data_dir)
-    store_path = options.store or (folders.demo_store if options.demo else folders.store)
+    server = server_of(options, os.environ)
+    own = folders.shared_store if server else folders.store
+    store_path = options.store or (folders.demo_store if options.demo else own)
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)  # another kind of application cannot be here
     app.setApplicationName("brewdesk")
@@ -59,7 +70,7 @@ def main(argv: list[str]) -> int:
     faults.start_log(folders.state)
     crash_log = faults.start_crash_log(folders.state)
     try:
-        return _run(app, store_path, options, faults.RunMark(folders.state, store_path))
+        return _run(app, store_path, options, faults.RunMark(folders.state, store_path), server)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
@@ -70,7 +81,11 @@ def main(argv: list[str]) -> int:
 
 
 def _run(
-    app: QApplication, store_path: Path, options: argparse.Namespace, mark: faults.RunMark
+    app: QApplication,
+    store_path: Path,
+    options: argparse.Namespace,
+    mark: faults.RunMark,
+    server: str,
 ) -> int:
     from brewdesk.instance import Instance
 
@@ -90,7 +105,7 @@ def _run(
         return EXIT_TROUBLE
     try:
         ended_badly = mark.set()
-        code = _open_until_left(app, instance, store_path, options, ended_badly=ended_badly)
+        code = _open_until_left(app, instance, store_path, options, server, ended_badly=ended_badly)
     finally:
         instance.release()
     mark.clear()
@@ -102,6 +117,7 @@ def _open_until_left(
     instance: Instance,
     store_path: Path,
     options: argparse.Namespace,
+    server: str,
     *,
     ended_badly: bool,
 ) -> int:
@@ -113,7 +129,7 @@ def _open_until_left(
         said = ended_badly_words()
     while True:
         wanted: list[BackupInfo] = []
-        code = _open(app, instance, store_path, options, wanted, said)
+        code = _open(app, instance, store_path, options, server, wanted, said)
         if not wanted:
             return code
         said = _go_back(store_path, wanted[-1])
@@ -141,18 +157,22 @@ def _open(
     instance: Instance,
     store_path: Path,
     options: argparse.Namespace,
+    server: str,
     wanted: list[BackupInfo],
     said: str,
 ) -> int:
     """Open the pantry until it is left; ``wanted`` takes the backup to go back to, if any."""
     from brewdesk.endsignals import EndSignals
 
-    program = _open_program(app, store_path, options)
+    if server:
+        program = _open_shared(app, store_path, options, server)
+    else:
+        program = _open_program(app, store_path, options)
     if program is None:
         return EXIT_TROUBLE
     signals = EndSignals()
     signals.end_wanted.connect(program.leave)
-    restore = faults.install(program.window.tell_fault)
+    restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.
@@ -197,13 +217,31 @@ def _open_program(
     return None
 
 
-def _program(app: QApplication, store_path: Path, options: argparse.Namespace) -> Program:
+def _open_shared(
+    app: QApplication, store_path: Path, options: argparse.Namespace, server: str
+) -> Program | None:
+    """Open the pantry on a server; if that fails, say why."""
+    from brewdesk.services.records import StoreTrouble
+    from brewdesk.services.wording.problems import trouble_words
+
+    try:
+        return _program(app, store_path, options, server)
+    except StoreTrouble as trouble:
+        log.warning("the shared store could not be opened: %s", trouble.code)
+        _say(app, trouble_words(trouble))
+        return None
+
+
+def _program(
+    app: QApplication, store_path: Path, options: argparse.Namespace, server: str = ""
+) -> Program:
     from brewdesk.bootstrap import Program
 
     return Program(
         app,
         store_path,
         is_demo=options.demo,
+        server=server,
         session_start=session_start(store_path, options),
     )
 

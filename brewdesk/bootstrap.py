@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import logging
+import platform
+from datetime import datetime
 from pathlib import Path
 
 from PySide6.QtCore import QLocale, QObject, QTimer, Signal
@@ -19,6 +21,7 @@ from brewdesk.services.notices.port import Notice, Notifier
 from brewdesk.services.records import StoreTrouble
 from brewdesk.services.settings import TEXT_SCALE, THEME, ZONE
 from brewdesk.services.wording.starting import read_only_words
+from brewdesk.store.openstore import OpenStore
 from brewdesk.store.store import Store
 from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
@@ -48,8 +51,30 @@ def desktop_notifier(tray: Tray) -> Notifier:
     return TrayNotifier(tray)
 
 
+def open_shared(address: str, path: Path, *, now: datetime) -> OpenStore:
+    """Open the pantry on a server. ``path`` names the place of this desk's own files.
+
+    Raises
+    ------
+    StoreTrouble
+        If the server cannot be reached or does not let this desk in, or its store is of
+        another schema.
+    """
+    from brewdesk.store.desklocal import desk_identity
+    from brewdesk.store.errors import told
+    from brewdesk.store.serverstore import ServerStore
+
+    with told():
+        desk = desk_identity(path.parent, platform.node() or "brewdesk")
+    return ServerStore.open(address, path, desk=desk, now=now)
+
+
 class Program(QObject):
-    """One open pantry: store, services, window, tray. ``left`` fires when it was closed."""
+    """One open pantry: store, services, window, tray. ``left`` fires when it was closed.
+
+    With ``server``, the address of a database, ``store_path`` is no pantry: it names the place
+    beside which this desk keeps its photos and backups.
+    """
 
     left = Signal()
     has_begun = Signal()  # the first paint is done, and all that waited for it
@@ -64,6 +89,7 @@ class Program(QObject):
         store_path: Path,
         *,
         is_demo: bool = False,
+        server: str = "",
         clock: Clock | None = None,
         jobs: JobRunner | None = None,
         notifier: Notifier | None = None,
@@ -73,7 +99,11 @@ class Program(QObject):
         super().__init__()
         self._app = app
         self.clock = clock or SystemClock(self._zone_name)
-        self.store = Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
+        self.store: OpenStore = (
+            open_shared(server, store_path, now=self.clock.now())
+            if server
+            else Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
+        )
         self.jobs = jobs or Jobs()
         self.tray = tray or Tray()
         self.notifier = notifier or desktop_notifier(self.tray)
@@ -105,6 +135,7 @@ class Program(QObject):
         self.tray.show_wanted.connect(self.window.bring_forward)
         self.tray.quit_wanted.connect(self.window.ask_to_leave)
         self.desk.changes.changed.connect(self._on_changed)
+        self.desk.desks.became_keeper.connect(self._on_keeper)
         self._later = QTimer(self)
         self._later.setObjectName("after_first_paint")
         self._later.setSingleShot(True)
@@ -133,6 +164,7 @@ class Program(QObject):
         self._later.start(PATIENCE_MS)  # a window that is hidden or minimized is not painted
 
     def _after_first_paint(self) -> None:
+        self.desk.desks.start()
         self.notifier.start()
         self.background.start()
         self.desk.timers.start()
@@ -193,6 +225,8 @@ class Program(QObject):
         self._later.stop()
         self._half_hour.stop()
         self.background.stop()
+        self.desk.turns.stop()
+        self.desk.desks.stop()
         self.desk.calendar.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()
@@ -222,6 +256,10 @@ class Program(QObject):
         settings = self.desk.settings
         if (settings.get(THEME), settings.get(TEXT_SCALE)) != self._theme_now:
             self._apply_theme()
+
+    def _on_keeper(self) -> None:
+        if self.is_running:
+            self.desk.reminder_clock.evaluate()
 
     def _on_test_notice(self) -> None:
         self.notifier.show(

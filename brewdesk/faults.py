@@ -14,6 +14,8 @@ from pathlib import Path
 from types import TracebackType
 from typing import TextIO
 
+from brewdesk.store.errors import StoreTrouble
+
 log = logging.getLogger("brewdesk")
 
 LOG_BYTES = 512_000
@@ -99,8 +101,13 @@ def stop_log() -> None:
                 handler.close()
 
 
-def install(tell: Callable[[str], None]) -> Callable[[], None]:
+def install(
+    tell: Callable[[str], None], tell_away: Callable[[StoreTrouble], None] | None = None
+) -> Callable[[], None]:
     """Send every uncaught error to the log, and its first line to ``tell``.
+
+    That a shared store cannot be reached is no mistake of the program, wherever it is found
+    out: ``tell_away`` is told instead.
 
     Returns what puts the hooks back. Slots swallow exceptions into ``sys.excepthook``,
     so without this a fault in a button would pass unseen.
@@ -112,6 +119,14 @@ def install(tell: Callable[[str], None]) -> Callable[[], None]:
     ) -> None:
         if issubclass(kind, KeyboardInterrupt):
             before(kind, error, trace)
+            return
+        if (
+            tell_away is not None
+            and isinstance(error, StoreTrouble)
+            and error.code == "not_connected"
+        ):
+            log.warning("the shared store could not be read: %s", error.code)
+            tell_away(error)
             return
         log.error("uncaught", exc_info=(kind, error, trace))
         before(kind, error, trace)

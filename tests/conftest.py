@@ -158,3 +158,14 @@ def error_log():
     yield log
     logging.getLogger().removeHandler(log)
     assert not log.complaints(), "\n".join(log.complaints())
+
+
+@pytest.fixture(scope="session")
+def pg_server():
+    """A PostgreSQL server of this run's own; a database of it is as good as a fresh file."""
+    from tests.helpers.pgserver import PgServer
+
+    server = PgServer()
+    server.start()
+    yield server
+    server.close()

@@ -247,6 +247,9 @@ class _Flow:
             if self._break(self._row_height(cells, grid, width)):
                 self._row(grid.headers, grid, left, width, is_head=True)
             self._row(cells, grid, left, width)
+        thinned = grid.thinned_words() if self._document.is_one_page else ""
+        if thinned:
+            self._y += self._text(thinned, left, self._y, width, 8.5, "muted")
         self._y += self._mm(1.5)
 
     def _row_height(self, cells: Sequence[str], grid: Grid, width: float) -> float:

@@ -8,8 +8,8 @@ from pathlib import Path
 
 from brewdesk.store.backup import Inside, backups, look_inside
 from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.openstore import OpenStore
 from brewdesk.store.records import Act, BackupInfo
-from brewdesk.store.store import Store
 
 _ACTS_AT_A_TIME = 500
 
@@ -62,7 +62,7 @@ def newest_sound(views: tuple[BackupView, ...]) -> int | None:
     return next((place for place, view in enumerate(views) if view.is_sound), None)
 
 
-def would_be_lost(store: Store, view: BackupView, *, name_at_most: int = 8) -> WouldBeLost:
+def would_be_lost(store: OpenStore, view: BackupView, *, name_at_most: int = 8) -> WouldBeLost:
     """Say what going back to a backup would take from the pantry that is open.
 
     Raises

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from pathlib import Path
 from threading import Event
 
@@ -15,6 +16,7 @@ from brewdesk.services.importing import examine_export, import_export
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.wholecopy import copy_everything
 from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.wholetables import StillCopy
 
 _STEP = 0.01  # progress is told in hundredths; more would only keep the window busy
 
@@ -37,13 +39,21 @@ class CarryingOut(QObject):
         self._clock = clock
         self._stop = Event()
 
-    def export(self, store_path: Path, target: Path, *, program: str, guide: str) -> None:
+    def export(
+        self,
+        store_path: Path,
+        target: Path,
+        *,
+        program: str,
+        guide: str,
+        copying: Callable[[Path], AbstractContextManager[StillCopy]] | None = None,
+    ) -> None:
         """Begin to write everything into an archive."""
         stop, progress, now = self._begin(), self._progress(), self._clock.now()
         self._run(
             lambda: export_everything(
                 store_path, target, now=now, program=program, guide=guide, progress=progress,
-                is_cancelled=stop.is_set,
+                is_cancelled=stop.is_set, copying=copying,
             ),
             self.finished.emit,
         )  # fmt: skip

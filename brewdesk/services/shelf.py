@@ -15,7 +15,7 @@ from brewdesk.services.placelog import LatestTemperature
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import no_window
 from brewdesk.services.settings import Settings
-from brewdesk.services.shelfrows import ShelfRows
+from brewdesk.services.shelfrows import KnownReminders, ShelfRows
 from brewdesk.store.records import Batch, Care, Culture, Reading, Reminder, Step, Transfer, Vessel
 from culturecore import safety
 from culturecore import vessels as shapes
@@ -31,7 +31,7 @@ from culturecore.stages import (
     VesselShape,
 )
 
-_JARS_AT_ONCE = 8  # are looked at within a turn of the window's thread
+_JARS_AT_ONCE = 4  # are looked at in one step
 _KEPT = 1024
 
 _NEXT_OF_REMINDER = {
@@ -114,11 +114,14 @@ class Shelf:
         *,
         window_of: Callable[[int], TastingWindow | None] = no_window,
         band: Callable[[], TasteBand] | None = None,
+        known_reminders: KnownReminders = lambda: None,
     ) -> None:
         self._door = door
         self._band = band if band is not None else lambda: set_band(settings)
         self._window_of = window_of
-        self._rows = ShelfRows(door)  # kept: the shelf is looked at again at every word
+        self._rows = ShelfRows(
+            door, known_reminders
+        )  # kept: the shelf is looked at again at every word
 
     def jars(self) -> tuple[JarView, ...]:
         """Return the jars in shelf order; retired vessels are not on the shelf."""

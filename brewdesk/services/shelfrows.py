@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING, TypeVar
 
 from brewdesk.services.changes import Change, Topic
@@ -23,13 +23,18 @@ _ALL = 1_000_000
 _MEASURED = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
 
 V = TypeVar("V")
+KnownReminders = Callable[[], Sequence[Reminder] | None]
 
 
 class ShelfRows:
-    """What was read of the store, sorted by what it belongs to. Kept until it changes."""
+    """What was read of the store, sorted by what it belongs to. Kept until it changes.
 
-    def __init__(self, door: Door) -> None:
+    ``known_reminders`` gives all open reminders if somebody has read them already.
+    """
+
+    def __init__(self, door: Door, known_reminders: KnownReminders = lambda: None) -> None:
         self._door = door
+        self._known_reminders = known_reminders
         self._vessels: tuple[Vessel, ...] | None = None
         self._batch_in: dict[int, Batch | None] = {}
         self._cultures: dict[int, Culture] | None = None
@@ -79,6 +84,10 @@ class ShelfRows:
             if rows is None:
                 return read
         if self._reminders_of is None:
+            known = self._known_reminders()
+            if known is not None:
+                self._sort_reminders(known)
+                return self._piece(vessels, batches)
             return self._read_all_reminders if batches == _ALL else self._read_reminders
         unread = [row.id for row in self._shown() if row.id not in self._readings_of]
         if unread:

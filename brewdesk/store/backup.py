@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import logging
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
@@ -36,8 +36,16 @@ def backup_folder(store_path: Path) -> Path:
     return store_path.parent / "backups" / store_path.stem
 
 
-def make_backup(store_path: Path, reason: str, *, now: datetime) -> BackupInfo:
+def make_backup(
+    store_path: Path,
+    reason: str,
+    *,
+    now: datetime,
+    copying: Callable[[Path, Path], None] = copy_store,
+) -> BackupInfo:
     """Copy the store, prove the copy, describe it, then thin out the older ones.
+
+    ``copying`` writes a copy of the store at its first argument into its second, which exists.
 
     Raises
     ------
@@ -55,7 +63,7 @@ def make_backup(store_path: Path, reason: str, *, now: datetime) -> BackupInfo:
             leftover.unlink(missing_ok=True)
         copy = unfinished(target)
         try:
-            copy_store(store_path, copy)
+            copying(store_path, copy)
             described = _describe(copy, target, reason, now)
             _write_sidecar(described)
             put_in_place(copy, target)

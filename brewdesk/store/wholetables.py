@@ -23,7 +23,8 @@ from brewdesk.store.engine import connect, opened
 from brewdesk.store.errors import RowRefused, StoreTrouble, told
 from brewdesk.store.files import copy_store, discard, unfinished
 from brewdesk.store.migrate import CURRENT, lay_out, migrate_store
-from brewdesk.store.schema import SCHEMA_NUMBER, SHELF_TABLES, metadata
+from brewdesk.store.schema import SCHEMA_NUMBER, SHELF_TABLES
+from brewdesk.store.tableparts import metadata
 
 Plain = str | int | float | bytes | None
 PlainRow = tuple[Plain, ...]
@@ -95,13 +96,13 @@ class StillCopy:
         """Return how many rows a table has."""
         return int(self._connection.execute(f'SELECT count(*) FROM "{table}"').fetchone()[0])
 
-    def rows(self, table: TableShape) -> Iterator[PlainRow]:
-        """Give the rows of a table in the order of their keys."""
+    def rows(self, table: TableShape, *, order: str = "rowid") -> Iterator[PlainRow]:
+        """Give the rows of a table in the order of their keys, or of the columns given."""
         names = ", ".join(f'"{column.name}"' for column in table.columns)
         # The rowid is the id where there is one, and the order of writing where there is none.
         with told():
             yield from self._connection.execute(
-                f'SELECT {names} FROM "{table.name}" ORDER BY rowid'
+                f'SELECT {names} FROM "{table.name}" ORDER BY {order}'
             )
 
     def last_ids(self) -> dict[str, int]:

@@ -205,9 +205,18 @@ class BackupsDialog(QDialog):
         clock = self._desk.clock
         self.inside.setText(inside_words(view, clock.now(), clock.zone()))
         set_role(self.inside, "" if view.is_sound else "error")
-        self.restore.setEnabled(view.is_sound and not self._desk.store.is_read_only)
+        store = self._desk.store
+        self.restore.setEnabled(view.is_sound and not store.is_read_only and not store.is_shared)
         self.lost.setText("")
-        if view.is_sound:
+        if store.is_shared:
+            # Other desks have it open: nothing may be put in its place behind their backs.
+            self.lost.setText(
+                self.tr(
+                    "This pantry is on a server that other desks may be using. To go back, close "
+                    "it at every desk and move the backup there with “brewdesk move-store”."
+                )
+            )
+        elif view.is_sound:
             try:
                 lost = would_be_lost(self._desk.store, view)
             except StoreTrouble as trouble:

@@ -47,6 +47,7 @@ if TYPE_CHECKING:
     from brewdesk.widgets.historypage import HistoryPage
     from brewdesk.widgets.labelspage import LabelsPage
     from brewdesk.widgets.planpage import PlanPage
+    from brewdesk.widgets.storespage import StoresPage
 
 MINUTE_MS = 60_000
 _WORTH_SAYING_S = 3_600.0  # by which the clock was put back
@@ -97,6 +98,7 @@ class MainWindow(QMainWindow):
         self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._minute.setInterval(MINUTE_MS)
         self._minute.timeout.connect(self._on_minute)
+        desk.fizz_forecasts.ready.connect(self._refresh_bottle_count)
         self._was_hidden = False
 
     def _connect(self) -> None:
@@ -204,6 +206,7 @@ class MainWindow(QMainWindow):
             "show_bottles": lambda: self.show_page("bottles"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
+            "show_stores": lambda: self.show_page("stores"),
             "show_history": lambda: self.show_page("history"),
             "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),
@@ -330,13 +333,24 @@ class MainWindow(QMainWindow):
             self.open_culture(item.culture.id)
         elif item.bottling is not None:
             self.open_bottling(item.bottling.id)
+        elif item.supply_id is not None:
+            self.open_supply(item.supply_id)
         else:
             self.show_page("due")
+
+    def open_supply(self, supply_id: int) -> None:
+        """Show one supply of the stores."""
+        self.show_page("stores")
+        cast("StoresPage", self.page("stores")).show_supply(supply_id)
 
     def show_history(self, subject: Subject) -> None:
         """Show the whole life of a batch, a culture, a vessel or a place."""
         self.show_page("history")
         cast("HistoryPage", self.page("history")).show_subject(subject)
+
+    def show_batch_history(self, batch_id: int) -> None:
+        """Show the whole life of a batch."""
+        self.show_history(Subject(SubjectKind.BATCH, batch_id))
 
     def make_label(self, record: str, record_id: int) -> None:
         """Go to the labels with one record chosen: "vessel", "batch" or "culture"."""
