@@ -125,6 +125,7 @@ def test_going_back_to_a_backup_in_the_window_and_forward_again(pantry, state):
 
 
 def test_a_session_that_ends_closes_the_program_in_order(pantry, state):
+    acts = [line for line in everything(pantry.path) if line.startswith(("act:", "reading:"))]
     for number in (signal.SIGTERM, signal.SIGHUP, signal.SIGINT):
         program = WholeProgram(["begun"], ["--store", str(pantry.path)], **state)
         program.until("begun")
@@ -133,6 +134,8 @@ def test_a_session_that_ends_closes_the_program_in_order(pantry, state):
         assert not pantry.path.with_name(pantry.path.name + ".lock").exists()
     again, program = run(["begun", "leave"], pantry.path, **state)
     assert again == 0
+    left = [line for line in everything(pantry.path) if line.startswith(("act:", "reading:"))]
+    assert left == acts
     assert "did not end in order" not in log_of(state)
 
 
