@@ -37,6 +37,7 @@ IN_README = frozenset(
         "cultures-light",
         "photos-light",
         "history-dark",
+        "lookback-light",
         "places-light",
         "plan-light",
         "shelf-brewing-light",
@@ -183,6 +184,8 @@ class Studio:
         self._shoot(window, f"cultures-{scheme}")
         window.show_history(Subject(SubjectKind.CULTURE, chosen.culture.id))
         self._shoot(window, f"history-{scheme}")
+        window.look_back()
+        self._shoot(window, f"lookback-{scheme}")
 
     def _photos(self, program: Program, scheme: str) -> None:
         """A jar's photos with the last look, and the guided look itself."""

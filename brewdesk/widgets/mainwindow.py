@@ -197,6 +197,7 @@ class MainWindow(QMainWindow):
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
             "show_history": lambda: self.show_page("history"),
+            "look_back": self.look_back,
             "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
@@ -329,6 +330,11 @@ class MainWindow(QMainWindow):
         """Show the whole life of a batch, a culture, a vessel or a place."""
         self.show_page("history")
         cast("HistoryPage", self.page("history")).show_subject(subject)
+
+    def look_back(self) -> None:
+        """Show what the pantry has learned."""
+        self.show_page("history")
+        cast("HistoryPage", self.page("history")).turn_to("look_back")
 
     def make_label(self, record: str, record_id: int) -> None:
         """Go to the labels with one record chosen: "vessel", "batch" or "culture"."""
