@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta, tzinfo
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 from zoneinfo import ZoneInfo
 
 if TYPE_CHECKING:
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from brewdesk.bootstrap import Program
     from brewdesk.services.desk import Desk
     from brewdesk.widgets.acidchart import AcidChart
+    from brewdesk.widgets.historypage import HistoryPage
 
 ROOT = Path(__file__).resolve().parents[1]
 SERIES = ROOT / "tests" / "cases" / "series" / "hafsari_2021_black_mean.csv"
@@ -185,6 +186,8 @@ class Studio:
         window.show_history(Subject(SubjectKind.CULTURE, chosen.culture.id))
         self._shoot(window, f"history-{scheme}")
         window.look_back()
+        history = cast("HistoryPage", window.page("history"))
+        self._wait_for(lambda: history.look_back is not None and history.look_back.view is not None)
         self._shoot(window, f"lookback-{scheme}")
 
     def _photos(self, program: Program, scheme: str) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QLocale, Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QFrame, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
@@ -36,6 +36,7 @@ from brewdesk.widgets.twocolumns import TwoColumns
 
 CHANGE_MS = 150  # several changes at once are one question
 BUSY_AFTER_MS = 250
+_NOTHING_PX = 90 * SPACE
 _WIDE_LETTERS = 108  # of both columns; the plots are readable in half of that
 
 
@@ -120,7 +121,12 @@ class LookBackPage(QWidget):
         column = QVBoxLayout(page)
         column.setSpacing(2 * SPACE)
         column.addStretch(1)
-        column.addWidget(self.nothing)
+        self.nothing.setMaximumWidth(_NOTHING_PX)
+        middle = QHBoxLayout()  # a label told to stand in the middle would wrap too soon
+        middle.addStretch(1)
+        middle.addWidget(self.nothing, 100)
+        middle.addStretch(1)
+        column.addLayout(middle)
         column.addWidget(self.nothing_clear, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addStretch(2)
         return page
