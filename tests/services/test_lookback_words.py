@@ -10,7 +10,8 @@ from PySide6.QtCore import QLocale
 
 from brewdesk.services.lookbackfacts import Past, PastBatch
 from brewdesk.services.lookbackgroups import Factor, Measure, Question
-from brewdesk.services.lookbackview import LossKind, Tally, view_of
+from brewdesk.services.lookbacklosses import LossKind
+from brewdesk.services.lookbackview import Tally, view_of
 from brewdesk.services.losscauses import Cause
 from brewdesk.services.paperdoc import Drawing, Grid, Para
 from brewdesk.services.wording.amounts import plain

@@ -353,10 +353,18 @@ def _tastes(view: LookBackView) -> str:
 def _bottles(view: LookBackView) -> str:
     fizz = view.fizz
     if not fizz.count:
-        return ""
+        return _vented(view).strip()
     found = _t("Of {count} bottles opened {right} were right, {under} too flat, {over} gushed")
     found = found.format(count=fizz.count, right=fizz.right, under=fizz.under, over=fizz.over)
-    return f"{found}{_share_words(fizz.count, fizz.right_share)}."
+    return f"{found}{_share_words(fizz.count, fizz.right_share)}.{_vented(view)}"
+
+
+def _vented(view: LookBackView) -> str:
+    if not view.vented:
+        return ""
+    if view.vented == 1:
+        return " " + _t("Bottles were vented once.")
+    return " " + _t("Bottles were vented {count} times.").format(count=view.vented)
 
 
 def _share_words(count: int, interval: Interval | None) -> str:
