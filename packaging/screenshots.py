@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta, tzinfo
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 from zoneinfo import ZoneInfo
 
 if TYPE_CHECKING:
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from brewdesk.bootstrap import Program
     from brewdesk.services.desk import Desk
     from brewdesk.widgets.acidchart import AcidChart
+    from brewdesk.widgets.historypage import HistoryPage
 
 ROOT = Path(__file__).resolve().parents[1]
 SERIES = ROOT / "tests" / "cases" / "series" / "hafsari_2021_black_mean.csv"
@@ -37,6 +38,7 @@ IN_README = frozenset(
         "cultures-light",
         "photos-light",
         "history-dark",
+        "lookback-light",
         "places-light",
         "plan-light",
         "shelf-brewing-light",
@@ -183,6 +185,10 @@ class Studio:
         self._shoot(window, f"cultures-{scheme}")
         window.show_history(Subject(SubjectKind.CULTURE, chosen.culture.id))
         self._shoot(window, f"history-{scheme}")
+        window.look_back()
+        history = cast("HistoryPage", window.page("history"))
+        self._wait_for(lambda: history.look_back is not None and history.look_back.view is not None)
+        self._shoot(window, f"lookback-{scheme}")
 
     def _photos(self, program: Program, scheme: str) -> None:
         """A jar's photos with the last look, and the guided look itself."""

@@ -83,6 +83,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("show_cultures", "view", _tr("&Cultures"), "Ctrl+5"),
         ActionSpec("show_stores", "view", _tr("Stor&es"), "Ctrl+0"),
         ActionSpec("show_history", "view", _tr("&History"), "Ctrl+6"),
+        ActionSpec("look_back", "view", _tr("Look &back"), "Ctrl+Shift+B"),
         ActionSpec("show_labels", "view", _tr("&Labels"), "Ctrl+7"),
         ActionSpec("show_reckoner", "view", _tr("&Reckon"), "Ctrl+8"),
         ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+9"),
