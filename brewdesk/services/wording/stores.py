@@ -281,8 +281,8 @@ def problems() -> dict[tuple[str, str], str]:
         ("supply_id", "supply_planned"): _t("{value} is planned with it. Change that plan first."),
         ("bottling_id", "not_emptied"): _t("The bottles are not empty yet by the records."),
         ("bottling_id", "no_bottles_out"): _t("None of its bottles are out."),
-        ("tea_supply_id", "retired"): _t("{value} is no longer on the list of the stores."),
-        ("sugar_supply_id", "retired"): _t("{value} is no longer on the list of the stores."),
+        ("", "too_long"): _t("Please keep it shorter."),
+        ("", "retired"): _t("{value} is no longer on the list of the stores."),
         ("", "wrong_kind"): _t("{value} is not for that."),
     }
 
