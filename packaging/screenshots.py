@@ -45,6 +45,8 @@ IN_README = frozenset(
         "readings-tasting-light",
         "due-dark",
         "bottles-light",
+        "stores-light",
+        "costs-light",
         "reckoner-light",
         "published-day-3-light",
         "published-day-6-light",
@@ -168,6 +170,7 @@ class Studio:
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
             self._cultures_and_history(program, scheme)
+            self._stores(program, scheme)
             self._photos(program, scheme)
             self._places(program, scheme)
             self._carrying(program, scheme)
@@ -189,6 +192,22 @@ class Studio:
         history = cast("HistoryPage", window.page("history"))
         self._wait_for(lambda: history.look_back is not None and history.look_back.view is not None)
         self._shoot(window, f"lookback-{scheme}")
+
+    def _stores(self, program: Program, scheme: str) -> None:
+        """What is in the stores, and what the year's batches cost; the shop's price is invented."""
+        from typing import cast
+
+        from brewdesk.services.batchcosts import ShopPrice
+        from brewdesk.widgets.storespage import StoresPage
+
+        window, costs = program.window, program.desk.batch_costs
+        costs.put_shop_price(ShopPrice(minor=420, currency=costs.currency()))
+        window.show_page("stores")
+        page = cast("StoresPage", window.page("stores"))
+        page.tabs.setCurrentWidget(page.stock)
+        self._shoot(window, f"stores-{scheme}")
+        page.tabs.setCurrentWidget(page.costs)
+        self._shoot(window, f"costs-{scheme}")
 
     def _photos(self, program: Program, scheme: str) -> None:
         """A jar's photos with the last look, and the guided look itself."""
