@@ -157,9 +157,10 @@ class ServerStore(OpenStore):
         on_keeper: Callable[[], None],
         heartbeat_s: float = HEARTBEAT_S,
     ) -> None:
-        """Hear what all desks commit, this one too, until `close`. All of these are called on another thread.
+        """Hear what all desks commit, this one too, until `close`.
 
-        While the server is lost, units are refused at once, and nobody waits.
+        All of these are called on another thread. While the server is lost, units are refused
+        at once, and nobody waits.
         """
 
         def lost() -> None:

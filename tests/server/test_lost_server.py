@@ -7,10 +7,12 @@ import signal
 import subprocess
 import sys
 import textwrap
+from contextlib import contextmanager
 
 import pytest
 
-from brewdesk.services.history import History
+from brewdesk import faults
+from brewdesk.services.changes import Topic
 from brewdesk.store.desklocal import DeskIdentity
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.serverstore import ServerStore
@@ -31,25 +33,26 @@ def pg_server():
     server.close()
 
 
-@pytest.fixture(params=["stop", "kill"])
-def lose(request, shared, pg_server):
-    """Take the server away, and wait until a window says so."""
+@contextmanager
+def away(shared, pg_server, program, how):
+    """Take the server away until a window says so; start it afterwards, until it was found.
 
-    def losing(program):
-        getattr(pg_server, request.param)()
-        shared.qtbot.waitUntil(program.window.centralWidget().desk_line.isVisible, timeout=BACK_MS)
+    Pages that look meanwhile find nothing: the program's own hook tells that, below.
+    """
+    line = program.window.centralWidget().desk_line
+    with shared.qtbot.capture_exceptions() as caught:
+        how()
+        shared.qtbot.waitUntil(line.isVisible, timeout=BACK_MS)
+        yield
+        with shared.qtbot.waitSignal(program.desk.desks.connection_changed, timeout=BACK_MS):
+            pg_server.start()
+            program.store._listener.look()
+    assert {getattr(error, "code", error) for _, error, _ in caught} <= {"not_connected"}
+    assert not line.isVisible()
 
-    return losing
 
-
-def back(shared, pg_server, program):
-    """Start the server again, and wait until the window has found it."""
-    pg_server.start()
-    with shared.qtbot.waitSignal(program.desk.desks.connection_changed, timeout=BACK_MS):
-        program.store._listener.look()
-
-
-def test_a_window_outlives_its_server(shared, anna, pg_server, lose, qtbot):
+@pytest.mark.parametrize("how", ["stop", "kill"])
+def test_a_window_outlives_its_server(shared, anna, pg_server, how, qtbot):
     plan_batch(anna.desk, vessel="Invented crock")
     (crock,) = anna.desk.vessels.all()
     form = VesselDialog(anna.desk, crock)
@@ -57,42 +60,40 @@ def test_a_window_outlives_its_server(shared, anna, pg_server, lose, qtbot):
     form.open()
     form.name.setText("What Anna typed")
 
-    lose(anna)
-    form.save.click()
+    with away(shared, pg_server, anna, getattr(pg_server, how)):
+        form.save.click()
 
-    assert form.isVisible()
-    assert form.name.text() == "What Anna typed"
-    assert "does not answer" in form.trouble.text()
-    with pytest.raises(StoreTrouble) as caught:
-        anna.desk.vessels.edit(crock.id, name="Lost")
-    assert caught.value.code == "not_connected"
-
-    back(shared, pg_server, anna)
+        assert form.isVisible()
+        assert form.name.text() == "What Anna typed"
+        assert "does not answer" in form.trouble.text()
+        with pytest.raises(StoreTrouble) as caught:
+            anna.desk.vessels.edit(crock.id, name="Lost")
+        assert caught.value.code == "not_connected"
     form.save.click()
 
     assert not form.isVisible()
-    assert not anna.window.centralWidget().desk_line.isVisible()
     assert [vessel.name for vessel in anna.desk.vessels.all()] == ["What Anna typed"]
 
 
 def test_what_was_missed_is_read_when_the_server_is_back(shared, anna, pg_server, qtbot):
-    pg_server.stop()
-    qtbot.waitUntil(anna.window.centralWidget().desk_line.isVisible, timeout=BACK_MS)
-    pg_server.start()
-    other = ServerStore.open(
-        shared.address, shared.folder / "o", desk=DeskIdentity("o" * 32, "Ben"), now=DEFAULT_START
-    )
-    from brewdesk.services.changes import Changes
-    from brewdesk.services.door import Door
-    from brewdesk.services.vessels import Vessels
+    heard = []
+    anna.desk.changes.changed.connect(heard.append)
 
-    vessels = Vessels(Door(other, shared.clock, Changes()))
-    vessels.ensure_place()
-    other.close()
-    anna.store._listener.look()
+    with away(shared, pg_server, anna, pg_server.stop):
+        heard.clear()
 
-    qtbot.waitUntil(lambda: len(anna.desk.vessels.places()) == 1, timeout=BACK_MS)
-    assert isinstance(anna.desk.history, History)
+    assert Topic.EVERYTHING in [change.topics for change in heard]
+
+
+def test_a_page_that_finds_no_server_is_no_fault_of_the_program():
+    faults_told, troubles = [], []
+    restore = faults.install(faults_told.append, troubles.append)
+    trouble = StoreTrouble("not_connected", "invented")
+
+    sys.excepthook(StoreTrouble, trouble, None)
+
+    restore()
+    assert (faults_told, troubles) == ([], [trouble])
 
 
 WRITER = """
