@@ -60,10 +60,12 @@ class SharedPantry:
 @pytest.fixture
 def shared(qapp, qtbot, tmp_path, pg_server) -> Iterator[SharedPantry]:
     with look_kept(qapp):
-        made = SharedPantry(qapp, tmp_path, pg_server.make_store(), qtbot)
+        address = pg_server.make_store()
+        made = SharedPantry(qapp, tmp_path, address, qtbot)
         yield made
         for program in tuple(made.open_ones):
             made.close(program)
+        pg_server.drop(address)
 
 
 @pytest.fixture
