@@ -14,8 +14,10 @@ from brewdesk.services.door import Door
 from brewdesk.services.ending import close_drawn_off, end_batch
 from brewdesk.services.names import tidy_name
 from brewdesk.services.settings import CULTURE_LIMIT_C, Settings
+from brewdesk.services.trialjars import forget_batch
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.services.wording.stages import name_of
+from brewdesk.services.wording.trials import given_up_reason
 from brewdesk.store.records import Batch, BatchDraft, Vessel
 from culturecore import drinkverdicts, safety, sweettea
 from culturecore.errors import ImpossibleInput
@@ -214,6 +216,7 @@ class Batches:
             # Starter lent to it has left its jar all the same, but went nowhere that is known.
             for lent in unit.transfers.where(to_batch_id=batch_id):
                 unit.transfers.change(lent.id, to_batch_id=None)
+            forget_batch(unit, batch_id, given_up_reason())
             unit.batches.remove(batch_id)
             forming.drop(unit, batch, self._door.clock.now())
 

@@ -60,6 +60,7 @@ from brewdesk.services.sound import Sound
 from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
+from brewdesk.services.trials import Trials
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.store import Store
 
@@ -111,6 +112,7 @@ class Desk:
     sound: Sound
     label_sheets: LabelSheets
     label_sources: LabelSources
+    trials: Trials
 
     @property
     def store_path(self) -> Path:
@@ -259,6 +261,7 @@ def build_desk(
         sound=sound,
         label_sheets=LabelSheets(store, changes),
         label_sources=LabelSources(door, window_of=forecasts.window_of),
+        trials=Trials(door, batches, forecast_of=forecasts.newest),
     )
 
 
