@@ -24,6 +24,7 @@ from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.clock import Clock
 from brewdesk.services.culturecare import CultureCare
 from brewdesk.services.cultures import Cultures
+from brewdesk.services.demotrial import DemoTrial
 from brewdesk.services.door import Door, Units
 from brewdesk.services.growing import Growing
 from brewdesk.services.jarnow import JarNow
@@ -33,6 +34,7 @@ from brewdesk.services.quantities import Quantities
 from brewdesk.services.readings import Readings
 from brewdesk.services.reminder_rules import wall_instant
 from brewdesk.services.settings import Settings
+from brewdesk.services.trials import Trials
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.records import (
     BottleCheckDraft,
@@ -163,6 +165,15 @@ class _Story:
         self._readings = Readings(door, Quantities(settings))
         self._bottlings = Bottlings(door, self._batches, JarNow(door).liquid)
         self._ids: dict[str, int] = {}
+        self._trial = DemoTrial(
+            vessels=self._vessels,
+            batches=self._batches,
+            brewing=self._brewing,
+            readings=self._readings,
+            trials=Trials(door, self._batches),
+            clock=self._clock,
+            ids=self._ids,
+        )
         self._events: list[tuple[datetime, int, Callable[[], object]]] = []
 
     def tell(self) -> None:
@@ -174,6 +185,7 @@ class _Story:
         self._grow_one()
         self._log_places()
         self._fill_bottles()
+        self._trial.tell(self._at)
         self._plan_tomorrow()
         self._brew_now()
         for instant, _, do in sorted(self._events, key=lambda event: event[:2]):

@@ -107,6 +107,11 @@ class Trials:
         """
         return self._reader.view(trial_id)
 
+    def arms(self, trial_id: int) -> tuple[TrialArm, ...]:
+        """Return the levels of a trial, also while it is blind: whoever brews knows them."""
+        with self._door.store.read() as unit:
+            return unit.trial_arms.where(trial_id=trial_id, order_by="position")
+
     def scatter(self, outcome: TrialOutcome) -> tuple[float | None, int]:
         """Return how far like jars lie apart by the trials there are, and from how many jars.
 

@@ -79,6 +79,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("show_bottles", "view", _tr("B&ottles"), "Ctrl+3"),
         ActionSpec("show_due", "view", _tr("&Due"), "Ctrl+4"),
         ActionSpec("show_cultures", "view", _tr("&Cultures"), "Ctrl+5"),
+        ActionSpec("show_trials", "view", _tr("T&rials"), "Ctrl+Shift+T"),
         ActionSpec("show_history", "view", _tr("&History"), "Ctrl+6"),
         ActionSpec("show_labels", "view", _tr("&Labels"), "Ctrl+7"),
         ActionSpec("show_reckoner", "view", _tr("&Reckon"), "Ctrl+8"),

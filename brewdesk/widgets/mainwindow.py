@@ -196,6 +196,7 @@ class MainWindow(QMainWindow):
             "show_bottles": lambda: self.show_page("bottles"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
+            "show_trials": lambda: self.show_page("trials"),
             "show_history": lambda: self.show_page("history"),
             "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),

@@ -1,0 +1,99 @@
+"""Draw the curves of a trial over each other. Imports pyqtgraph, so import it late."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+import pyqtgraph as pg
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QPen
+from PySide6.QtWidgets import QApplication, QWidget
+
+from brewdesk.services.trialcurves import JarCurve, TrialCurves
+from brewdesk.widgets.acidplot import CurvePlot
+from brewdesk.widgets.armlook import ArmLook, look_of
+from brewdesk.widgets.plotspec import PlotSpec
+from brewdesk.widgets.theme import Tokens
+
+_LEFT_OUT_ALPHA = 90
+_JAR_ALPHA = 170
+
+
+class TrialPlot(CurvePlot):
+    """One thin line a jar, one thick line the mean of a level, dashed where pH 3.2 lies."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(lambda _day: "", parent)
+
+    def draw_curves(self, curves: TrialCurves, spec: PlotSpec, colours: Tokens) -> None:
+        """Show the curves; ``spec`` has the ranges and the points that answer the pointer."""
+        self.draw(spec, colours)
+        for line in spec.lines:
+            self._add(
+                pg.InfiniteLine(line.value, angle=0, pen=self._dashes(colours.ink, 1.2, 5, 4)), -8
+            )
+        tells_codes = all(jar.arm is None for jar in curves.jars)
+        for jar in curves.jars:
+            self._draw_jar(jar, colours, tells_code=tells_codes)
+        for arm, mean in curves.means:
+            self._draw_mean(look_of(arm), mean, colours)
+
+    def _draw_lines(self, spec: PlotSpec, colours: Tokens) -> None:
+        """Leave the limit's red alone: the threshold of a trial is no danger."""
+        for line in spec.lines:
+            self._add_text(
+                line.label, 1.0, line.value, colours.muted, colours.surface, anchor=(1.0, 1.0)
+            )
+
+    def _draw_points(self, spec: PlotSpec, colours: Tokens) -> None:
+        """Draw none: each jar draws its own, in its level's shape."""
+
+    def _draw_jar(self, jar: JarCurve, colours: Tokens, *, tells_code: bool) -> None:
+        look = look_of(jar.arm)
+        colour = QColor(look.colour(colours))
+        colour.setAlpha(_JAR_ALPHA if jar.is_counted else _LEFT_OUT_ALPHA)
+        days = _array([point.day for point in jar.points])
+        values = _array([point.value for point in jar.points])
+        pen = self._styled(colour, 1.2, look)
+        if not jar.is_counted:
+            pen.setStyle(Qt.PenStyle.DotLine)
+        self._add(pg.PlotCurveItem(days, values, pen=pen, antialias=True), -2)
+        dots = pg.ScatterPlotItem(
+            days,
+            values,
+            symbol=look.symbol,
+            size=8,
+            pen=self._pen(look.colour(colours), 1.0),
+            brush=QColor(colours.surface) if not jar.is_counted else colour,
+            antialias=True,
+        )
+        self._add(dots, 2)
+        if tells_code:
+            text = pg.TextItem(jar.code, color=QColor(colours.ink), anchor=(0.0, 0.5))
+            font = QApplication.font()
+            font.setPointSizeF(font.pointSizeF() * 0.82)
+            text.setFont(font)
+            text.setPos(jar.points[-1].day + 0.12, jar.points[-1].value)
+            self._add(text, 8)
+
+    def _draw_mean(
+        self, look: ArmLook, line: Sequence[tuple[float, float]], colours: Tokens
+    ) -> None:
+        pen = self._styled(QColor(look.colour(colours)), 3.6, look)
+        days, values = _array([day for day, _ in line]), _array([value for _, value in line])
+        self._add(pg.PlotCurveItem(days, values, pen=pen, antialias=True), 5)
+
+    def _styled(self, colour: QColor, width: float, look: ArmLook) -> QPen:
+        pen = self._pen(colour.name(), width)
+        pen.setColor(colour)
+        if look.dashes:
+            pen.setDashPattern([part * 1.4 / max(width, 1.0) for part in look.dashes])
+            pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        return pen
+
+
+def _array(values: Sequence[float]) -> Any:  # noqa: ANN401  # numpy comes with pyqtgraph, late
+    from numpy import asarray
+
+    return asarray(values, dtype=float)
