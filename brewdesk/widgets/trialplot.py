@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QPen
 from PySide6.QtWidgets import QApplication, QWidget
 
 from brewdesk.services.trialcurves import JarCurve, TrialCurves
-from brewdesk.widgets.acidplot import CurvePlot
+from brewdesk.widgets.acidplot import CurvePlot, DayAxis
 from brewdesk.widgets.armlook import ArmLook, look_of
 from brewdesk.widgets.plotspec import PlotSpec
 from brewdesk.widgets.theme import Tokens
@@ -20,11 +20,23 @@ _LEFT_OUT_ALPHA = 90
 _JAR_ALPHA = 170
 
 
+class TrialDayAxis(DayAxis):
+    """Days of the jars without dates, which differ where jars begin on different days."""
+
+    def __init__(self) -> None:
+        super().__init__(lambda _day: "")
+
+    def tickStrings(  # noqa: D102  # pyqtgraph's
+        self, values: Sequence[float], scale: float, spacing: float
+    ) -> list[str]:
+        return [text.strip() for text in super().tickStrings(values, scale, spacing)]
+
+
 class TrialPlot(CurvePlot):
     """One thin line a jar, one thick line the mean of a level, dashed where pH 3.2 lies."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(lambda _day: "", parent)
+        super().__init__(lambda _day: "", parent, axis=TrialDayAxis())
 
     def draw_curves(self, curves: TrialCurves, spec: PlotSpec, colours: Tokens) -> None:
         """Show the curves; ``spec`` has the ranges and the points that answer the pointer."""
@@ -38,6 +50,13 @@ class TrialPlot(CurvePlot):
             self._draw_jar(jar, colours, tells_code=tells_codes)
         for arm, mean in curves.means:
             self._draw_mean(look_of(arm), mean, colours)
+
+    def _dress(self, colours: Tokens, digits: int) -> None:
+        """Give the days one line: jars that begin on different days share no dates."""
+        super()._dress(colours, digits)
+        font = QApplication.font()
+        font.setPointSizeF(font.pointSizeF() * 0.86)
+        self._axis.setHeight(pg.QtGui.QFontMetrics(font).height() + 14)
 
     def _draw_lines(self, spec: PlotSpec, colours: Tokens) -> None:
         """Leave the limit's red alone: the threshold of a trial is no danger."""

@@ -18,7 +18,7 @@ from culturecore.studentt import t_quantile, t_two_sided_p
 
 LEVEL = 0.95
 _MOST_LISTED = 6000  # ways of dealing out that are all gone through; beyond, some are drawn
-_DRAWN = 4999
+_DRAWN = 1999
 _TIE = 1e-9
 
 
@@ -165,31 +165,25 @@ def permutation_p(
     groups: dict[Hashable, list[int]] = {}
     for n, block in enumerate(blocks):
         groups.setdefault(block, []).append(n)
-    members = [[values[n] for n in group] for group in groups.values()]
-    taken = [sum(is_second[n] for n in group) for group in groups.values()]
-    weights = [_gap_weights(len(m), k) for m, k in zip(members, taken, strict=True)]
+    parts = [
+        _Block([values[n] for n in group], sum(is_second[n] for n in group))
+        for group in groups.values()
+    ]
     seen = sum(
-        _gap(member, [n for n, i in enumerate(group) if is_second[i]], weight)
-        for member, group, weight in zip(members, groups.values(), weights, strict=True)
+        part.gap([values[n] for n in group if is_second[n]])
+        for part, group in zip(parts, groups.values(), strict=True)
     )
     floor = abs(seen) - _TIE * max(1.0, abs(seen))
-    every = math.prod(math.comb(len(m), k) for m, k in zip(members, taken, strict=True))
-    if every <= _MOST_LISTED:
+    if math.prod(math.comb(len(part.values), part.taken) for part in parts) <= _MOST_LISTED:
         choices = [
-            [_gap(m, chosen, w) for chosen in itertools.combinations(range(len(m)), k)]
-            for m, k, w in zip(members, taken, weights, strict=True)
+            [part.gap(chosen) for chosen in itertools.combinations(part.values, part.taken)]
+            for part in parts
         ]
-        far = sum(abs(sum(dealt)) >= floor for dealt in itertools.product(*choices))
-        return far / every
+        dealings = [sum(dealt) for dealt in itertools.product(*choices)]
+        return sum(abs(gap) >= floor for gap in dealings) / len(dealings)
     lots = random.Random(seed)
     far = sum(
-        abs(
-            sum(
-                _gap(m, lots.sample(range(len(m)), k), w)
-                for m, k, w in zip(members, taken, weights, strict=True)
-            )
-        )
-        >= floor
+        abs(sum(part.gap(lots.sample(part.values, part.taken)) for part in parts)) >= floor
         for _ in range(_DRAWN)
     )
     return (far + 1) / (_DRAWN + 1)
@@ -244,18 +238,20 @@ def _squares(values: Sequence[float]) -> float:
     return math.fsum((value - middle) ** 2 for value in values)
 
 
-def _gap_weights(count: int, taken: int) -> tuple[float, float]:
-    """Return what a chosen and a left value count for in the block's weighted difference."""
-    left = count - taken
-    if not taken or not left:
-        return 0.0, 0.0
-    weight = taken * left / count
-    return weight / taken, weight / left
+class _Block:
+    """The values of like jars, of which ``taken`` are the second arm's."""
 
+    def __init__(self, values: Sequence[float], taken: int) -> None:
+        self.values, self.taken = values, taken
+        left = len(values) - taken
+        # The block's difference counts by its harmonic number of jars, as in least squares.
+        weight = taken * left / len(values)
+        mine, theirs = (weight / taken, weight / left) if taken and left else (0.0, 0.0)
+        self._each, self._rest = mine + theirs, theirs * math.fsum(values)
 
-def _gap(values: Sequence[float], chosen: Sequence[int], weights: tuple[float, float]) -> float:
-    inside = math.fsum(values[n] for n in chosen)
-    return weights[0] * inside - weights[1] * (math.fsum(values) - inside)
+    def gap(self, chosen: Sequence[float]) -> float:
+        """Return the weighted difference if these values were the second arm's."""
+        return self._each * sum(chosen) - self._rest
 
 
 def _rank_sum_ways(m: int, n: int) -> tuple[int, ...]:

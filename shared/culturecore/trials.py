@@ -209,7 +209,8 @@ def _falling(readings: Sequence[DayReading]) -> list[DayReading]:
     for reading in readings:
         pools.append([reading])
         while len(pools) > 1 and _mean(pools[-2]) < _mean(pools[-1]):
-            pools[-2] += pools.pop()
+            rising = pools.pop()
+            pools[-1] += rising
     return [
         DayReading(reading.day, _mean(pool), reading.sd if len(pool) == 1 else _pooled_sd(pool))
         for pool in pools

@@ -177,7 +177,7 @@ def comparison_words(one: Comparison, factor: TrialFactor, show: Show = plain) -
 def _lead(one: Comparison, show: Show) -> str:
     assert one.effect is not None
     template = {
-        TrialOutcome.DAYS_TO_PH: _t("{second} passed pH {ph} {gap} than {first}"),
+        TrialOutcome.DAYS_TO_PH: _t("{second} was {gap} at pH {ph} than {first}"),
         TrialOutcome.ACIDITY: _t("{second} was {gap} than {first} around day {day}"),
         TrialOutcome.PELLICLE: _t(
             "The pellicle of {second} was {gap} than that of {first} around day {day}"
@@ -306,11 +306,26 @@ def headline(view: TrialView, show: Show = plain) -> str:
         ).format(factor=factor_in_sentence(view.trial.factor))
     hints = [one for one in view.comparisons if one.finding is Finding.HINT]
     if hints:
-        return " ".join(comparison_words(one, view.trial.factor, show) for one in hints)
+        return " ".join(
+            filter(None, (comparison_words(hints[0], view.trial.factor, show), _also(hints)))
+        )
     return _t(
         "Nothing is settled: these jars do not tell the levels apart. That is no proof that "
         "there is no difference; it may be smaller than so few jars can show."
     )
+
+
+def _also(hints: Sequence[Comparison]) -> str:
+    """Name what else stands out without being settled."""
+    if len(hints) < 2:
+        return ""
+    is_of_one = len({one.second.id for one in hints}) == 1
+    template = "{outcome}" if is_of_one else _t("{outcome} ({second})")
+    others = ", ".join(
+        template.format(outcome=_outcome_in_sentence(one.outcome), second=one.second.name)
+        for one in hints[1:]
+    )
+    return _t("Not settled either, though it stands out: {others}.").format(others=others)
 
 
 def scope_words() -> str:
@@ -461,8 +476,8 @@ def power_words(
             "{scatter}."
         ).format(**texts)
     return _t(
-        "{jars} jars of each, {all} in all. Then {share} of 100 such trials see a difference of "
-        "{gap}, if like jars scatter by {scatter} and if only this is compared."
+        "{jars} jars of each, {all} in all. Then at least {share} of 100 such trials see a "
+        "difference of {gap}, if like jars scatter by {scatter} and if only this is compared."
     ).format(jars=jars, all=2 * jars, **texts)
 
 
@@ -482,7 +497,8 @@ def few_jars_words() -> str:
     """Say what this program asks for besides."""
     return _t(
         "This program calls a difference shown only from four jars of each on: with fewer, even "
-        "the clearest order of the jars comes about by chance too often."
+        "the clearest order of the jars comes about by chance too often. With just four it asks "
+        "besides that no jar of one kind lies among those of the other."
     )
 
 
