@@ -34,7 +34,7 @@ from culturecore.stages import (
 )
 from culturecore.sweettea import Starter
 
-_BEGUN, _READ_DAYS, _TASTED, _ENDED = 56, (2, 4, 6, 8, 10, 12), 44, 43
+_BEGUN, _READ_DAYS, _TASTED, _ENDED = 56, (1, 2, 4, 6, 8, 10, 12), 44, 43
 _BREWING, _MORNING, _EVENING = time(16, 0), time(9, 30), time(19, 30)
 _MINUTES_APART = 2.0
 # How fast each jar sours: invented, and as far apart as like jars may well be.

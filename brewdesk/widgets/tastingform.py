@@ -45,13 +45,13 @@ class TastingRow(QWidget):
         line.setSpacing(2 * SPACE)
         line.addWidget(plain_label(self.tr("Liking"), "label"))
         line.addWidget(self.liking)
-        line.addWidget(self.mark, 1)
-        inside.addLayout(line)
         self.words = QLineEdit(self)
         self.words.setObjectName(f"words_{code}")
         self.words.setPlaceholderText(self.tr("in your words (optional)"))
         self.words.setAccessibleName(self.tr("Words on {code}").format(code=code))
-        inside.addWidget(self.words)
+        line.addWidget(self.words, 1)
+        inside.addLayout(line)
+        inside.addWidget(self.mark)
 
     def entry(self) -> ScoreEntry:
         """Return what is said of this glass.
@@ -90,7 +90,7 @@ class TastingDialog(CareDialog):
             name="trial_tasting",
             parent=parent,
         )
-        self.setMinimumWidth(600)
+        self.setMinimumWidth(720)
         self._trial_id = view.trial.id
         self.add_words(
             self.tr(

@@ -18,6 +18,7 @@ from brewdesk.widgets.theme import Tokens
 
 _LEFT_OUT_ALPHA = 90
 _JAR_ALPHA = 170
+_AXIS_LINES = 3  # below the plot
 
 
 class TrialDayAxis(DayAxis):
@@ -45,9 +46,10 @@ class TrialPlot(CurvePlot):
             self._add(
                 pg.InfiniteLine(line.value, angle=0, pen=self._dashes(colours.ink, 1.2, 5, 4)), -8
             )
-        tells_codes = all(jar.arm is None for jar in curves.jars)
         for jar in curves.jars:
-            self._draw_jar(jar, colours, tells_code=tells_codes)
+            self._draw_jar(jar, colours)
+        if all(jar.arm is None for jar in curves.jars):
+            self._draw_codes(curves.jars, spec, colours)
         for arm, mean in curves.means:
             self._draw_mean(look_of(arm), mean, colours)
 
@@ -68,7 +70,7 @@ class TrialPlot(CurvePlot):
     def _draw_points(self, spec: PlotSpec, colours: Tokens) -> None:
         """Draw none: each jar draws its own, in its level's shape."""
 
-    def _draw_jar(self, jar: JarCurve, colours: Tokens, *, tells_code: bool) -> None:
+    def _draw_jar(self, jar: JarCurve, colours: Tokens) -> None:
         look = look_of(jar.arm)
         colour = QColor(look.colour(colours))
         colour.setAlpha(_JAR_ALPHA if jar.is_counted else _LEFT_OUT_ALPHA)
@@ -88,12 +90,20 @@ class TrialPlot(CurvePlot):
             antialias=True,
         )
         self._add(dots, 2)
-        if tells_code:
+
+    def _draw_codes(self, jars: Sequence[JarCurve], spec: PlotSpec, colours: Tokens) -> None:
+        """Write each code at the end of its jar, moved apart where several end together."""
+        font = QApplication.font()
+        font.setPointSizeF(font.pointSizeF() * 0.82)
+        low, high = spec.value_range
+        room_px = max(1.0, self.height() - _AXIS_LINES * pg.QtGui.QFontMetrics(font).height())
+        line = pg.QtGui.QFontMetrics(font).height() / room_px * (high - low)
+        last = low - line
+        for jar in sorted(jars, key=lambda one: one.points[-1].value):
+            last = max(jar.points[-1].value, last + line)
             text = pg.TextItem(jar.code, color=QColor(colours.ink), anchor=(0.0, 0.5))
-            font = QApplication.font()
-            font.setPointSizeF(font.pointSizeF() * 0.82)
             text.setFont(font)
-            text.setPos(jar.points[-1].day + 0.12, jar.points[-1].value)
+            text.setPos(jar.points[-1].day + 0.12, last)
             self._add(text, 8)
 
     def _draw_mean(
