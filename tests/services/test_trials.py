@@ -11,6 +11,7 @@ from brewdesk.services.trialplan import ArmWish, TrialRecipe
 from brewdesk.services.trials import ScoreEntry, Trials
 from brewdesk.services.trialview import Finding, TrialOutcome
 from brewdesk.services.wording.acts import act_text
+from brewdesk.services.wording.shelf import jar_words
 from brewdesk.services.wording.triallabels import blind_label_words
 from brewdesk.services.wording.trials import (
     comparison_words,
@@ -524,3 +525,19 @@ def test_two_outcomes_are_judged_more_strictly_than_one(kit, trials):
     assert both[0].p_value == alone.p_value
     assert both[0].adjusted_p >= alone.adjusted_p
     assert max(one.adjusted_p for one in both) <= 1.0
+
+
+def test_a_jar_on_the_shelf_carries_its_code_while_the_trial_goes_on(kit, trials):
+    trial = trials.plan(wish(kit, jars=2))
+    assert [jar.trial_code for jar in kit.shelf.jars()] == ["", ""]
+    trials.start(trial.id, TrialRecipe())
+    codes = [jar.jar.code for jar in trials.view(trial.id).jars]
+    shown = kit.shelf.jars()
+    assert [jar.trial_code for jar in shown] == codes
+    words = jar_words(shown[0], kit.clock.now(), kit.clock.zone())
+    assert words.name == f"Trial jar 1 · {codes[0]}"
+    assert codes[0] in words.sentence
+    trials.end(trial.id, "")
+    assert [jar.trial_code for jar in kit.shelf.jars()] == ["", ""]
+    kit.history.undo()
+    assert [jar.trial_code for jar in kit.shelf.jars()] == codes
