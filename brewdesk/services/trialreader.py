@@ -78,6 +78,8 @@ class TrialReader:
     def __init__(self, door: Door, forecast_of: ForecastOf = no_forecast) -> None:
         self._door = door
         self._forecast_of = forecast_of
+        # The last comparisons: dealing many jars out anew takes longer than a frame.
+        self._known: tuple[object, tuple[Comparison, ...]] = (None, ())
 
     def view(self, trial_id: int) -> TrialView:
         """Return a trial as it stands.
@@ -112,7 +114,7 @@ class TrialReader:
             trial=rows.trial,
             arms=() if hidden else rows.arms,
             jars=jars,
-            comparisons=() if hidden else _compared(rows, counted, days),
+            comparisons=() if hidden else self._compared(rows, counted, days),
             differences=differences(
                 rows.trial, counted, rows.places, rows.culture_names, tells_arms=not hidden
             ),
@@ -135,6 +137,31 @@ class TrialReader:
             )
             for arm in view.arms
         )
+
+    def _compared(
+        self,
+        rows: _Rows,
+        jars: Sequence[TrialJarView],
+        days: dict[TrialOutcome, float | None],
+    ) -> tuple[Comparison, ...]:
+        sizes = [
+            JarSize(
+                working_volume_l=jar.vessel.working_volume_l,
+                inner_diameter_cm=jar.vessel.inner_diameter_cm,
+            )
+            if jar.vessel is not None
+            else JarSize(working_volume_l=0.0, inner_diameter_cm=0.0)
+            for jar in jars
+        ]
+        counted = [
+            Jar(arm_id=jar.jar.arm_id, block=block, measures=jar.measures)
+            for jar, block in zip(jars, size_groups(sizes), strict=True)
+        ]
+        asked = (rows.trial.seed, rows.arms, counted, days)
+        if self._known[0] != asked:
+            made = compare_arms(rows.arms, counted, seed=rows.trial.seed, days=days)
+            self._known = (asked, made)
+        return self._known[1]
 
     def _measures(
         self, rows: _Rows, jar: TrialJar, days: dict[TrialOutcome, float | None]
@@ -252,26 +279,3 @@ def _near(rows: _Rows, jar: TrialJar, quantity: Quantity, day: float | None) -> 
     if nearest is None or abs(nearest.day - day) > _SAME_DAY / DAY:
         return None
     return nearest.value
-
-
-def _compared(
-    rows: _Rows, jars: Sequence[TrialJarView], days: dict[TrialOutcome, float | None]
-) -> tuple[Comparison, ...]:
-    sizes = [
-        JarSize(
-            working_volume_l=jar.vessel.working_volume_l,
-            inner_diameter_cm=jar.vessel.inner_diameter_cm,
-        )
-        if jar.vessel is not None
-        else JarSize(working_volume_l=0.0, inner_diameter_cm=0.0)
-        for jar in jars
-    ]
-    return compare_arms(
-        rows.arms,
-        [
-            Jar(arm_id=jar.jar.arm_id, block=block, measures=jar.measures)
-            for jar, block in zip(jars, size_groups(sizes), strict=True)
-        ],
-        seed=rows.trial.seed,
-        days=days,
-    )

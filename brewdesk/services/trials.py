@@ -36,9 +36,18 @@ from brewdesk.store.trialrecords import (
     TrialScore,
     TrialScoreDraft,
 )
+from culturecore import safety
 from culturecore import trials as lots
 from culturecore.errors import ImpossibleInput
-from culturecore.stages import BatchPurpose, TasteMark, TrialState
+from culturecore.outcome import Level, Verdict
+from culturecore.stages import (
+    BatchPurpose,
+    BatchStage,
+    Look,
+    Quantity,
+    TasteMark,
+    TrialState,
+)
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
@@ -47,6 +56,7 @@ NAME_MOST = 60  # a code stands behind it in a batch's name
 TEXT_MOST = 2000
 LONG_TEXT_MOST = 20_000
 MOST_JARS = 24
+_TASTED = (BatchStage.SOURING, BatchStage.DRAWN_OFF, BatchStage.CLOSED)
 _OPEN = (TrialState.PLANNED, TrialState.RUNNING)
 T = TypeVar("T")
 
@@ -130,16 +140,46 @@ class Trials:
     def tasting_order(self, trial_id: int, taster: str = "") -> tuple[TrialJar, ...]:
         """Return the jars to taste, in an order by lot that is another at each tasting.
 
-        The same until that tasting is entered, so that a form may be opened twice.
+        The same until that tasting is entered, so that a form may be opened twice. What has
+        not soured yet, was thrown away or must not be drunk is in no order.
         """
         with self._door.store.read() as unit:
             trial = unit.trials.get(trial_id)
             jars = unit.trial_jars.where(trial_id=trial_id, left_out_reason="", order_by="position")
             ids = tuple(jar.id for jar in jars)
             told = len(unit.trial_scores.where(jar_id=ids)) if ids else 0
-        order = [jar for jar in jars if jar.batch_id is not None]
+        verdicts = self.glass_verdicts(trial_id)
+        order = [
+            jar for jar in jars if jar.id in verdicts and verdicts[jar.id].level is not Level.STOP
+        ]
         random.Random(f"{trial.seed}/{taster.strip().casefold()}/{told}").shuffle(order)
         return tuple(order)
+
+    def glass_verdicts(self, trial_id: int) -> dict[int, Verdict]:
+        """Judge by jar whether what is in it may be tasted; only of those that soured.
+
+        STOP is never to be tasted: mold seen or suspected, or a pH that is not low enough.
+        """
+        with self._door.store.read() as unit:
+            jars = unit.trial_jars.where(trial_id=trial_id, left_out_reason="")
+            ids = tuple(jar.batch_id for jar in jars if jar.batch_id is not None)
+            batches = {row.id: row for row in unit.batches.where(id=ids)} if ids else {}
+            looks = (
+                unit.readings.where(batch_id=ids, quantity=Quantity.LOOK, order_by="at")
+                if ids
+                else ()
+            )
+        last_look = {look.batch_id: look.text for look in looks}
+        found = {}
+        for jar in jars:
+            batch = batches.get(jar.batch_id or 0)
+            if batch is None or batch.stage not in _TASTED:
+                continue
+            if last_look.get(batch.id) == Look.MOLD.value:
+                found[jar.id] = safety.mold_verdict()
+            else:
+                found[jar.id] = self._batches.drinkable_verdict(batch.id)
+        return found
 
     def batches_to_attach(self) -> tuple[tuple[int, str], ...]:
         """Return id and name of the batches that could join a trial, newest first."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import ImpossibleInput, TasteMark
+from brewdesk.services.records import ImpossibleInput, Level, TasteMark
 from brewdesk.services.trials import ScoreEntry
 from brewdesk.services.trialview import TrialView
 from brewdesk.services.wording.stages import name_of
@@ -13,6 +13,7 @@ from brewdesk.widgets.caredialog import CareDialog
 from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import card, plain_label
 from brewdesk.widgets.theme import SPACE
+from brewdesk.widgets.verdictcard import VerdictLine
 
 
 class TastingRow(QWidget):
@@ -22,6 +23,7 @@ class TastingRow(QWidget):
         super().__init__(parent)
         self.jar_id, self.code = jar_id, code
         frame, inside = card(self)
+        self._inside = inside
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(frame)
@@ -52,6 +54,10 @@ class TastingRow(QWidget):
         line.addWidget(self.words, 1)
         inside.addLayout(line)
         inside.addWidget(self.mark)
+
+    def warn(self, line: QWidget) -> None:
+        """Put a warning below the code; a blind trial hides none."""
+        self._inside.insertWidget(1, line)
 
     def entry(self) -> ScoreEntry:
         """Return what is said of this glass.
@@ -99,14 +105,24 @@ class TastingDialog(CareDialog):
             )
         )
         self.taster = self.add_line("taster", self.tr("Who tastes (optional)"))
+        verdicts = desk.trials.glass_verdicts(view.trial.id)
+        for shown in view.jars:
+            verdict = verdicts.get(shown.jar.id)
+            if verdict is not None and verdict.level is Level.STOP:
+                words = self.tr("{code} is not to be tasted.").format(code=shown.jar.code)
+                self.body.addWidget(plain_label(words, "error", self))
+                self.add_verdict(verdict)
         self.glasses = [
             TastingRow(jar.id, jar.code, n + 1, self)
             for n, jar in enumerate(desk.trials.tasting_order(view.trial.id))
         ]
         for glass in self.glasses:
+            verdict = verdicts[glass.jar_id]
+            if verdict.level is Level.WARN:
+                glass.warn(VerdictLine(verdict, glass, show=desk.quantities.show))
             self.body.addWidget(glass)
         if not self.glasses:
-            self.said.say(self.tr("No jar has a batch yet."), "error")
+            self.said.say(self.tr("There is nothing to taste yet."), "error")
             self.go.setEnabled(False)
 
     def act(self) -> object:

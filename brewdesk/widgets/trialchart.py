@@ -53,9 +53,9 @@ class TrialChart(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(SPACE // 2)
+        column.addWidget(self.legend)
         column.addWidget(self.readout)
         column.addWidget(frame, 1)
-        column.addWidget(self.legend)
         self._size()
         worn = theme()
         if worn is not None:

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.models.trialjars import CROSSING, TrialJarsModel
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import StoreTrouble, TrialState
+from brewdesk.services.records import BatchStage, StoreTrouble, TrialState
 from brewdesk.services.trialview import TrialJarView, TrialView
 from brewdesk.services.wording.moments import date_words
 from brewdesk.services.wording.problems import trouble_words
@@ -23,6 +23,7 @@ from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.trials import (
     difference_words,
     differences_lead,
+    discarded_words,
     headline,
     many_words,
     scope_words,
@@ -221,6 +222,10 @@ class TrialSheet(QScrollArea):
             if old is not None:
                 old.hide()
                 old.deleteLater()
+        for jar in view.counted:
+            if jar.batch is not None and jar.batch.stage is BatchStage.DISCARDED:
+                words = plain_label(discarded_words(jar), "warn", wraps=True)
+                self._alerts.addWidget(words)
         for jar in view.jars:
             if jar.batch is None or not jar.batch.stage.is_live:
                 continue

@@ -21,10 +21,12 @@ from brewdesk.services.wording.trials import (
     headline,
 )
 from brewdesk.store.records import PlaceDraft, ReadingDraft
+from culturecore import safety
 from culturecore.errors import ImpossibleInput
-from culturecore.outcome import Estimate
+from culturecore.outcome import Estimate, Level
 from culturecore.stages import (
     BatchStage,
+    Look,
     Method,
     Quantity,
     TasteMark,
@@ -541,3 +543,44 @@ def test_a_jar_on_the_shelf_carries_its_code_while_the_trial_goes_on(kit, trials
     assert [jar.trial_code for jar in kit.shelf.jars()] == ["", ""]
     kit.history.undo()
     assert [jar.trial_code for jar in kit.shelf.jars()] == codes
+
+
+def test_what_must_not_be_drunk_is_in_no_tasting(kit, trials):
+    trial = _started(kit, jars=6)
+    sour, high, moldy, thrown, unread, left = trials.view(trial.id).jars
+    kit.clock.advance(days=9)
+    _read(kit, sour.batch.id, Quantity.PH, 3.1)
+    _read(kit, high.batch.id, Quantity.PH, 4.6)
+    kit.readings.record(
+        [
+            ReadingDraft(
+                batch_id=moldy.batch.id, at=kit.clock.now(), quantity=Quantity.LOOK,
+                method=Method.EYE, text=Look.MOLD.value,
+            )
+        ]
+    )  # fmt: skip
+    kit.batches.discard(thrown.batch.id, "spilt")
+    trials.leave_out(left.jar.id, "another reason")
+    verdicts = trials.glass_verdicts(trial.id)
+    assert set(verdicts) == {jar.jar.id for jar in (sour, high, moldy, unread)}
+    assert verdicts[high.jar.id].level is Level.STOP
+    assert verdicts[moldy.jar.id].code == safety.mold_verdict().code
+    assert verdicts[unread.jar.id].code == "finished_ph_unknown"
+    order = {jar.id for jar in trials.tasting_order(trial.id)}
+    assert order == {sour.jar.id, unread.jar.id}
+
+
+def test_a_plan_that_was_never_brewed_is_in_no_tasting(kit, trials):
+    trial = trials.plan(wish(kit))
+    trials.start(trial.id, TrialRecipe())
+    assert trials.tasting_order(trial.id) == ()
+
+
+def test_the_same_jars_are_compared_once(kit, trials, monkeypatch):
+    trial = _started(kit, jars=4, is_blind=False)
+    _run(kit, trial, lambda tea, n: 6.0 + n)
+    first = trials.view(trial.id).comparisons
+    monkeypatch.setattr("brewdesk.services.trialreader.compare_arms", lambda *_a, **_k: ())
+    assert trials.view(trial.id).comparisons is first
+    _read(kit, trials.view(trial.id).jars[0].batch.id, Quantity.TA_G_PER_L, 5.0, Method.TITRATION)
+    assert trials.view(trial.id).comparisons == ()

@@ -392,3 +392,29 @@ def test_every_control_has_a_name_to_be_read_out(page, desk, qtbot):
             assert widget.accessibleName(), widget.objectName()
     dialog(page).reject()
     QApplication.processEvents()
+
+
+def test_a_jar_that_must_not_be_drunk_has_no_glass_and_says_why(page, desk, qtbot):
+    trial = souring_trial(desk, 2)
+    desk.clock.advance(days=9)
+    first, second = desk.trials.view(trial.id).jars
+    enter(desk, first.batch.id, Quantity.PH, 4.6)
+    click(qtbot, page, "trial_taste")
+    form = dialog(page)
+    assert [glass.code for glass in form.glasses] == [second.jar.code]
+    shown = " ".join(label.text() for label in form.findChildren(QLabel))
+    assert f"{first.jar.code} is not to be tasted." in shown
+    form.reject()
+
+
+def test_a_discarded_jar_that_still_counts_is_pointed_out(page, desk, qtbot):
+    trial = souring_trial(desk, 2)
+    jar = desk.trials.view(trial.id).jars[0]
+    desk.batches.discard(jar.batch.id, "fuzzy spots")
+
+    def shown():
+        return " ".join(label.text() for label in page.sheet.findChildren(QLabel))
+
+    qtbot.waitUntil(lambda: f"{jar.jar.code} was discarded (fuzzy spots)." in shown())
+    desk.trials.leave_out(jar.jar.id, "mold")
+    qtbot.waitUntil(lambda: "was discarded" not in shown())

@@ -381,6 +381,15 @@ def crossing_words(jar: TrialJarView) -> str:
     return words
 
 
+def discarded_words(jar: TrialJarView) -> str:
+    """Say of a jar that was thrown away that it still counts."""
+    assert jar.batch is not None
+    return _t(
+        "{code} was discarded ({reason}). What was read of it still counts: leave it out, with the "
+        "reason, if it went wrong."
+    ).format(code=jar.jar.code, reason=jar.batch.end_reason or _t("no reason given"))
+
+
 def marks_words(marks: Sequence[TasteMark]) -> str:
     """Count tasters' verdicts: "2 right, 1 too sour"."""
     return ", ".join(
