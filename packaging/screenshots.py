@@ -48,6 +48,7 @@ IN_README = frozenset(
         "stores-light",
         "costs-light",
         "reckoner-light",
+        "trials-light",
         "published-day-3-light",
         "published-day-6-light",
         "published-day-9-light",
@@ -166,7 +167,7 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "bottles", "due", "labels", "reckoner", "settings"):
+            for page in ("plan", "bottles", "due", "labels", "trials", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
             self._cultures_and_history(program, scheme)

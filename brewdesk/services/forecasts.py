@@ -172,6 +172,11 @@ class Forecasts(QObject):
         """Return the forecast tasting window; None while there is no forecast."""
         return window_of(self._known.get(batch_id))
 
+    def newest(self, batch_id: int) -> Forecast | None:
+        """Return a batch's newest forecast as it was worked out; None while there is none."""
+        known = self._known.get(batch_id)
+        return None if known is None else known.forecast
+
     def _inputs(self, batch_id: int) -> ForecastInputs | None:
         with self._door.store.read() as unit:
             return self._inputs_in(unit, batch_id)

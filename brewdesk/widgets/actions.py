@@ -82,6 +82,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("show_due", "view", _tr("&Due"), "Ctrl+4"),
         ActionSpec("show_cultures", "view", _tr("&Cultures"), "Ctrl+5"),
         ActionSpec("show_stores", "view", _tr("Stor&es"), "Ctrl+0"),
+        ActionSpec("show_trials", "view", _tr("T&rials"), "Ctrl+Shift+T"),
         ActionSpec("show_history", "view", _tr("&History"), "Ctrl+6"),
         ActionSpec("look_back", "view", _tr("Look &back"), "Ctrl+Shift+B"),
         ActionSpec("show_labels", "view", _tr("&Labels"), "Ctrl+7"),

@@ -207,6 +207,7 @@ class MainWindow(QMainWindow):
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
             "show_stores": lambda: self.show_page("stores"),
+            "show_trials": lambda: self.show_page("trials"),
             "show_history": lambda: self.show_page("history"),
             "look_back": self.look_back,
             "show_labels": lambda: self.show_page("labels"),

@@ -48,6 +48,7 @@ SHELF_TOPICS = (
     | Topic.REMINDERS
     | Topic.PLACES
     | Topic.SETTINGS
+    | Topic.TRIALS
 )
 
 

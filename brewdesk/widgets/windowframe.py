@@ -29,6 +29,7 @@ class WindowFrame(QWidget):
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
                 ("stores", "stores", self.tr("Stores")),
+                ("trials", "trials", self.tr("Trials")),
                 ("history", "history", self.tr("History")),
                 ("labels", "labels", self.tr("Labels")),
                 ("reckoner", "reckon", self.tr("Reckon")),

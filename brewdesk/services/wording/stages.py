@@ -33,6 +33,8 @@ from culturecore.stages import (
     TasteMark,
     TeaKind,
     TransferKind,
+    TrialFactor,
+    TrialState,
     VesselShape,
 )
 
@@ -284,6 +286,28 @@ def _openings() -> dict[Enum, str]:
     }
 
 
+def _trial_factors() -> dict[Enum, str]:
+    return {
+        TrialFactor.TEA: _t("Tea"),
+        TrialFactor.TEA_STRENGTH: _t("Strength of the tea"),
+        TrialFactor.SUGAR: _t("Sugar"),
+        TrialFactor.STARTER_SHARE: _t("Share of starter"),
+        TrialFactor.CULTURE: _t("Culture"),
+        TrialFactor.PLACE: _t("Place"),
+        TrialFactor.VESSEL: _t("Vessel"),
+        TrialFactor.OTHER: _t("Something else"),
+    }
+
+
+def _trial_states() -> dict[Enum, str]:
+    return {
+        TrialState.PLANNED: _t("planned"),
+        TrialState.RUNNING: _t("running"),
+        TrialState.ENDED: _t("ended"),
+        TrialState.DROPPED: _t("given up"),
+    }
+
+
 def _supplies() -> dict[Enum, str]:
     return {
         SupplyKind.TEA: _t("Tea"),
@@ -341,4 +365,6 @@ _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     SupplyKind: _supplies,
     SupplyMeasure: _measures,
     DrawReason: _draws,
+    TrialFactor: _trial_factors,
+    TrialState: _trial_states,
 }
