@@ -53,9 +53,9 @@ class TrialPlot(CurvePlot):
         for arm, mean in curves.means:
             self._draw_mean(look_of(arm), mean, colours)
 
-    def _dress(self, colours: Tokens, digits: int) -> None:
+    def _dress(self, spec: PlotSpec, colours: Tokens) -> None:
         """Give the days one line: jars that begin on different days share no dates."""
-        super()._dress(colours, digits)
+        super()._dress(spec, colours)
         font = QApplication.font()
         font.setPointSizeF(font.pointSizeF() * 0.86)
         self._axis.setHeight(pg.QtGui.QFontMetrics(font).height() + 14)
