@@ -15,6 +15,10 @@ def main() -> int:
         from brewdesk.duelist import main as print_due
 
         return print_due(sys.argv[2:])
+    if sys.argv[1:2] == ["move-store"]:
+        from brewdesk.movestore import main as move
+
+        return move(sys.argv[2:])
     from brewdesk.app import main as run
 
     return run(sys.argv[1:])

@@ -7,6 +7,8 @@ import gc
 import logging
 import os
 import sys
+from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
     from brewdesk.instance import Instance
     from brewdesk.services.autostart import SessionStart
     from brewdesk.services.records import StoreTrouble
+    from brewdesk.store.records import BackupInfo
 
 log = logging.getLogger(__name__)
 
@@ -28,12 +31,21 @@ EXIT_OK = 0
 EXIT_TROUBLE = 2
 
 
+@dataclass(frozen=True, slots=True)
+class Start:
+    """What one start of the program goes by besides its command line."""
+
+    server: str  # the address of a shared pantry, or ""
+    speech: Speech
+
+
 def parse(argv: list[str]) -> argparse.Namespace:
     """Read the command line."""
     parser = argparse.ArgumentParser(
         prog="brewdesk",
         description="A window for the pantry: plan, brew, watch and remember.",
-        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk due --help' says more.",
+        epilog="'brewdesk due' prints what is due in a terminal; 'brewdesk move-store' moves a "
+        "pantry to a server or back. Each says more with --help.",
     )
     parser.add_argument("--store", type=Path, help="open this pantry file instead of your own")
     parser.add_argument("--demo", action="store_true", help="open an invented pantry to look at")
@@ -45,11 +57,20 @@ def parse(argv: list[str]) -> argparse.Namespace:
     return parser.parse_args(argv)
 
 
+def server_of(options: argparse.Namespace, variables: Mapping[str, str]) -> str:
+    """Give the address of a shared pantry; "" if there is none, or a file was asked for."""
+    if options.demo or options.store is not None:
+        return ""
+    return variables.get(paths.SERVER_VARIABLE, "").strip()
+
+
 def main(argv: list[str]) -> int:
     """Run the program; returns its exit code."""
     options = parse(argv)
     folders = paths.folders(options.data_dir)
-    store_path = options.store or (folders.demo_store if options.demo else folders.store)
+    server = server_of(options, os.environ)
+    own = folders.shared_store if server else folders.store
+    store_path = options.store or (folders.demo_store if options.demo else own)
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)  # another kind of application cannot be here
     app.setApplicationName("brewdesk")
@@ -57,32 +78,90 @@ def main(argv: list[str]) -> int:
     app.setDesktopFileName("brewdesk")
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
-    speech = Speech(app)
-    speech.speak("system")  # for what is said before the pantry is open
+    crash_log = faults.start_crash_log(folders.state)
+    start = Start(server=server, speech=Speech(app))
+    start.speech.speak("system")  # for what is said before the pantry is open
     try:
-        return _run(app, store_path, options, speech)
+        return _run(app, store_path, options, faults.RunMark(folders.state, store_path), start)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
         raise
     finally:
+        faults.stop_crash_log(crash_log)
         faults.stop_log()
 
 
-def _run(app: QApplication, store_path: Path, options: argparse.Namespace, speech: Speech) -> int:
+def _run(
+    app: QApplication,
+    store_path: Path,
+    options: argparse.Namespace,
+    mark: faults.RunMark,
+    start: Start,
+) -> int:
     from brewdesk.instance import Instance
 
-    instance = Instance(store_path)
+    try:
+        instance = Instance(store_path)
+    except OSError as error:
+        from brewdesk.services.wording.starting import no_folder_words
+
+        log.warning("the pantry's folder cannot be made: %s", error)
+        _say(app, no_folder_words(str(store_path.parent), _who_chose(options)))
+        return EXIT_TROUBLE
     if not instance.take():
         # Started with the session while open already: nobody asked to see the window.
         if options.in_background or instance.call_first():
             return EXIT_OK
-        _say(app, _tr_taken())
+        _say(app, _taken_words(instance))
         return EXIT_TROUBLE
     try:
-        return _open(app, instance, store_path, options, speech)
+        ended_badly = mark.set()
+        code = _open_until_left(app, instance, store_path, options, start, ended_badly=ended_badly)
     finally:
         instance.release()
+    mark.clear()
+    return code
+
+
+def _open_until_left(
+    app: QApplication,
+    instance: Instance,
+    store_path: Path,
+    options: argparse.Namespace,
+    start: Start,
+    *,
+    ended_badly: bool,
+) -> int:
+    """Open the pantry; go back to a backup and open it again as often as the maker wants."""
+    said = ""
+    if ended_badly:
+        from brewdesk.services.wording.starting import ended_badly_words
+
+        said = ended_badly_words()
+    while True:
+        wanted: list[BackupInfo] = []
+        code = _open(app, instance, store_path, options, start, wanted, said)
+        if not wanted:
+            return code
+        said = _go_back(store_path, wanted[-1])
+
+
+def _go_back(store_path: Path, info: BackupInfo) -> str:
+    """Put a backup in the pantry's place, and say what came of it."""
+    from brewdesk.recovery import put_back
+    from brewdesk.services.clock import SystemClock
+    from brewdesk.services.records import StoreTrouble
+    from brewdesk.services.wording.problems import trouble_words
+    from brewdesk.services.wording.starting import went_back_words
+
+    clock = SystemClock()
+    try:
+        aside = put_back(store_path, info, now=clock.now())
+    except StoreTrouble as trouble:
+        log.warning("the backup could not be put back: %s", trouble)
+        return trouble_words(trouble)
+    return went_back_words(info.made_at, str(aside or ""), clock.zone())
 
 
 def _open(
@@ -90,12 +169,22 @@ def _open(
     instance: Instance,
     store_path: Path,
     options: argparse.Namespace,
-    speech: Speech,
+    start: Start,
+    wanted: list[BackupInfo],
+    said: str,
 ) -> int:
-    program = _open_program(app, store_path, options, speech)
+    """Open the pantry until it is left; ``wanted`` takes the backup to go back to, if any."""
+    from brewdesk.endsignals import EndSignals
+
+    if start.server:
+        program = _open_shared(app, store_path, options, start)
+    else:
+        program = _open_program(app, store_path, options, start)
     if program is None:
         return EXIT_TROUBLE
-    restore = faults.install(program.window.tell_fault)
+    signals = EndSignals()
+    signals.end_wanted.connect(program.leave)
+    restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.
@@ -103,17 +192,21 @@ def _open(
     program.has_settled.connect(gc.freeze)
     program.demo_wanted.connect(lambda: open_demo(options))
     program.store_wanted.connect(open_store)
+    program.restore_wanted.connect(wanted.append)
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)
     program.start(in_background=options.in_background)
+    if said:
+        program.window.notice.say(said, "inform")
     try:
         return app.exec()
     finally:
+        signals.release()
         restore()
 
 
 def _open_program(
-    app: QApplication, store_path: Path, options: argparse.Namespace, speech: Speech
+    app: QApplication, store_path: Path, options: argparse.Namespace, start: Start
 ) -> Program | None:
     """Open the pantry; if that fails, ask what to do, and try once more."""
     from brewdesk.services.clock import SystemClock
@@ -124,20 +217,35 @@ def _open_program(
             gone = None if options.demo else _gone(store_path)
             if gone is not None:
                 raise gone
-            return _program(app, store_path, options, speech)
+            return _program(app, store_path, options, start)
         except StoreTrouble as trouble:
             from brewdesk import recovery
 
             log.warning("the store could not be opened: %s", trouble.code)
             if not recovery.ask(app, store_path, trouble, SystemClock()):
                 return None
-            if trouble.code == "file_gone" and not store_path.exists():
-                return _program(app, store_path, options, speech)
+            if not store_path.exists():  # and the maker wants to begin anew
+                return _program(app, store_path, options, start)
     return None
 
 
+def _open_shared(
+    app: QApplication, store_path: Path, options: argparse.Namespace, start: Start
+) -> Program | None:
+    """Open the pantry on a server; if that fails, say why."""
+    from brewdesk.services.records import StoreTrouble
+    from brewdesk.services.wording.problems import trouble_words
+
+    try:
+        return _program(app, store_path, options, start)
+    except StoreTrouble as trouble:
+        log.warning("the shared store could not be opened: %s", trouble.code)
+        _say(app, trouble_words(trouble))
+        return None
+
+
 def _program(
-    app: QApplication, store_path: Path, options: argparse.Namespace, speech: Speech
+    app: QApplication, store_path: Path, options: argparse.Namespace, start: Start
 ) -> Program:
     from brewdesk.bootstrap import Program
 
@@ -145,8 +253,9 @@ def _program(
         app,
         store_path,
         is_demo=options.demo,
+        server=start.server,
+        speech=start.speech,
         session_start=session_start(store_path, options),
-        speech=speech,
     )
 
 
@@ -200,14 +309,20 @@ def _start_second(words: list[str]) -> bool:
     return bool(QProcess.startDetached(sys.executable, ["-m", "brewdesk", *words], os.getcwd())[0])
 
 
-def _tr_taken() -> str:
-    from PySide6.QtCore import QCoreApplication
+def _who_chose(options: argparse.Namespace) -> str:
+    """Name what decided where the pantry is, for a maker who has to change it."""
+    if options.store is not None:
+        return "--store"
+    if options.data_dir is not None:
+        return "--data-dir"
+    return "XDG_DATA_HOME" if os.environ.get("XDG_DATA_HOME") else ""
 
-    return QCoreApplication.translate(
-        "app",
-        "This pantry is already open in another window, and that window does not answer. "
-        "Close it, or wait a moment, and start again.",
-    )
+
+def _taken_words(instance: Instance) -> str:
+    from brewdesk.services.wording.starting import taken_elsewhere_words, taken_words
+
+    host = instance.other_computer()
+    return taken_elsewhere_words(host, str(instance.lock_path)) if host else taken_words()
 
 
 def _say(app: QApplication, text: str) -> None:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import logging
+import platform
+from datetime import datetime
 from pathlib import Path
 
 from PySide6.QtCore import QLocale, QObject, QTimer, Signal
@@ -19,6 +21,8 @@ from brewdesk.services.jobs import JobRunner, Jobs, Pool
 from brewdesk.services.notices.port import Notice, Notifier
 from brewdesk.services.records import StoreTrouble
 from brewdesk.services.settings import LANGUAGE, TEXT_SCALE, THEME, ZONE
+from brewdesk.services.wording.starting import read_only_words
+from brewdesk.store.openstore import OpenStore
 from brewdesk.store.store import Store
 from brewdesk.widgets.mainwindow import MainWindow
 from brewdesk.widgets.theme import Theme
@@ -48,14 +52,37 @@ def desktop_notifier(tray: Tray) -> Notifier:
     return TrayNotifier(tray)
 
 
+def open_shared(address: str, path: Path, *, now: datetime) -> OpenStore:
+    """Open the pantry on a server. ``path`` names the place of this desk's own files.
+
+    Raises
+    ------
+    StoreTrouble
+        If the server cannot be reached or does not let this desk in, or its store is of
+        another schema.
+    """
+    from brewdesk.store.desklocal import desk_identity
+    from brewdesk.store.errors import told
+    from brewdesk.store.serverstore import ServerStore
+
+    with told():
+        desk = desk_identity(path.parent, platform.node() or "brewdesk")
+    return ServerStore.open(address, path, desk=desk, now=now)
+
+
 class Program(QObject):
-    """One open pantry: store, services, window, tray. ``left`` fires when it was closed."""
+    """One open pantry: store, services, window, tray. ``left`` fires when it was closed.
+
+    With ``server``, the address of a database, ``store_path`` is no pantry: it names the place
+    beside which this desk keeps its photos and backups.
+    """
 
     left = Signal()
     has_begun = Signal()  # the first paint is done, and all that waited for it
     has_settled = Signal()  # all forecasts are there for the first time
     demo_wanted = Signal()
     store_wanted = Signal(object)
+    restore_wanted = Signal(object)  # a backup to go back to, once this program was left
 
     def __init__(
         self,
@@ -63,6 +90,7 @@ class Program(QObject):
         store_path: Path,
         *,
         is_demo: bool = False,
+        server: str = "",
         clock: Clock | None = None,
         jobs: JobRunner | None = None,
         notifier: Notifier | None = None,
@@ -73,7 +101,11 @@ class Program(QObject):
         super().__init__()
         self._app = app
         self.clock = clock or SystemClock(self._zone_name)
-        self.store = Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
+        self.store: OpenStore = (
+            open_shared(server, store_path, now=self.clock.now())
+            if server
+            else Store.open(store_path, now=self.clock.now(), is_demo=is_demo)
+        )
         self.jobs = jobs or Jobs()
         self.tray = tray or Tray()
         self.notifier = notifier or desktop_notifier(self.tray)
@@ -102,10 +134,12 @@ class Program(QObject):
         self.window.quit_wanted.connect(self.leave)
         self.window.demo_wanted.connect(self.demo_wanted)
         self.window.store_wanted.connect(self.store_wanted)
+        self.window.restore_wanted.connect(self._on_restore_wanted)
         self.window.test_notice_wanted.connect(self._on_test_notice)
         self.tray.show_wanted.connect(self.window.bring_forward)
         self.tray.quit_wanted.connect(self.window.ask_to_leave)
         self.desk.changes.changed.connect(self._on_changed)
+        self.desk.desks.became_keeper.connect(self._on_keeper)
         self._later = QTimer(self)
         self._later.setObjectName("after_first_paint")
         self._later.setSingleShot(True)
@@ -117,6 +151,7 @@ class Program(QObject):
         self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False
         self._has_settled = False
+        self._backup_told = ""  # what kept the day's backup from being made, as told
 
     def start(self, *, in_background: bool = False) -> None:
         """Show the window; everything that can wait starts after its first paint.
@@ -128,9 +163,12 @@ class Program(QObject):
             self.background.begin_quietly()
         else:
             self.window.show()
+        if self.store.is_read_only:
+            self.window.notice.say(read_only_words())
         self._later.start(PATIENCE_MS)  # a window that is hidden or minimized is not painted
 
     def _after_first_paint(self) -> None:
+        self.desk.desks.start()
         self.notifier.start()
         self.background.start()
         self.desk.timers.start()
@@ -191,6 +229,8 @@ class Program(QObject):
         self._later.stop()
         self._half_hour.stop()
         self.background.stop()
+        self.desk.turns.stop()
+        self.desk.desks.stop()
         self.desk.calendar.stop()
         self.desk.reminder_clock.stop()
         self.desk.timers.stop()
@@ -222,6 +262,10 @@ class Program(QObject):
         if (settings.get(THEME), settings.get(TEXT_SCALE)) != self._theme_now:
             self._apply_theme()
 
+    def _on_keeper(self) -> None:
+        if self.is_running:
+            self.desk.reminder_clock.evaluate()
+
     def _on_test_notice(self) -> None:
         self.notifier.show(
             Notice(
@@ -237,10 +281,27 @@ class Program(QObject):
             self.desk.forecasts.request_all_live()
         except StoreTrouble as trouble:
             log.warning("forecasts could not be asked for: %s", trouble.code)
+        if self.store.is_read_only:
+            return
         self.jobs.run(
             self.desk.back_up_if_changed,
-            lambda _path: None,
-            lambda error: log.warning("backup failed: %s", error),
+            lambda _path: self._on_backed_up(),
+            self._on_backup_failed,
             key="daily-backup",
             pool=Pool.STORE,
         )
+
+    def _on_backed_up(self) -> None:
+        self._backup_told = ""
+
+    def _on_backup_failed(self, error: BaseException) -> None:
+        """Tell it once for each cause: what goes unsaid here is missed on the day of need."""
+        log.warning("backup failed: %s", error)
+        cause = error.code if isinstance(error, StoreTrouble) else str(error)
+        if cause != self._backup_told:
+            self._backup_told = cause
+            self.window.tell_backup_failed(error)
+
+    def _on_restore_wanted(self, info: object) -> None:
+        self.restore_wanted.emit(info)
+        self.leave()

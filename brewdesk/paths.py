@@ -6,7 +6,10 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
+# Names a database that several desks share. Without it no connection to anything is opened.
+SERVER_VARIABLE = "BREWDESK_DATABASE_URL"
 STORE_NAME = "pantry.brewdesk"
+SHARED_NAME = "shared-pantry.brewdesk"
 DEMO_NAME = "example-pantry.brewdesk"
 
 
@@ -21,6 +24,11 @@ class Folders:
     def store(self) -> Path:
         """The maker's own store."""
         return self.data / STORE_NAME
+
+    @property
+    def shared_store(self) -> Path:
+        """Beside this name lie the backups and photos of a pantry on a server; it is no file."""
+        return self.data / SHARED_NAME
 
     @property
     def demo_store(self) -> Path:

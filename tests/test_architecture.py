@@ -55,7 +55,7 @@ class Layer:
 LAYERS = (
     Layer("culturecore", ("culturecore", "numpy")),
     Layer("brewdesk.paths", ("platformdirs",)),
-    Layer("brewdesk.store", ("brewdesk.store", "culturecore", "sqlalchemy", "alembic")),
+    Layer("brewdesk.store", ("brewdesk.store", "culturecore", "sqlalchemy", "alembic", "psycopg")),
     Layer(
         "brewdesk.services",
         (

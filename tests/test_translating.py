@@ -19,7 +19,7 @@ from translating.catalogs import (  # noqa: E402  # the folder is no package
 )
 from translating.sentences import NotPlainError, Sentence, sentences_of  # noqa: E402
 
-CODE = '''
+CODE = """
 from PySide6.QtCore import QCoreApplication
 
 
@@ -37,7 +37,7 @@ def words() -> str:
 class Page:
     def name(self) -> str:
         return self.tr("of the class") + QCoreApplication.translate("Else", "plain")
-'''
+"""
 
 
 def test_every_way_of_wording_is_found_with_its_context(tmp_path):

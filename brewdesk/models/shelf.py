@@ -19,7 +19,7 @@ from brewdesk.services.wording.shelf import JarWords
 JAR_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 WORDS_ROLE = int(Qt.ItemDataRole.UserRole) + 2
 
-_AT_ONCE = 16  # rows whose words are made in one step, a small part of a frame
+_AT_ONCE = 8  # rows whose words are made in one step, a small part of a turn
 
 Index = QModelIndex | QPersistentModelIndex
 

@@ -1,8 +1,9 @@
-"""Exports and imports off the window's thread, with how far they are, stopped when asked to."""
+"""Exports, copies, imports off the window's thread: how far they are, stopped when asked to."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from pathlib import Path
 from threading import Event
 
@@ -13,16 +14,18 @@ from brewdesk.services.exporting import export_everything
 from brewdesk.services.exporttrouble import ExportTrouble
 from brewdesk.services.importing import examine_export, import_export
 from brewdesk.services.jobs import JobRunner, Pool
+from brewdesk.services.wholecopy import copy_everything
 from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.wholetables import StillCopy
 
 _STEP = 0.01  # progress is told in hundredths; more would only keep the window busy
 
 
 class CarryingOut(QObject):
-    """One export or import at a time.
+    """One export, copy or import at a time.
 
     ``progressed`` carries the share done, 0 to 1; ``examined`` a `Manifest`; ``finished`` an
-    `Exported` or an `Imported`; ``failed`` an `ExportTrouble` or a `StoreTrouble`.
+    `Exported`, a `Copied` or an `Imported`; ``failed`` an `ExportTrouble` or a `StoreTrouble`.
     """
 
     progressed = Signal(float)
@@ -36,16 +39,34 @@ class CarryingOut(QObject):
         self._clock = clock
         self._stop = Event()
 
-    def export(self, store_path: Path, target: Path, *, program: str, guide: str) -> None:
+    def export(
+        self,
+        store_path: Path,
+        target: Path,
+        *,
+        program: str,
+        guide: str,
+        copying: Callable[[Path], AbstractContextManager[StillCopy]] | None = None,
+    ) -> None:
         """Begin to write everything into an archive."""
         stop, progress, now = self._begin(), self._progress(), self._clock.now()
         self._run(
             lambda: export_everything(
                 store_path, target, now=now, program=program, guide=guide, progress=progress,
-                is_cancelled=stop.is_set,
+                is_cancelled=stop.is_set, copying=copying,
             ),
             self.finished.emit,
         )  # fmt: skip
+
+    def copy(self, store_path: Path, folder: Path) -> None:
+        """Begin to copy the pantry with its photos into a new folder below ``folder``."""
+        stop, progress, now = self._begin(), self._progress(), self._clock.now()
+        self._run(
+            lambda: copy_everything(
+                store_path, folder, now=now, progress=progress, is_cancelled=stop.is_set
+            ),
+            self.finished.emit,
+        )
 
     def examine(self, path: Path) -> None:
         """Begin to look at an archive."""

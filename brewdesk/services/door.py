@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from contextlib import AbstractContextManager
+from contextlib import AbstractContextManager, nullcontext
 from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.clock import Clock
+from brewdesk.store.openstore import OpenStore
 from brewdesk.store.records import RowDelta
+from brewdesk.store.touched import touched_by
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
@@ -47,8 +49,13 @@ _TOPIC_OF_TABLE = {
     "trial_score": Topic.TRIALS,
 }
 
-_BATCH_COLUMNS = ("batch_id", "from_batch_id", "to_batch_id")
-_VESSEL_COLUMNS = ("vessel_id", "from_vessel_id", "to_vessel_id")
+
+def topics_of(tables: Iterable[str]) -> Topic:
+    """Return the topics that changed rows of these tables belong to."""
+    topics = Topic.NOTHING
+    for table in tables:
+        topics |= _TOPIC_OF_TABLE[table]
+    return topics
 
 
 class Units(Protocol):
@@ -162,27 +169,23 @@ class Door:
         batch_ids: Iterable[int] = (),
     ) -> None:
         """Announce committed ``deltas``, with further ``topics`` and ``batch_ids`` if given."""
-        batches: set[int] = set(batch_ids)
-        vessels: set[int] = set()
-        for delta in deltas:
-            topics |= _TOPIC_OF_TABLE[delta.table]
-            for row in (delta.before, delta.after):
-                if row is None:
-                    continue
-                if delta.table == "batch":
-                    batches.add(delta.row_id)
-                if delta.table == "vessel":
-                    vessels.add(delta.row_id)
-                for name in _BATCH_COLUMNS:
-                    _note_id(batches, row.get(name))
-                for name in _VESSEL_COLUMNS:
-                    _note_id(vessels, row.get(name))
-        self.changes.announce(topics, batch_ids=batches, vessel_ids=vessels)
+        touched = touched_by(deltas)
+        self.changes.announce(
+            topics | topics_of(touched.tables),
+            batch_ids=touched.batch_ids | set(batch_ids),
+            vessel_ids=touched.vessel_ids,
+        )
 
+    def seen(self) -> int:
+        """Return a mark of what the maker has been shown so far: a form takes it as it opens."""
+        return self.store.seen() if isinstance(self.store, OpenStore) else 0
 
-def _note_id(ids: set[int], value: object) -> None:
-    if isinstance(value, int):
-        ids.add(value)
+    def since(self, seen: int) -> AbstractContextManager[None]:
+        """Within the block, refuse acts on what another desk changed after ``seen`` was taken.
+
+        Elsewhere acts are refused only on what was changed so lately that no page shows it.
+        """
+        return self.store.since(seen) if isinstance(self.store, OpenStore) else nullcontext()
 
 
 def _told(value: V | Callable[[T], V | None] | None, result: T) -> V | None:

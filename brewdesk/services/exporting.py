@@ -10,7 +10,7 @@ import re
 import shutil
 import zipfile
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
@@ -126,6 +126,7 @@ def export_everything(
     guide: str = "",
     progress: Callable[[float], None] = lambda _share: None,
     is_cancelled: Callable[[], bool] = never,
+    copying: Callable[[Path], AbstractContextManager[StillCopy]] | None = None,
 ) -> Exported:
     """Write the pantry at ``store_path``, also one in use, into an archive. Slow: run it as a job.
 
@@ -142,6 +143,8 @@ def export_everything(
         Told the share that is written, 0 to 1.
     is_cancelled
         Asked every few hundred rows and before each photo.
+    copying
+        Gives a still copy next to a path, where the pantry is not the file at ``store_path``.
 
     Raises
     ------
@@ -152,10 +155,11 @@ def export_everything(
     """
     if not target.parent.is_dir():
         raise ExportTrouble("no_folder", str(target.parent))
-    with _told():
+    with whats_told():
         building = unfinished(target)
         try:
-            with still_copy(store_path, target) as copy, zipfile.ZipFile(building, "w") as archive:
+            still = copying(target) if copying else still_copy(store_path, target)
+            with still as copy, zipfile.ZipFile(building, "w") as archive:
                 exported = _write(copy, archive, store_path, (now, program, guide), progress,
                                   is_cancelled)  # fmt: skip
             put_in_place(building, target)
@@ -323,7 +327,7 @@ def _is_sound(path: Path, content_hash: str) -> bool:
 
 
 @contextmanager
-def _told() -> Iterator[None]:
+def whats_told() -> Iterator[None]:
     """Turn what the disk says into trouble of this export."""
     try:
         yield

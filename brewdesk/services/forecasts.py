@@ -6,14 +6,14 @@ to taste) is in the reminders.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from functools import partial
 from itertools import islice
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, Signal
 
 from brewdesk.services.batchbook import BatchBook
 from brewdesk.services.changes import Change, Topic
@@ -24,7 +24,12 @@ from brewdesk.services.curveview import CurveView as CurveView
 from brewdesk.services.curveview import Known, curve_view, window_of
 from brewdesk.services.door import Door
 from brewdesk.services.films import FilmReader, film_notes
-from brewdesk.services.forecastwork import ForecastInputs, Outcome, imagined_of, outcome_of
+from brewdesk.services.forecastwork import (
+    ForecastInputs,
+    PackedOutcome,
+    imagined_of,
+    packed_outcome_of,
+)
 from brewdesk.services.forecastwork import work_out as work_out
 from brewdesk.services.jarcourse import day_of
 from brewdesk.services.jobs import JobRunner, Pool
@@ -32,6 +37,7 @@ from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.tasteband import TasteBand as TasteBand
 from brewdesk.services.tasteband import usual_band as usual_band
+from brewdesk.services.turns import Turns
 from brewdesk.services.whatif import WhatIf
 from brewdesk.services.wording.outlook import imagined_words
 from brewdesk.services.wording.shownunits import UnitOf, metric_unit
@@ -44,10 +50,11 @@ if TYPE_CHECKING:
 
 _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS | Topic.PLACES
 YESTERDAY = timedelta(hours=24)
-# How long asking for many forecasts may keep the window's thread at a time: a third of a frame.
-_TURN_S = 0.005
+# How long asking for forecasts may keep the window's thread before it is asked for in turns.
+_AT_ONCE_S = 0.005
 _MANY = 30
-_READ_TOGETHER = 2  # as many as are read within a turn
+_TOGETHER = 2  # as many as are read, or asked for, in a small part of a turn
+_TURN = "forecasts"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,6 +86,7 @@ class Forecasts(QObject):
         band: Callable[[], TasteBand] = usual_band,
         unit_of: UnitOf = metric_unit,
         means: SampleMeans | None = None,
+        turns: Turns | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
@@ -98,11 +106,7 @@ class Forecasts(QObject):
         self._looked_at: set[int] = set()
         self._running: dict[int, bool] = {}  # whether it was asked for at once
         self._told_late: set[int] = set()
-        self._turn = QTimer(self)
-        self._turn.setObjectName("forecasts_turn")
-        self._turn.setSingleShot(True)
-        self._turn.setInterval(0)
-        self._turn.timeout.connect(self._take_turn)
+        self._turns = turns if turns is not None else Turns(door.clock, self)
         door.changes.changed.connect(self._on_changed)
 
     def now(self, batch_id: int) -> CurveView | None:
@@ -133,7 +137,8 @@ class Forecasts(QObject):
         NoSuchRow
             If there is no batch with this id.
         """
-        self._ask(batch_id, is_urgent=True)
+        with self._door.store.read() as unit:
+            self._ask(unit, batch_id, is_urgent=True)
 
     def request_all_live(self) -> None:
         """Have the forecasts of all souring batches worked out that do not hold any more.
@@ -167,14 +172,22 @@ class Forecasts(QObject):
         """Return the forecast tasting window; None while there is no forecast."""
         return window_of(self._known.get(batch_id))
 
+    def newest(self, batch_id: int) -> Forecast | None:
+        """Return a batch's newest forecast as it was worked out; None while there is none."""
+        known = self._known.get(batch_id)
+        return None if known is None else known.forecast
+
     def _inputs(self, batch_id: int) -> ForecastInputs | None:
         with self._door.store.read() as unit:
-            batch = self._book.get(unit, batch_id)
-            if batch.started_at is None:
-                return None
-            course = self._courses.of(unit, batch)
-            teachers = self._lore.teachers_of(batch, unit)
-            film = self._films.of(unit, batch)
+            return self._inputs_in(unit, batch_id)
+
+    def _inputs_in(self, unit: ReadUnit, batch_id: int) -> ForecastInputs | None:
+        batch = self._book.get(unit, batch_id)
+        if batch.started_at is None:
+            return None
+        course = self._courses.of(unit, batch)
+        teachers = self._lore.teachers_of(batch, unit)
+        film = self._films.of(unit, batch)
         moment = self._moment(batch)
         return ForecastInputs(
             course,
@@ -185,25 +198,24 @@ class Forecasts(QObject):
             film,
         )
 
-    def _has_read_enough(self) -> bool:
+    def _has_read_enough(self, unit: ReadUnit) -> bool:
         """Read a few courses that the next forecast lacks; whether it lacks none then."""
         queue = self._next or self._waiting
-        with self._door.store.read() as unit:
-            first = self._book.find(unit, next(iter(queue)))
-            if first is None:
-                return True
-            missing = self._missing(unit, first, queue)
-            if missing:
-                self._courses.read(unit, missing)
-                self._films.read(unit, missing)
-            return not missing or not self._missing(unit, first, queue)
+        first = self._book.find(unit, next(iter(queue)))
+        if first is None:
+            return True
+        missing = self._missing(unit, first, queue)
+        if missing:
+            self._courses.read(unit, missing)
+            self._films.read(unit, missing)
+        return not missing
 
     def _missing(self, unit: ReadUnit, first: Batch, queue: Iterable[int]) -> tuple[Batch, ...]:
         """Return a few batches to read for the first of a queue, begun ones only."""
         if self._courses.has(first.id):
-            return self._lore.unread(first, unit, _READ_TOGETHER)
+            return self._lore.unread(first, unit, _TOGETHER)
         # Those that wait behind it are read with it: they are asked for next.
-        waiting = (self._book.find(unit, one) for one in islice(queue, _READ_TOGETHER))
+        waiting = (self._book.find(unit, one) for one in islice(queue, _TOGETHER))
         return tuple(
             batch
             for batch in waiting
@@ -214,10 +226,10 @@ class Forecasts(QObject):
         now = self._door.clock.now()
         return min(now, batch.ended_at) if batch.ended_at is not None else now
 
-    def _ask(self, batch_id: int, *, is_urgent: bool) -> None:
+    def _ask(self, unit: ReadUnit, batch_id: int, *, is_urgent: bool) -> None:
         for queue in (self._next, self._waiting):
             queue.pop(batch_id, None)
-        inputs = self._inputs(batch_id)
+        inputs = self._inputs_in(unit, batch_id)
         if inputs is None:
             return
         if is_urgent:
@@ -232,7 +244,7 @@ class Forecasts(QObject):
         self._asked[batch_id] = inputs
         self._running[batch_id] = is_urgent
         self._jobs.run(
-            partial(outcome_of, inputs),
+            partial(packed_outcome_of, inputs),
             lambda outcome: self._on_done(inputs, outcome),
             lambda error: self._on_failed(batch_id, error),
             key=f"forecast-{batch_id}",
@@ -242,26 +254,35 @@ class Forecasts(QObject):
 
     def _begin_turns(self) -> None:
         """Begin at once, unless listing so many has taken its share of a frame already."""
-        if len(self._waiting) + len(self._next) > _MANY:
-            self._turn.start()
-        else:
-            self._take_turn()
+        if self._turns.has(_TURN):
+            return
+        work = self._asking()
+        if len(self._waiting) + len(self._next) <= _MANY:
+            clock = self._door.clock
+            began = clock.monotonic()
+            while clock.monotonic() - began < _AT_ONCE_S:
+                if next(work, _TURN) is _TURN:
+                    return
+        self._turns.begin(_TURN, work)
 
-    def _take_turn(self) -> None:
-        """Ask for waiting forecasts for as long as the window can spare its thread."""
-        clock = self._door.clock
-        began = clock.monotonic()
-        while (self._next or self._waiting) and clock.monotonic() - began < _TURN_S:
-            if self._has_read_enough():
-                is_urgent = bool(self._next)
-                self._ask(next(iter(self._next or self._waiting)), is_urgent=is_urgent)
-        if self._next or self._waiting:
-            self._turn.start()
+    def _asking(self) -> Iterator[None]:
+        """Ask for the waiting forecasts, a few at a step."""
+        while self._next or self._waiting:
+            with self._door.store.read() as unit:
+                self._ask_some(unit)
+            yield
 
-    def _on_done(self, inputs: ForecastInputs, outcome: Outcome) -> None:
+    def _ask_some(self, unit: ReadUnit) -> None:
+        for _ in range(_TOGETHER):
+            if not (self._next or self._waiting) or not self._has_read_enough(unit):
+                return
+            is_urgent = bool(self._next)
+            self._ask(unit, next(iter(self._next or self._waiting)), is_urgent=is_urgent)
+
+    def _on_done(self, inputs: ForecastInputs, outcome: PackedOutcome) -> None:
         batch_id = inputs.batch.id
         self._running.pop(batch_id, None)
-        self._known[batch_id] = Known(inputs, outcome.now, outcome.day_ago, outcome.film)
+        self._known[batch_id] = Known(inputs, outcome)
         self.ready.emit(batch_id)
         # Of many that come at once the others hear once: each hearing looks at the whole shelf.
         self._told_late.add(batch_id)

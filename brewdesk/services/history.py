@@ -32,20 +32,20 @@ class History(QObject):
     def undo_act(self) -> Act | None:
         """Return the act that `undo` would take back."""
         with self._door.store.read() as unit:
-            return unit.acts.last_done()
+            return unit.acts.undoable()
 
     def redo_act(self) -> Act | None:
         """Return the act that `redo` would do again."""
         with self._door.store.read() as unit:
-            return unit.acts.last_undone()
+            return unit.acts.redoable()
 
     def undo(self) -> None:
         """Take back the newest act. Do nothing if there is none."""
-        self._step(lambda unit: unit.acts.last_done(), backwards=True)
+        self._step(lambda unit: unit.acts.undoable(), backwards=True)
 
     def redo(self) -> None:
         """Do the act that was undone last again. Do nothing if there is none."""
-        self._step(lambda unit: unit.acts.last_undone(), backwards=False)
+        self._step(lambda unit: unit.acts.redoable(), backwards=False)
 
     def _step(self, choose: Callable[[UnitOfWork], Act | None], *, backwards: bool) -> None:
         deltas: tuple[RowDelta, ...] = ()

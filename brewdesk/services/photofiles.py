@@ -13,7 +13,9 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from enum import Enum
 from pathlib import Path
+from typing import Protocol
 
+from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.files import sync_file, sync_folder, unfinished
 from brewdesk.store.records import PhotoDraft
 
@@ -115,11 +117,28 @@ def file_time(source: Source) -> datetime | None:
         return None
 
 
-class PhotoFolder:
-    """The folder "<store's stem>.photos". Its methods may be called from any thread."""
+class SharedPhotos(Protocol):
+    """Where several desks keep their photos together. May raise StoreTrouble."""
 
-    def __init__(self, store_path: Path) -> None:
+    def keep(self, content_hash: str, ending: str, data: bytes) -> None:
+        """Keep bytes for all desks."""
+        ...
+
+    def fetch(self, content_hash: str) -> bytes | None:
+        """Give bytes that some desk kept; None if none did."""
+        ...
+
+
+class PhotoFolder:
+    """The folder "<store's stem>.photos". Its methods may be called from any thread.
+
+    With ``shared`` it is this desk's part of what all desks keep: what is missing here is
+    fetched when it is asked for.
+    """
+
+    def __init__(self, store_path: Path, shared: SharedPhotos | None = None) -> None:
         self.root = store_path.with_name(f"{store_path.stem}.photos")
+        self.shared = shared
         self._lock = threading.Lock()  # between keeping a file and sweeping it away
 
     def path_of(self, photo: PhotoDraft) -> Path:
@@ -149,13 +168,34 @@ class PhotoFolder:
             disk_full, read_only, io_error; then nothing is left behind.
         """
         content_hash = hashlib.sha256(data).hexdigest()
-        target = self._shelf(content_hash) / f"{content_hash}.{_ENDINGS.get(media_type, 'img')}"
+        ending = _ENDINGS.get(media_type, "img")
+        self.keep_as(content_hash, ending, data)
+        if self.shared is not None:
+            self.shared.keep(content_hash, ending, data)
+        return content_hash
+
+    def keep_as(self, content_hash: str, ending: str, data: bytes) -> None:
+        """Keep bytes of a known hash in this folder alone.
+
+        Raises
+        ------
+        PhotoTrouble
+            As `keep`.
+        """
+        target = self._shelf(content_hash) / f"{content_hash}.{ending}"
         with self._lock:
-            if _hash_of(target) == content_hash:
+            if content_hash_of(target) == content_hash:
                 os.utime(target)  # as good as new: not to be swept
             else:
                 self.write(target, data)
-        return content_hash
+
+    def files(self) -> dict[str, Path]:
+        """Return the photos' files by their hash."""
+        return {
+            path.stem: path
+            for path in sorted(self.root.glob("??/*.*"))
+            if _HASH.fullmatch(path.stem) and not path.is_symlink()
+        }
 
     def write(self, target: Path, data: bytes) -> None:
         """Put a private file in its place whole.
@@ -191,11 +231,23 @@ class PhotoFolder:
         try:
             data = self.path_of(photo).read_bytes()
         except (FileNotFoundError, NotADirectoryError):
-            raise PhotoTrouble("missing", photo.content_hash) from None
+            data = self._fetched(photo)
         except OSError as error:
             raise PhotoTrouble("unreadable", str(error)) from error
         if hashlib.sha256(data).hexdigest() != photo.content_hash:
             raise PhotoTrouble("damaged", photo.content_hash)
+        return data
+
+    def _fetched(self, photo: PhotoDraft) -> bytes:
+        """Fetch what another desk brought, and keep it here."""
+        try:
+            data = None if self.shared is None else self.shared.fetch(photo.content_hash)
+        except StoreTrouble as trouble:
+            raise PhotoTrouble("unreadable", trouble.code) from trouble
+        if data is None:
+            raise PhotoTrouble("missing", photo.content_hash)
+        if hashlib.sha256(data).hexdigest() == photo.content_hash:
+            self.keep_as(photo.content_hash, _ENDINGS.get(photo.media_type, "img"), data)
         return data
 
     def sweep(self, is_named: Callable[[str], bool], now: datetime) -> int:
@@ -226,7 +278,8 @@ class PhotoFolder:
         return self.root / content_hash[:2]
 
 
-def _hash_of(path: Path) -> str:
+def content_hash_of(path: Path) -> str:
+    """Return the SHA-256 of a file's content; "" for a link or what cannot be read."""
     try:
         return "" if path.is_symlink() else hashlib.sha256(path.read_bytes()).hexdigest()
     except OSError:

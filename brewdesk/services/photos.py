@@ -26,6 +26,7 @@ from culturecore.stages import BatchStage
 if TYPE_CHECKING:
     from pathlib import Path
 
+    from brewdesk.store.serverphotos import ServerPhotos
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
 CAPTION_LIMIT = 2000
@@ -96,10 +97,36 @@ LookInto = Callable[[bytes], PictureFacts]
 class Photos:
     """Keep photos: rows in the store, files beside it."""
 
-    def __init__(self, door: Door, jobs: JobRunner, store_path: Path) -> None:
+    def __init__(
+        self,
+        door: Door,
+        jobs: JobRunner,
+        store_path: Path,
+        *,
+        shared: ServerPhotos | None = None,
+    ) -> None:
         self._door = door
         self._jobs = jobs
-        self.folder = PhotoFolder(store_path)
+        self._shared = shared
+        self.folder = PhotoFolder(store_path, shared)
+
+    def bring_all_here(self) -> None:
+        """Fetch what other desks brought and this one lacks. Slow: from a worker thread.
+
+        Raises
+        ------
+        StoreTrouble
+            What the server says.
+        PhotoTrouble
+            What the disk says.
+        """
+        if self._shared is None:
+            return
+        names = self._shared.names()
+        for content_hash in names.keys() - self.folder.files().keys():
+            data = self._shared.fetch(content_hash)
+            if data is not None:
+                self.folder.keep_as(content_hash, names[content_hash], data)
 
     def of(self, owner: PhotoOwner) -> tuple[Photo, ...]:
         """Return an owner's photos, newest first."""
@@ -262,6 +289,8 @@ class Photos:
             with self._door.store.read() as unit:
                 return unit.acts.is_named(content_hash)
 
+        if self._shared is not None:
+            self._shared.sweep(is_named)
         return self.folder.sweep(is_named, self._door.clock.now())
 
     def _perform_on(

@@ -18,10 +18,11 @@ from brewdesk.services.escalation import Step, is_time_again
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.notices.port import Notice, NoticeAction, Notifier, Urgency
 from brewdesk.services.reminder_rules import QuietHours
-from brewdesk.services.reminders import OPEN_STATES, Reminders
+from brewdesk.services.reminders import Reminders, Written
+from brewdesk.services.remindershares import OneDesk, Shares
 from brewdesk.services.wording.reminders import action_words, summary_words
 from brewdesk.store.errors import StoreTrouble
-from brewdesk.store.records import Reminder, RowDelta
+from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderState
 
 if TYPE_CHECKING:
@@ -44,7 +45,7 @@ KEY = "reminder-"
 # anybody noticing: a few milliseconds.
 _CROWD = 8
 _TOPICS = (Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS) | (
-    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS
+    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS | Topic.STORES
 )
 _Occasion = tuple[int, datetime]
 _TRUSTED_KEY = "clock_trusted_since_act"  # not the maker's liking, so no declared setting
@@ -92,6 +93,7 @@ class ReminderClock(QObject):
         quiet_hours: Callable[[], QuietHours] = no_quiet_hours,
         chime: Callable[[], None] | None = None,
         jobs: JobRunner | None = None,
+        shares: Shares | None = None,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
@@ -101,6 +103,7 @@ class ReminderClock(QObject):
         self._quiet_hours = quiet_hours
         self._chime = chime
         self._jobs = jobs
+        self._shares = shares or OneDesk(reminders)
         self._was_away = True  # until the first look: the program was closed
         self._last_look: tuple[datetime, float] | None = None
         self._is_doubted = False
@@ -136,11 +139,19 @@ class ReminderClock(QObject):
         """Look now: the maker has come to the window."""
         self.evaluate()
 
+    def look_soon(self) -> None:
+        """Look in a moment: something that reminders go by has been worked out."""
+        if self._tick.isActive():
+            self._soon.start()
+
     def evaluate(self) -> None:
         """Bring reminders up to date and show what is due and not yet shown."""
         self._note_time()
         try:
             if not self._clock_is_sane():
+                return
+            if not self._shares.is_keeper:  # another desk brings them in line
+                self._show_changes()
                 return
             if self._jobs is not None and self._reminders.live_count() > _CROWD:
                 # So many that it would be seen: the window goes on meanwhile.
@@ -157,7 +168,7 @@ class ReminderClock(QObject):
         except StoreTrouble as trouble:
             self._tell_trouble(trouble)
 
-    def _on_synced(self, written: tuple[RowDelta, ...]) -> None:
+    def _on_synced(self, written: Written) -> None:
         self._is_own_word = True
         self._reminders.tell(written)
         self._is_own_word = False
@@ -225,11 +236,12 @@ class ReminderClock(QObject):
             return
         now, zone = self._door.clock.now(), self._door.clock.zone()
         is_quiet = self._quiet_hours().covers(now, zone)
-        items = self._reminders.to_be_shown(now)
+        items = self._shares.due(now)
         if is_quiet:
             items = tuple(item for item in items if item.step is not Step.CALM)
         was_away = self._was_away
         self._was_away = was_away and is_quiet  # then the summary is still to come
+        items = self._shares.claim(items, now)
         if not items:
             return
         fresh = tuple(item for item in items if self._is_fresh(item, now))
@@ -237,17 +249,22 @@ class ReminderClock(QObject):
             self._show_many(items, fresh, now, was_away=was_away)
             return
 
-        def mark_and_hand_over(unit: UnitOfWork) -> None:
-            self._reminders.mark_shown(unit, (item.reminder.id for item in items), now)
+        def mark_and_hand_over(unit: UnitOfWork) -> tuple[DueItem, ...]:
+            held = self._shares.held(unit, items)
+            ids = tuple(item.reminder.id for item in held)
+            self._reminders.mark_shown(unit, ids, now)
+            self._shares.note_shown(unit, ids)
+            fresh_ones = tuple(item for item in fresh if item in held)
             # Inside the transaction, so that no crash can mark what was never shown. What was
             # handed over in this run is not shown again if only the commit fails.
-            self._handed_over |= {_occasion(item): now for item in fresh}
-            self._hand_over(fresh, was_away=was_away)
+            self._handed_over |= {_occasion(item): now for item in fresh_ones}
+            self._hand_over(fresh_ones, was_away=was_away)
+            return fresh_ones
 
-        self._door.quiet(mark_and_hand_over, topics=Topic.REMINDERS)
+        told = self._door.quiet(mark_and_hand_over, topics=Topic.REMINDERS)
         self._note_marked(items)
-        if fresh:
-            self.came_due.emit(fresh)
+        if told:
+            self.came_due.emit(told)
 
     def _show_many(
         self, items: Sequence[DueItem], fresh: Sequence[DueItem], now: datetime, *, was_away: bool
@@ -261,14 +278,14 @@ class ReminderClock(QObject):
         ids = tuple(item.reminder.id for item in items)
         self._is_marking = True
         self._jobs.run(
-            partial(self._reminders.mark_shown_apart, ids, now),
+            partial(self._reminders.mark_shown_apart, ids, now, also=self._shares.note_shown),
             partial(self._on_marked, items),
             self._on_not_marked,
             key="reminders-shown",
             pool=Pool.STORE,
         )
 
-    def _on_marked(self, items: Sequence[DueItem], written: tuple[RowDelta, ...]) -> None:
+    def _on_marked(self, items: Sequence[DueItem], written: Written) -> None:
         self._is_marking = False
         self._note_marked(items)
         self._is_own_word = True
@@ -328,8 +345,8 @@ class ReminderClock(QObject):
     def _withdraw_handled(self) -> None:
         if not self._on_screen:
             return
-        with self._door.store.read() as unit:
-            shown = {row.id for row in unit.reminders.where(state=ReminderState.SHOWN)}
+        rows = self._reminders.open_rows()
+        shown = {row.id for row in rows if row.state is ReminderState.SHOWN}
         shown |= {reminder_id for reminder_id, _ in self._handed_over}  # as good as marked
         for key, ids in tuple(self._on_screen.items()):
             if not ids & shown:
@@ -358,9 +375,7 @@ class ReminderClock(QObject):
             self.trouble.emit(trouble)
 
     def _open_rows(self, ids: frozenset[int]) -> tuple[Reminder, ...]:
-        with self._door.store.read() as unit:
-            rows = unit.reminders.where(state=OPEN_STATES)
-        return tuple(row for row in rows if row.id in ids)
+        return tuple(row for row in self._reminders.open_rows() if row.id in ids)
 
 
 def _key_of(item: DueItem) -> str:

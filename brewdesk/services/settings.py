@@ -15,6 +15,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.changes import Changes, Topic
+from brewdesk.services.stockchecks import is_currency
 from culturecore.errors import ImpossibleInput
 from culturecore.units import Kind, units_for
 
@@ -43,6 +44,9 @@ class Option(Generic[T]):
     def label(self) -> str:
         """The setting's name for people."""
         return _labels()[self.key]
+
+
+NAME_LIMIT = 60
 
 
 def _is_zone(name: str) -> bool:
@@ -83,7 +87,18 @@ LANGUAGE = Option(key="language", default="system", choices=("system", *LANGUAGE
 TEXT_SCALE = Option(key="text_scale", default=1.0, low=0.8, high=3.0)
 # A calendar file of the due list that is kept up to date; "" = none.
 CALENDAR_PATH = Option(key="calendar_path", default="", is_valid=_is_whole_path)
+# Where several desks share one store: this desk's name, and where reminders are shown.
+DESK_NAME = Option(key="desk_name", default="", is_valid=lambda text: len(text) <= NAME_LIMIT)
+REMINDERS_HERE = Option(key="reminders_here", default=True)
+REMINDERS_ONCE = Option(key="reminders_once", default=True)
 ZONE = Option(key="zone", default="", is_valid=_is_zone)  # "" = the computer's own
+
+
+def _is_own_currency(code: str) -> bool:
+    return not code or is_currency(code)
+
+
+CURRENCY = Option(key="currency", default="", is_valid=_is_own_currency)  # "" = the locale's
 
 _KINDS_WITH_UNIT = (
     Kind.VOLUME,
@@ -133,7 +148,7 @@ class Settings:
     """Read and change settings. Changes are announced, but are no step of the undo history.
 
     ``measurement`` decides the units offered first; it is the locale's, read by the
-    caller.
+    caller. ``are_several`` adds what only several desks at one store need to choose.
     """
 
     def __init__(
@@ -142,6 +157,7 @@ class Settings:
         changes: Changes,
         *,
         measurement: QLocale.MeasurementSystem = QLocale.MeasurementSystem.MetricSystem,
+        are_several: bool = False,
     ) -> None:
         self._store = store
         self._changes = changes
@@ -164,8 +180,11 @@ class Settings:
             TEXT_SCALE,
             ZONE,
             CALENDAR_PATH,
+            CURRENCY,
             *_unit_options(measurement),
         )
+        if are_several:
+            declared += (DESK_NAME, REMINDERS_HERE, REMINDERS_ONCE)
         self._options = {option.key: option for option in declared}
 
     def options(
@@ -215,6 +234,10 @@ class Settings:
             unit.settings.put(key, text)
         self._texts()[key] = text
         self._changes.announce(Topic.SETTINGS)
+
+    def forget(self) -> None:
+        """Read everything anew when it is asked for next: another desk may have changed it."""
+        self._kept = None
 
     def unit(self, kind: Kind) -> str:
         """Return the symbol of the maker's unit for ``kind``; "" where there is no choice."""
@@ -306,8 +329,12 @@ def _labels() -> dict[str, str]:
         "language": t("Language, from the next start"),
         "theme": t("Colours"),
         "text_scale": t("Size of the text"),
+        "desk_name": t("Name of this desk"),
+        "reminders_here": t("Show reminders at this desk"),
+        "reminders_once": t("Show each reminder at one desk only (for all desks)"),
         "zone": t("Time zone"),
         "calendar_path": t("Keep a calendar file of the due list up to date at"),
+        "currency": t("Prices in"),
         "unit_volume": t("Volumes in"),
         "unit_mass": t("Weights in"),
         "unit_temperature": t("Temperatures in"),

@@ -14,7 +14,7 @@ from brewdesk.store.records import Act, RowDelta
 from brewdesk.store.schema import ACT_STATES, SUBJECTS, act, act_subject
 from brewdesk.store.subjects import subjects_of
 
-_SHOWN = [column for column in act.columns if column.name != "deltas"]
+SHOWN = [column for column in act.columns if column.name != "deltas"]
 
 
 class ReadActRows:
@@ -31,20 +31,28 @@ class ReadActRows:
         NoSuchRow
             If there is none with this id.
         """
-        found = self._first(select(*_SHOWN).where(act.c.id == act_id))
+        found = self._first(select(*SHOWN).where(act.c.id == act_id))
         if found is None:
             raise NoSuchRow("act", act_id)
         return found
 
     def last_done(self) -> Act | None:
-        """Give the act that undo would take back: the newest done one."""
-        statement = select(*_SHOWN).where(act.c.state == "done")
+        """Give the newest act that is done."""
+        statement = select(*SHOWN).where(act.c.state == "done")
         return self._first(statement.order_by(act.c.id.desc()))
 
     def last_undone(self) -> Act | None:
-        """Give the act that redo would do again: the oldest of those undone."""
-        statement = select(*_SHOWN).where(act.c.state == "undone")
+        """Give the oldest of the acts that are undone."""
+        statement = select(*SHOWN).where(act.c.state == "undone")
         return self._first(statement.order_by(act.c.id.asc()))
+
+    def undoable(self) -> Act | None:
+        """Give the act that undo takes back: the newest done one of this desk."""
+        return self.last_done()
+
+    def redoable(self) -> Act | None:
+        """Give the act that redo does again: the oldest of those this desk has undone."""
+        return self.last_undone()
 
     def deltas(self, act_id: int) -> tuple[RowDelta, ...]:
         """Give the row changes of an act, in the order they were made.
@@ -63,7 +71,7 @@ class ReadActRows:
 
     def for_batch(self, batch_id: int) -> tuple[Act, ...]:
         """Give the acts done to a batch, newest first; undone ones are left out."""
-        statement = select(*_SHOWN).where(act.c.batch_id == batch_id, act.c.state == "done")
+        statement = select(*SHOWN).where(act.c.batch_id == batch_id, act.c.state == "done")
         return self._all(statement.order_by(act.c.id.desc()))
 
     def about(
@@ -86,7 +94,7 @@ class ReadActRows:
         if subject not in SUBJECTS:
             raise ValueError(f"{subject!r} is nothing an act is about")
         statement = (
-            select(*_SHOWN)
+            select(*SHOWN)
             .join(act_subject, act_subject.c.act_id == act.c.id)
             .where(
                 act_subject.c.subject == subject,
@@ -100,26 +108,26 @@ class ReadActRows:
 
     def repeatable(self, kinds: Collection[str]) -> tuple[Act, ...]:
         """Give the acts of some kinds that can still be undone or redone, oldest first."""
-        statement = select(*_SHOWN).where(
+        statement = select(*SHOWN).where(
             act.c.kind.in_(list(kinds)), act.c.state.in_(("done", "undone"))
         )
         return self._all(statement.order_by(act.c.id.asc()))
 
     def recent(self, limit: int) -> tuple[Act, ...]:
         """Give the newest acts that are done, newest first."""
-        statement = select(*_SHOWN).where(act.c.state == "done")
+        statement = select(*SHOWN).where(act.c.state == "done")
         return self._all(statement.order_by(act.c.id.desc()).limit(limit))
 
     def is_named(self, text: str) -> bool:
         """Whether ``text`` stands in a row change that undo or redo may still ask for."""
-        statement = select(*_SHOWN).where(
+        statement = select(*SHOWN).where(
             act.c.deltas.contains(text, autoescape=True), act.c.state != "dropped"
         )
         return self._first(statement) is not None
 
     def after(self, act_id: int, *, limit: int) -> tuple[Act, ...]:
         """Give the acts written after ``act_id``, oldest first, undone ones too: to read on."""
-        statement = select(*_SHOWN).where(act.c.id > act_id)
+        statement = select(*SHOWN).where(act.c.id > act_id)
         return self._all(statement.order_by(act.c.id.asc()).limit(limit))
 
     def undone_ids(self) -> frozenset[int]:
@@ -140,7 +148,7 @@ class ReadActRows:
 
     def some(self, act_ids: Collection[int]) -> tuple[Act, ...]:
         """Give the acts with these ids that are done, newest first."""
-        statement = select(*_SHOWN).where(act.c.id.in_(list(act_ids)), act.c.state == "done")
+        statement = select(*SHOWN).where(act.c.id.in_(list(act_ids)), act.c.state == "done")
         return self._all(statement.order_by(act.c.id.desc()))
 
     def deltas_of(self, act_ids: Collection[int]) -> dict[int, tuple[RowDelta, ...]]:

@@ -16,11 +16,20 @@ from sqlalchemy.types import TypeEngine
 EnumT = TypeVar("EnumT", bound=Enum)
 
 
+def _text_for(dialect: Dialect) -> TypeEngine[Any]:
+    """Give text that sorts by its code points, as SQLite's does, on a server of any language."""
+    return dialect.type_descriptor(Text(collation="C" if dialect.name == "postgresql" else None))
+
+
 class Choice(TypeDecorator[EnumT]):
     """An enum, kept as its text value."""
 
     impl = Text
     cache_ok = True
+
+    def load_dialect_impl(self, dialect: Dialect) -> TypeEngine[Any]:
+        """Give text in the order of its code points."""
+        return _text_for(dialect)
 
     def __init__(self, kind: type[EnumT]) -> None:
         self.kind = kind
@@ -44,6 +53,10 @@ class Instant(TypeDecorator[datetime]):
 
     impl = Text
     cache_ok = True
+
+    def load_dialect_impl(self, dialect: Dialect) -> TypeEngine[Any]:
+        """Give text in the order of its code points."""
+        return _text_for(dialect)
 
     def process_bind_param(self, value: datetime | None, dialect: Dialect) -> str | None:
         """Give '2026-11-25T09:12:58.123456Z'; refuse a time without zone."""
@@ -72,7 +85,7 @@ class Finite(TypeDecorator[float]):
             raise ValueError(f"{value!r} is no number")
         if not math.isfinite(value):
             raise ValueError(f"{value!r} is not finite")
-        return float(value)
+        return float(value) + 0.0  # SQLite keeps no sign of a zero
 
 
 class Words(TypeDecorator[str]):
@@ -80,6 +93,10 @@ class Words(TypeDecorator[str]):
 
     impl = Text
     cache_ok = True
+
+    def load_dialect_impl(self, dialect: Dialect) -> TypeEngine[Any]:
+        """Give text in the order of its code points."""
+        return _text_for(dialect)
 
     def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
         """Give the text as it came."""

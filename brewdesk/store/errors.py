@@ -39,7 +39,9 @@ class StoreTrouble(Exception):  # noqa: N818  # a state of the world to tell the
 
     ``code`` is one of: newer_file, not_a_store, damaged, empty_file, disk_full,
     read_only, locked, io_error, cannot_open, file_gone, file_replaced,
-    migration_failed, backup_failed, no_such_row, stale_row, row_refused.
+    migration_failed, backup_failed, not_rescued, no_such_row, stale_row, row_refused.
+    Of a shared store also: bad_address, no_driver, not_connected, not_let_in, older_server,
+    not_utf8, changed_elsewhere.
     ``detail`` is for the log.
     """
 
@@ -67,6 +69,16 @@ class StaleRow(StoreTrouble):
         super().__init__("stale_row", f"{table} {row_id}")
 
 
+class ChangedElsewhere(StoreTrouble):
+    """Another desk changed a row after this one last saw it."""
+
+    def __init__(self, table: str, row_id: int, desk_name: str) -> None:
+        self.table = table
+        self.row_id = row_id
+        self.desk_name = desk_name
+        super().__init__("changed_elsewhere", f"{table} {row_id}")
+
+
 class RowRefused(StoreTrouble):
     """The row breaks a rule of the store: a range, a reference, one live batch per vessel."""
 
@@ -86,6 +98,10 @@ def trouble_from_database(error: BaseException | None) -> StoreTrouble | None:
         if code == "row_refused":
             return RowRefused(str(error))
         return StoreTrouble(code, str(error)) if code is not None else None
+    if error is not None and hasattr(error, "sqlstate"):
+        from brewdesk.store.servererrors import trouble_from_server
+
+        return trouble_from_server(error)
     return None
 
 

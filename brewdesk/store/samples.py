@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from sqlalchemy import Connection, delete, func, insert, select
+from sqlalchemy import Connection, case, delete, func, insert, select
 
 from brewdesk.store.errors import told
 from brewdesk.store.schema import temperature_chunk, temperature_log
@@ -32,8 +32,11 @@ class ReadSampleRows:
 
     def tail(self, content_hash: str, size_bytes: int) -> bytes:
         """Give the last bytes of one content without reading the rest; none if it is not kept."""
+        size = func.length(temperature_chunk.c.samples)
+        # Counting from the end is SQLite's own way; this is everybody's.
+        start = case((size > size_bytes, size - size_bytes + 1), else_=1)
         statement = (
-            select(func.substr(temperature_chunk.c.samples, -size_bytes))
+            select(func.substr(temperature_chunk.c.samples, start))
             .where(temperature_chunk.c.content_hash == content_hash)
             .order_by(temperature_chunk.c.position.desc())
             .limit(1)

@@ -4,27 +4,29 @@ from __future__ import annotations
 
 import logging
 import os
+import sqlite3
 import stat
-import threading
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
 from pathlib import Path
+from typing import cast
 
-from sqlalchemy import Connection, Engine, select
+from sqlalchemy import Connection, Engine
+from sqlalchemy.pool import QueuePool
 
 from brewdesk.store import migrate
-from brewdesk.store.backup import backups, make_backup
+from brewdesk.store.backup import make_backup
 from brewdesk.store.checks import THOROUGH_UP_TO_BYTES, check_sound
 from brewdesk.store.engine import BUSY_TIMEOUT_S, begin_immediate, make_engine, opened
 from brewdesk.store.errors import StoreTrouble, told
-from brewdesk.store.files import discard_leftovers
+from brewdesk.store.files import discard_leftovers, save_copy
 from brewdesk.store.identify import FileState, Finding, look
 from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
-from brewdesk.store.records import BackupInfo, PantryInfo
-from brewdesk.store.restore import finish_restore
-from brewdesk.store.schema import pantry
-from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+from brewdesk.store.openstore import OpenStore
+from brewdesk.store.restore import finish_restore, set_foreign_journals_aside
+from brewdesk.store.unitofwork import UnitOfWork
+from brewdesk.store.wholetables import StillCopy, still_copy
 
 log = logging.getLogger(__name__)
 
@@ -32,24 +34,13 @@ log = logging.getLogger(__name__)
 _DISTRUST = frozenset({"io_error", "damaged", "not_a_store", "cannot_open"})
 
 
-class _OfThread(threading.local):
-    """The unit this thread has open, if any."""
-
-    connection: Connection | None = None
-    is_writing = False
-
-
-class Store:
+class Store(OpenStore):
     """One pantry file. Use ``open``; a lock against a second program is the caller's."""
 
     def __init__(self, path: Path, engine: Engine, *, is_read_only: bool) -> None:
-        self.path = path
-        self.is_read_only = is_read_only
-        self._engine = engine
-        self._write_lock = threading.Lock()
-        self._here = _OfThread()
+        super().__init__(path, engine, is_read_only=is_read_only)
         self._identity = _identity(path)
-        self.info = self._read_info()
+        self._read_info()
 
     @classmethod
     def open(
@@ -87,6 +78,8 @@ class Store:
         path = path.absolute()
         with told():
             finish_restore(path, now=now)
+            if is_writable(path):
+                set_foreign_journals_aside(path, known_schema=migrations.number, now=now)
             found = look(path, known_schema=migrations.number)
             is_read_only = found.state is not FileState.MISSING and not is_writable(path)
             if not is_read_only:
@@ -109,73 +102,36 @@ class Store:
                 engine.dispose()
                 raise
 
-    def close(self) -> None:
-        """Close all connections. Units must be over; the store is not to be used again."""
-        self._engine.dispose()
-
-    @contextmanager
-    def write(self) -> Iterator[UnitOfWork]:
-        """Open a unit of work: committed at the end of the block, rolled back if it raises.
-
-        Raises
-        ------
-        StoreTrouble
-            If what was written could not be kept; then none of it was.
-        RuntimeError
-            If this thread has a unit open already: it would wait for itself.
-        """
-        if self._here.connection is not None:
-            raise RuntimeError("a write unit inside another unit would wait for itself")
-        if self.is_read_only:
-            raise StoreTrouble("read_only", "the store was opened read-only")
-        with self._write_lock, self._connected() as bare:
-            connection = begin_immediate(bare)
-            with connection.begin(), self._as_current(connection, is_writing=True):
-                yield UnitOfWork(connection)
-
-    @contextmanager
-    def read(self) -> Iterator[ReadUnit]:
-        """Open a unit to read. Inside this thread's write unit it sees that unit's changes.
-
-        Raises
-        ------
-        StoreTrouble
-            If the file cannot be read.
-        """
-        current = self._here.connection
-        if current is not None:
-            yield ReadUnit(current)
-            return
-        with (
-            self._connected() as connection,
-            connection.begin(),
-            self._as_current(connection, is_writing=False),
-        ):
-            yield ReadUnit(connection)
-
     def backup(self, reason: str, *, now: datetime) -> Path:
-        """Make a verified backup and give its path. Slow: from a worker thread.
-
-        Parameters
-        ----------
-        reason
-            "daily" or "manual" ("before-migration" is made by ``open``).
-        now
-            The time, for its name and for thinning.
-
-        Raises
-        ------
-        StoreTrouble
-            If the store is damaged or locked, or the disk does not take it.
-        """
+        """Make a verified backup and give its path, as every store does."""
         if self._here.is_writing:
             raise RuntimeError("a backup inside a write unit would miss its changes")
         self._check_same_file()
         return make_backup(self.path, reason, now=now).path
 
-    def backups(self) -> tuple[BackupInfo, ...]:
-        """List the finished backups, newest first."""
-        return backups(self.path)
+    def still_copy(self, beside: Path) -> AbstractContextManager[StillCopy]:
+        """Give a copy that nobody writes to, as every store does."""
+        return still_copy(self.path, beside)
+
+    def save_what_is_open(self, target: Path) -> None:
+        """Copy the records as this program has them open, though the file is gone or another.
+
+        A file that was deleted or exchanged lives on for those who have it open. Slow: from a
+        worker thread.
+
+        Raises
+        ------
+        StoreTrouble
+            file_gone if this program has nothing open any more, damaged, or what the disk says.
+        """
+        with told():
+            if cast("QueuePool", self._engine.pool).checkedin() == 0:
+                raise StoreTrouble("file_gone", "no connection is left to copy from")
+            connection = self._engine.raw_connection()
+            try:
+                save_copy(cast("sqlite3.Connection", connection.driver_connection), target)
+            finally:
+                connection.close()
 
     @contextmanager
     def _connected(self) -> Iterator[Connection]:
@@ -186,17 +142,21 @@ class Store:
         except StoreTrouble as trouble:
             if trouble.code in _DISTRUST:
                 self._engine.dispose()
+            if trouble.code == "cannot_open" and self.path.exists() and not is_writable(self.path):
+                # The disk turned read-only: what cannot be opened is a new journal.
+                raise StoreTrouble("read_only", trouble.detail) from trouble
             raise
 
     @contextmanager
-    def _as_current(self, connection: Connection, *, is_writing: bool) -> Iterator[None]:
-        self._here.connection = connection
-        self._here.is_writing = is_writing
-        try:
-            yield
-        finally:
-            self._here.connection = None
-            self._here.is_writing = False
+    def _reading(self, connection: Connection) -> Iterator[Connection]:
+        with connection.begin():
+            yield connection
+
+    @contextmanager
+    def _writing(self, connection: Connection) -> Iterator[UnitOfWork]:
+        immediate = begin_immediate(connection)
+        with immediate.begin(), self._as_current(immediate, is_writing=True):
+            yield UnitOfWork(immediate)
 
     def _check_same_file(self) -> None:
         """Refuse to go on with a file that was deleted or exchanged while open."""
@@ -206,13 +166,6 @@ class Store:
             raise StoreTrouble("file_gone", str(self.path)) from None
         if identity != self._identity:
             raise StoreTrouble("file_replaced", str(self.path))
-
-    def _read_info(self) -> PantryInfo:
-        with self._connected() as connection, connection.begin():
-            row = connection.execute(select(pantry)).mappings().one_or_none()
-        if row is None:
-            raise StoreTrouble("damaged", "the pantry has no row")
-        return PantryInfo(uid=row["uid"], created_at=row["created_at"], is_demo=row["is_demo"])
 
 
 def _identity(path: Path) -> tuple[int, int]:

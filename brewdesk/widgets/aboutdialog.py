@@ -31,7 +31,8 @@ class AboutDialog(QDialog):
             plain_label(
                 self.tr(
                     "A window for the pantry: plan, brew, watch and remember kombucha, jar by "
-                    "jar. It uses no network. MIT licence; the typeface is Atkinson "
+                    "jar. It uses no network, unless you have it share a pantry on a server "
+                    "of yours. MIT licence; the typeface is Atkinson "
                     "Hyperlegible Next under the SIL Open Font License."
                 ),
                 wraps=True,
@@ -45,7 +46,7 @@ class AboutDialog(QDialog):
             (self.tr("Python"), sys.version.split()[0]),
             (self.tr("Qt"), qVersion()),
             (self.tr("SQLite"), sqlite3.sqlite_version),
-            (self.tr("Your pantry"), str(desk.store_path)),
+            (self.tr("Your pantry"), desk.place),
         ):
             value_label = plain_label(value, wraps=True)
             value_label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

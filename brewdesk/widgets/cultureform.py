@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.records import (
     Culture,
     CultureDraft,
@@ -49,6 +50,7 @@ class CultureDialog(QDialog):
         super().__init__(parent)
         self._desk = desk
         self._culture = culture
+        self._mark = FormMark(desk.door)
         self.setObjectName("culture_dialog")
         self.setWindowTitle(self.tr("A culture"))
         self.setMinimumWidth(520)
@@ -198,5 +200,6 @@ class CultureDialog(QDialog):
             if getattr(draft, name) != getattr(self._culture, name)
         }
         if fields:
-            self._desk.cultures.edit(self._culture.id, **fields)
+            with self._mark.keeping():
+                self._desk.cultures.edit(self._culture.id, **fields)
         return self._culture.id

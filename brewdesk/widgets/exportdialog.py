@@ -53,7 +53,13 @@ class ExportDialog(ProgressDialog):
             target = target.with_name(target.name + ENDING)
         self.set_busy(True)
         guide = resource("records", "export-format.md").read_text(encoding="utf-8")
-        self.work.export(self._desk.store_path, target, program=__version__, guide=guide)
+        self.work.export(
+            self._desk.store_path,
+            target,
+            program=__version__,
+            guide=guide,
+            copying=self._desk.still_copy,
+        )
 
     def _on_finished(self, exported: Exported) -> None:
         self.set_busy(False)

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.photos import CAPTION_LIMIT
 from brewdesk.services.records import ImpossibleInput, Photo, StoreTrouble
 from brewdesk.services.wording.problems import impossible_words, trouble_words
@@ -27,6 +28,7 @@ class PhotoWordsDialog(QDialog):
         self.setObjectName("photo_words")
         self._desk = desk
         self._photo = photo
+        self._mark = FormMark(desk.door)
         self.setWindowTitle(self.tr("Caption and date"))
         self.setMinimumWidth(_WIDTH_PX)
         column = QVBoxLayout(self)
@@ -65,7 +67,8 @@ class PhotoWordsDialog(QDialog):
         if at == self._when_shown:
             at = None
         try:
-            self._desk.photos.edit(self._photo.id, caption=self.line.text(), taken_at=at)
+            with self._mark.keeping():
+                self._desk.photos.edit(self._photo.id, caption=self.line.text(), taken_at=at)
         except ImpossibleInput as fault:
             row = self.when_row if fault.field == "at" else self.caption_row
             row.set_problem(impossible_words(fault))

@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.records import ImpossibleInput, Kind, Place, PlaceDraft, StoreTrouble
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.dialogbuttons import go_and_leave
@@ -27,6 +28,7 @@ class PlaceDialog(QDialog):
         super().__init__(parent)
         self._desk = desk
         self._place = place
+        self._mark = FormMark(desk.door)
         self.setObjectName("place_dialog")
         self.setModal(True)
         title = self.tr("Add a place") if place is None else self.tr("Edit place")
@@ -100,4 +102,5 @@ class PlaceDialog(QDialog):
         changed: dict[str, object] = {"name": draft.name}
         if self.temperature_edit.is_touched():  # what is shown is rounded
             changed["temperature_c"] = draft.temperature_c
-        return vessels.edit_place(self._place.id, **changed)
+        with self._mark.keeping():
+            return vessels.edit_place(self._place.id, **changed)

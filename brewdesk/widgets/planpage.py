@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.records import Batch, ImpossibleInput, Plan, StoreTrouble, VesselShape, Wish
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.widgets.amountspanel import AmountsPanel
@@ -15,6 +16,7 @@ from brewdesk.widgets.fields import announce, card, plain_label
 from brewdesk.widgets.jarpainter import JarLook
 from brewdesk.widgets.jarpreview import JarPreview
 from brewdesk.widgets.planform import PlanForm
+from brewdesk.widgets.planstores import Needs
 from brewdesk.widgets.printrunsheet import RunSheetDialog
 from brewdesk.widgets.runsheetwords import run_sheet
 from brewdesk.widgets.stylesheet import set_role
@@ -23,6 +25,7 @@ from brewdesk.widgets.twocolumns import TwoColumns
 from brewdesk.widgets.vesselform import VesselDialog
 
 REPLAN_DELAY_MS = 80
+_TOPICS = Topic.VESSELS | Topic.CULTURES | Topic.BATCHES | Topic.SETTINGS | Topic.STORES
 
 
 class PlanPage(QWidget):
@@ -41,6 +44,7 @@ class PlanPage(QWidget):
     ) -> None:
         super().__init__(parent)
         self._desk = desk
+        self._mark = FormMark(desk.door)
         self._plan: Plan | None = None
         self._wish: Wish | None = None
         self._reckoned: tuple[Wish, Plan] | None = None
@@ -179,6 +183,7 @@ class PlanPage(QWidget):
 
     def edit_plan(self, batch_id: int) -> None:
         """Take up a plan that was made before, to change it."""
+        self._mark = FormMark(self._desk.door)
         self.form.begin_edit(self._desk.batches.get(batch_id))
         self._after_begin()
 
@@ -242,6 +247,8 @@ class PlanPage(QWidget):
             return
         self._say("")
         self._plan, self._wish = plan, wish
+        needs = Needs(tea_g=plan.tea_g, tea_bags=plan.tea_bags, sugar_g=plan.sugar_g)
+        self.form.stores.show_needs(needs)
         self.amounts.show_plan(plan, wish)
 
     def _reckon(self, wish: Wish) -> Plan:
@@ -293,13 +300,20 @@ class PlanPage(QWidget):
         editing = self.form.editing()
         batches = self._desk.batches
         culture_id, name = self.form.culture_id(), self.form.batch_name()
+        supplies = self.form.stores.supplies()
         try:
             if editing is None:
-                batch = batches.plan(vessel_id, culture_id, name, wish)
+                batch = batches.plan(vessel_id, culture_id, name, wish, supplies=supplies)
             else:
-                batch = batches.edit_plan(
-                    editing.id, vessel_id=vessel_id, culture_id=culture_id, name=name, wish=wish
-                )
+                with self._mark.keeping():
+                    batch = batches.edit_plan(
+                        editing.id,
+                        vessel_id=vessel_id,
+                        culture_id=culture_id,
+                        name=name,
+                        wish=wish,
+                        supplies=supplies,
+                    )
         except ImpossibleInput as problem:
             self._say_beside(problem, go_there=True)
             return None
@@ -352,7 +366,7 @@ class PlanPage(QWidget):
     # staying up to date
 
     def _on_changed(self, change: Change) -> None:
-        if not change.concerns(Topic.VESSELS | Topic.CULTURES | Topic.BATCHES | Topic.SETTINGS):
+        if not change.concerns(_TOPICS):
             return
         if self.isVisible():
             self._catch_up()

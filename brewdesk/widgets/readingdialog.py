@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from brewdesk.models.readings import value_words
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.records import (
     ImpossibleInput,
     Look,
@@ -40,6 +41,7 @@ class ReadingDialog(QDialog):
         self.setObjectName("reading_dialog")
         self._desk = desk
         self._reading = reading
+        self._mark = FormMark(desk.door)
         name = name_of(reading.quantity)
         self.setWindowTitle(self.tr("Correct a reading: {what}").format(what=name))
         self.setMinimumWidth(_WIDTH_PX)
@@ -53,7 +55,8 @@ class ReadingDialog(QDialog):
         try:
             changed = self._changed_fields()
             if changed:
-                self._desk.readings.edit(self._reading.id, **changed)
+                with self._mark.keeping():
+                    self._desk.readings.edit(self._reading.id, **changed)
         except NotAQuantity as fault:
             self.value_row.set_problem(quantity_words(fault))
         except ImpossibleInput as fault:

@@ -24,7 +24,7 @@ from brewdesk.services.clock import zone_names
 from brewdesk.services.folding import fold
 from brewdesk.services.quantities import Quantities
 from brewdesk.services.records import ImpossibleInput, Kind, NotAQuantity, StoreTrouble
-from brewdesk.services.settings import CALENDAR_PATH, ZONE, Option, Settings
+from brewdesk.services.settings import CALENDAR_PATH, DESK_NAME, NAME_LIMIT, ZONE, Option, Settings
 from brewdesk.services.wording.problems import impossible_words, quantity_words, trouble_words
 from brewdesk.widgets.calendardialog import ask_for_calendar_file
 from brewdesk.widgets.fields import FieldRow
@@ -286,6 +286,25 @@ class CalendarPathEditor(SettingEditor):
         dialog.fileSelected.connect(self._put)
 
 
+class NameEditor(SettingEditor):
+    """A name that the maker gives."""
+
+    def __init__(self, option: Option[str], settings: Settings) -> None:
+        super().__init__(option, settings)
+        self.line = QLineEdit()
+        self.line.setMaxLength(NAME_LIMIT)
+        self._hold(self.line)
+        self.line.editingFinished.connect(self._on_finished)
+        self.show_value()
+
+    def _show(self, value: object) -> None:
+        if not self.line.hasFocus():
+            self.line.setText(str(value))
+
+    def _on_finished(self) -> None:
+        self._put(self.line.text().strip())
+
+
 class AmountEditor(SettingEditor):
     """A number with a unit, read like every other amount in the program."""
 
@@ -345,6 +364,8 @@ def make_editor(
         return ZoneEditor(option, settings, words.get("", {}).get(option.key, ""))
     if option.key == CALENDAR_PATH.key:
         return CalendarPathEditor(option, settings)
+    if option.key == DESK_NAME.key:
+        return NameEditor(option, settings)
     if option.choices:
         return ChoiceEditor(option, settings, {choice: choice for choice in option.choices})
     raise LookupError(f"no editor for the setting {option.key}")

@@ -14,7 +14,16 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.settings import CALENDAR_PATH, CLOSE_TO_TRAY, LEARN_TASTE
+from brewdesk.services.money import known_currencies, own_currency
+from brewdesk.services.settings import (
+    CALENDAR_PATH,
+    CLOSE_TO_TRAY,
+    CURRENCY,
+    DESK_NAME,
+    LEARN_TASTE,
+    REMINDERS_HERE,
+    REMINDERS_ONCE,
+)
 from brewdesk.services.wording.palate import learnt_words
 from brewdesk.widgets.autostartswitch import AutostartSwitch
 from brewdesk.widgets.fields import card, plain_label
@@ -29,6 +38,7 @@ from brewdesk.widgets.settingeditors import (
 from brewdesk.widgets.theme import SPACE
 
 _WIDEST_PX = 820
+DESK_KEYS = (DESK_NAME.key, REMINDERS_HERE.key, REMINDERS_ONCE.key)
 OUTSIDE_KEYS = (CLOSE_TO_TRAY.key, CALENDAR_PATH.key)
 
 
@@ -119,8 +129,16 @@ class SettingsPage(QWidget):
                 ],
             ),
         ]
+        sections.append(
+            (
+                self.tr("Money"),
+                self.tr("Prices keep the currency they were typed in; nothing is converted."),
+                [key for key in (CURRENCY.key,) if key in declared],
+            )
+        )
         outside = [key for key in OUTSIDE_KEYS if key in declared]
-        placed = {*outside, *(key for _, _, keys in sections for key in keys)}
+        desks = [key for key in DESK_KEYS if key in declared]
+        placed = {*outside, *desks, *(key for _, _, keys in sections for key in keys)}
         rest = [key for key in declared if key not in placed]
         sections.append(
             (
@@ -142,6 +160,17 @@ class SettingsPage(QWidget):
                 outside,
             )
         )
+        if desks:
+            sections.append(
+                (
+                    self.tr("Several desks"),
+                    self.tr(
+                        "All desks share one pantry. Colours, units, quiet hours and the window "
+                        "are each desk's own; taste, limits and rhythms are everybody's."
+                    ),
+                    desks,
+                )
+            )
         return sections
 
     def _section(self, title: str, note: str, keys: list[str]) -> QFrame:
@@ -195,7 +224,7 @@ class SettingsPage(QWidget):
     def _data_card(self) -> QFrame:
         frame, column = card()
         column.addWidget(plain_label(self.tr("Where your records are"), "heading", wraps=True))
-        self.path = plain_label(str(self._desk.store_path), "", wraps=True)
+        self.path = plain_label(self._desk.place, "", wraps=True)
         self.path.setObjectName("settings_path")
         self.path.setAccessibleName(self.tr("File with your records"))
         self.path.setTextInteractionFlags(
@@ -203,18 +232,22 @@ class SettingsPage(QWidget):
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
         column.addWidget(self.path)
-        column.addWidget(
-            plain_label(
-                self.tr(
-                    "Nothing leaves this computer. Backups are kept beside this file. Photos lie "
-                    "in a folder of their own beside it, {folder}; backups do not hold them, so "
-                    "copy that folder too."
-                ).format(folder=self._desk.photos.folder.root.name),
-                "muted",
-                wraps=True,
-            )
-        )
+        column.addWidget(plain_label(self._keeping_words(), "muted", wraps=True))
         return frame
+
+    def _keeping_words(self) -> str:
+        folder = self._desk.photos.folder.root
+        if self._desk.desks.are_several:
+            return self.tr(
+                "Your records lie in this database, for all desks, because this desk was started "
+                "with its address; brewdesk opens no other connection. Backups are kept on this "
+                "computer, in {folder}."
+            ).format(folder=folder.parent / "backups")
+        return self.tr(
+            "Nothing leaves this computer. Backups are kept beside this file. Photos lie "
+            "in a folder of their own beside it, {folder}; backups do not hold them. "
+            "“Copy everything to a folder” in the Pantry menu takes both along."
+        ).format(folder=folder.name)
 
     def _words(self) -> dict[str, dict[object, str]]:
         return {
@@ -231,11 +264,16 @@ class SettingsPage(QWidget):
                 "dark": self.tr("Dark"),
             },
             "text_scale": scale_words(),
+            CURRENCY.key: self._currency_words(),
             "rest_feed_days": self._every((14, 21, 28, 42, 56)),
             "rest_top_up_days": self._every((7, 14, 21, 28)),
             "calibrate_days": self._every((7, 14, 30)),
             "": {"zone": self.tr("As the computer")},
         }
+
+    def _currency_words(self) -> dict[object, str]:
+        own = self.tr("As the computer ({code})").format(code=own_currency())
+        return {"": own, **{code: code for code in known_currencies()}}
 
     def _every(self, days: tuple[int, ...]) -> dict[object, str]:
         return {float(count): self.tr("Every {count} days").format(count=count) for count in days}

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.formmark import FormMark
 from brewdesk.services.records import (
     ImpossibleInput,
     Kind,
@@ -69,6 +70,7 @@ class VesselDialog(QDialog):
         super().__init__(parent)
         self._desk = desk
         self._vessel = vessel
+        self._mark = FormMark(desk.door)
         self._is_filling = False
         self.setModal(True)
         self.setWindowTitle(self.tr("Add a vessel") if vessel is None else self.tr("Edit vessel"))
@@ -382,7 +384,8 @@ class VesselDialog(QDialog):
             )
         }
         if self._vessel is not None:
-            return vessels.edit(self._vessel.id, **fields, place_id=place_id)
+            with self._mark.keeping():
+                return vessels.edit(self._vessel.id, **fields, place_id=place_id)
         return vessels.add(VesselDraft(**fields, place_id=place_id))
 
     def _say(self, problem: ImpossibleInput) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
+from brewdesk.widgets.deskline import DeskLine
 from brewdesk.widgets.duestrip import DueStrip
 from brewdesk.widgets.noticebar import ActBar, NoticeBar
 from brewdesk.widgets.rail import Rail
@@ -27,6 +28,8 @@ class WindowFrame(QWidget):
                 ("bottles", "bottle", self.tr("Bottles")),
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
+                ("stores", "stores", self.tr("Stores")),
+                ("trials", "trials", self.tr("Trials")),
                 ("history", "history", self.tr("History")),
                 ("labels", "labels", self.tr("Labels")),
                 ("reckoner", "reckon", self.tr("Reckon")),
@@ -38,6 +41,9 @@ class WindowFrame(QWidget):
         column.setSpacing(0)
         if is_demo:
             column.addWidget(self._demo_banner())
+        if desk.desks.are_several:
+            self.desk_line = DeskLine(desk.desks)
+            column.addWidget(self.desk_line)
         self.notice = NoticeBar()
         notice_place = QVBoxLayout()
         notice_place.setContentsMargins(SPACE, 0, SPACE, 0)

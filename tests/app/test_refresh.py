@@ -23,7 +23,7 @@ from tests.helpers.watched_pantry import WatchedPantry
 
 BATCHES = 36
 LOOK_S = 0.002  # by which `LookedAtClock` goes on at each look
-MOST_IN_A_TURN = 3  # as many as fit into five milliseconds of it
+MOST_IN_A_TURN = 4  # two steps of two: at the second look the turn is over
 
 
 class LookedAtClock(FakeClock):

@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
-
 import pytest
 
 from brewdesk.store.errors import NoSuchRow, RowRefused
-from brewdesk.store.store import Store
 from tests.helpers.dump import dump
 from tests.store.drafts import NOW, PLACE, culture_draft, vessel_draft
 
@@ -36,27 +33,26 @@ def test_an_act_comes_back_as_it_was_written(store):
     assert found.facts == {"name": "Larder ½ “quoted”", "temperature_c": 22.5, "tags": ["a", None]}
 
 
-def test_an_act_takes_its_changes_back_after_a_restart(store, path):
-    before = dump(path)
+def test_an_act_takes_its_changes_back_after_a_restart(store, open_store):
+    before = dump(store)
     act = add_place(store, "Larder")
-    after = dump(path)
+    after = dump(store)
     store.close()
 
-    reopened = Store.open(path, now=NOW + timedelta(days=1))
+    reopened = open_store()
     with reopened.write() as unit:
         last = unit.acts.last_done()
         unit.apply(unit.acts.deltas(last.id), backwards=True)
         unit.acts.mark(last.id, "undone")
-    undone = dump(path)
+    undone = dump(reopened)
     with reopened.write() as unit:
         last = unit.acts.last_undone()
         unit.apply(unit.acts.deltas(last.id), backwards=False)
         unit.acts.mark(last.id, "done")
-    reopened.close()
 
     assert last.id == act.id
     assert undone == before
-    assert dump(path) == after
+    assert dump(reopened) == after
 
 
 def test_undo_goes_from_the_newest_back_and_redo_from_the_oldest_on(store):
@@ -165,7 +161,7 @@ def test_facts_that_json_cannot_say_are_refused(store):
 
 
 def test_an_act_and_its_changes_are_written_together_or_not_at_all(store):
-    before = dump(store.path)
+    before = dump(store)
 
     def change_and_fail_to_note_it():
         with store.write() as unit:
@@ -175,12 +171,14 @@ def test_an_act_and_its_changes_are_written_together_or_not_at_all(store):
     with pytest.raises(RowRefused):
         change_and_fail_to_note_it()
 
-    assert dump(store.path) == before
+    assert dump(store) == before
     with store.read() as unit:
         assert unit.acts.last_done() is None
 
 
-def test_settings_are_kept_replaced_and_listed(store, path):
+def test_settings_are_kept_replaced_and_listed(store, open_store):
+    with store.read() as unit:
+        before = unit.settings.all()
     with store.write() as unit:
         unit.settings.put("theme", "light")
         unit.settings.put("zone", "Europe/Lisbon")
@@ -189,9 +187,9 @@ def test_settings_are_kept_replaced_and_listed(store, path):
         assert unit.deltas == []
     store.close()
 
-    reopened = Store.open(path, now=NOW)
+    reopened = open_store()
     with reopened.read() as unit:
         assert unit.settings.get("theme") == "dark"
         assert unit.settings.get("sound") is None
-        assert unit.settings.all() == {"theme": "dark", "zone": "Europe/Lisbon"}
+        assert unit.settings.all() == before | {"theme": "dark", "zone": "Europe/Lisbon"}
     reopened.close()

@@ -46,35 +46,34 @@ def a_day_at_the_shelf(unit, shelf):
 
 
 def test_a_day_is_taken_back_and_done_again(store, shelf):
-    before = dump(store.path)
+    before = dump(store)
     with store.write() as unit:
         a_day_at_the_shelf(unit, shelf)
-    after = dump(store.path)
+    after = dump(store)
 
     with store.write() as again:
         again.apply(unit.deltas, backwards=True)
-    taken_back = dump(store.path)
+    taken_back = dump(store)
     with store.write() as again:
         again.apply(unit.deltas, backwards=False)
 
     assert before != after
     assert taken_back == before
-    assert dump(store.path) == after
+    assert dump(store) == after
 
 
-def test_the_text_form_of_a_day_does_the_same_in_another_run(store, shelf, path):
-    before = dump(path)
+def test_the_text_form_of_a_day_does_the_same_in_another_run(store, shelf, open_store):
+    before = dump(store)
     with store.write() as unit:
         a_day_at_the_shelf(unit, shelf)
     text = deltas_to_json(unit.deltas)
     store.close()
 
-    reopened = Store.open(path, now=NOW)
+    reopened = open_store()
     with reopened.write() as unit:
         unit.apply(deltas_from_json(text), backwards=True)
-    reopened.close()
 
-    assert dump(path) == before
+    assert dump(reopened) == before
 
 
 PLACES = st.sampled_from(range(4))
@@ -93,7 +92,7 @@ STEPS = st.lists(
 @given(groups=st.lists(STEPS, min_size=1, max_size=4))
 def test_any_row_of_acts_is_taken_back_one_by_one(groups, tmp_path_factory):
     store = Store.open(tmp_path_factory.mktemp("any") / "pantry.sqlite", now=NOW)
-    dumps, acts = [dump(store.path)], []
+    dumps, acts = [dump(store)], []
     for group in groups:
         with store.write() as unit:
             for what, which, temperature_c in group:
@@ -105,16 +104,16 @@ def test_any_row_of_acts_is_taken_back_one_by_one(groups, tmp_path_factory):
                 elif which < len(places):
                     unit.places.remove(places[which].id)
         acts.append(tuple(unit.deltas))
-        dumps.append(dump(store.path))
+        dumps.append(dump(store))
 
     for number in reversed(range(len(acts))):
         with store.write() as unit:
             unit.apply(acts[number], backwards=True)
-        assert dump(store.path) == dumps[number]
+        assert dump(store) == dumps[number]
     for number, deltas in enumerate(acts):
         with store.write() as unit:
             unit.apply(deltas, backwards=False)
-        assert dump(store.path) == dumps[number + 1]
+        assert dump(store) == dumps[number + 1]
     store.close()
 
 
@@ -153,13 +152,13 @@ def test_a_row_changed_since_is_not_taken_back_nor_is_the_rest(store, shelf):
         act.vessels.change(shelf.vessel.id, note="Invented note")
     with store.write() as unit:
         unit.places.change(shelf.place.id, name="Renamed since")
-    before = dump(store.path)
+    before = dump(store)
 
     with pytest.raises(StaleRow) as caught, store.write() as unit:
         unit.apply(act.deltas, backwards=True)
 
     assert (caught.value.table, caught.value.row_id) == ("place", shelf.place.id)
-    assert dump(store.path) == before
+    assert dump(store) == before
 
 
 def test_a_row_removed_since_is_not_taken_back(store):

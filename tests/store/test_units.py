@@ -11,6 +11,7 @@ import pytest
 from brewdesk.store.errors import NoSuchRow, StoreTrouble
 from brewdesk.store.store import Store
 from tests.helpers.dump import dump
+from tests.helpers.everystore import on_every_store
 from tests.store.drafts import NOW, PLACE
 
 
@@ -31,8 +32,9 @@ def in_thread(work):
     return outcome[0]
 
 
+@on_every_store
 def test_a_unit_that_raises_leaves_nothing(store):
-    before = dump(store.path)
+    before = dump(store)
 
     def change_and_fail():
         with store.write() as unit:
@@ -43,9 +45,10 @@ def test_a_unit_that_raises_leaves_nothing(store):
     with pytest.raises(KeyError):
         change_and_fail()
 
-    assert dump(store.path) == before
+    assert dump(store) == before
 
 
+@on_every_store
 @pytest.mark.parametrize("error", [OSError("a paper jam"), OverflowError(), ValueError("no pH")])
 def test_errors_of_the_code_inside_a_unit_stay_what_they_are(store, error):
     with pytest.raises(type(error)) as caught, store.write():
@@ -54,6 +57,7 @@ def test_errors_of_the_code_inside_a_unit_stay_what_they_are(store, error):
     assert caught.value is error
 
 
+@on_every_store
 def test_a_reader_sees_nothing_of_a_unit_that_is_not_over(store):
     def places():
         with store.read() as unit:
@@ -67,6 +71,7 @@ def test_a_reader_sees_nothing_of_a_unit_that_is_not_over(store):
     assert in_thread(places) == (place,)
 
 
+@on_every_store
 def test_reading_inside_a_write_unit_sees_its_changes(store):
     with store.write() as unit:
         place = unit.places.add(PLACE)
@@ -77,6 +82,7 @@ def test_reading_inside_a_write_unit_sees_its_changes(store):
         unit.places.remove(place.id)
 
 
+@on_every_store
 @pytest.mark.parametrize("outer", ["read", "write"])
 def test_a_write_unit_inside_a_unit_is_refused_at_once(store, outer):
     with getattr(store, outer)(), pytest.raises(RuntimeError), store.write():
@@ -103,8 +109,9 @@ def test_a_writer_takes_the_write_lock_as_it_begins(store):
         other.execute("BEGIN IMMEDIATE")
 
 
-def test_threads_take_turns_and_lose_nothing(path):
-    store = Store.open(path, now=NOW, busy_timeout_s=0.001)  # turns are no matter of patience
+@on_every_store
+def test_threads_take_turns_and_lose_nothing(open_store):
+    store = open_store(busy_timeout_s=0.001)  # turns are no matter of patience
     with store.write() as unit:
         unit.settings.put("count", "0")
 
@@ -172,6 +179,7 @@ def test_connections_have_the_settings_that_keep_data(store):
             assert found == expected
 
 
+@on_every_store
 def test_a_missing_row_leaves_the_store_working(store):
     with pytest.raises(NoSuchRow), store.read() as unit:
         unit.places.get(1)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.wording import bottlings, labels, liquids
+from brewdesk.services.wording import bottlings, labels, liquids, stores, trials
 from brewdesk.services.wording.amounts import Show, decimals_for, number_text, plain
-from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.errors import ChangedElsewhere, StoreTrouble
 from culturecore.errors import ImpossibleInput
 from culturecore.units import Kind, NotAQuantity
 
@@ -33,6 +33,7 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
     ``show`` writes amounts in the maker's units; without it they are metric.
     """
     reasons = _reasons() | liquids.problems() | bottlings.problems() | labels.problems()
+    reasons = stores.problems() | reasons | trials.problems()
     special = reasons.get((error.field, error.reason)) or reasons.get(("", error.reason))
     if special is not None:
         return special.format(
@@ -41,7 +42,8 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
             high=_amount(error.high, error.unit, show),
         )
     low, high = error.low, error.high
-    label = (_labels() | bottlings.labels()).get(error.field, _t("This value"))
+    labels_by_field = stores.labels() | _labels() | bottlings.labels() | trials.labels()
+    label = labels_by_field.get(error.field, _t("This value"))
     texts = {
         "label": label,
         "low": _amount(low, error.unit, show),
@@ -121,6 +123,9 @@ def trouble_words(trouble: StoreTrouble) -> str:
             "The pantry could not be brought up to this version of the program. It was left as "
             "it was; a backup lies beside it."
         ),
+        "not_rescued": _t(
+            "Nothing can be read out of the damaged file any more. It was left as it is."
+        ),
         "backup_failed": _t("No backup could be made, so nothing was changed."),
         "no_such_row": _t("This entry is no longer there. It may have been taken back meanwhile."),
         "stale_row": _t(
@@ -128,8 +133,76 @@ def trouble_words(trouble: StoreTrouble) -> str:
         ),
         "row_refused": _t("This does not fit with what is kept already, so nothing was saved."),
     }
+    sentences |= _server_sentences()
+    if isinstance(trouble, ChangedElsewhere):
+        return _changed_elsewhere(trouble)
     fallback = _t("The pantry file could not be used, so nothing was saved. Please try again.")
     return sentences.get(trouble.code, fallback)
+
+
+def _server_sentences() -> dict[str, str]:
+    """Return what can be wrong with a pantry on a server."""
+    return {
+        "bad_address": _t(
+            "The address of the shared pantry cannot be read. It begins with "
+            "“postgresql+psycopg://” and names a database. Please put it right and start again."
+        ),
+        "no_driver": _t(
+            "A shared pantry needs the part of the program that speaks with servers, and it is "
+            "not installed. Please install “brewdesk[desks]” and start again."
+        ),
+        "not_connected": _t(
+            "The server with your pantry does not answer, so nothing was saved. Please make sure "
+            "that it is running and that this computer reaches it, and try again."
+        ),
+        "not_let_in": _t(
+            "The server with your pantry does not let this desk in: the name, the password, the "
+            "database or its rights are not as the server has them. Nothing was saved."
+        ),
+        "older_server": _t(
+            "The shared pantry was laid out by an older version that this one cannot bring up to "
+            "date. It was left as it is. Please move it to a file with the older version, and "
+            "back to the server with this one."
+        ),
+        "not_utf8": _t(
+            "The database of the shared pantry does not keep text as UTF-8, so it would lose "
+            "letters. Nothing was changed. Please make a database with that encoding."
+        ),
+        "no_pantry_there": _t(
+            "There is no pantry in this database yet, so there is nothing to move."
+        ),
+        "not_empty": _t(
+            "There is a pantry already where this one was to go. Nothing was changed there."
+        ),
+    }
+
+
+def _changed_elsewhere(trouble: ChangedElsewhere) -> str:
+    things = {
+        "place": _t("this place"),
+        "vessel": _t("this jar"),
+        "culture": _t("this culture"),
+        "batch": _t("this batch"),
+        "step": _t("this step"),
+        "reading": _t("this reading"),
+        "reminder": _t("this reminder"),
+        "bottling": _t("these bottles"),
+        "photo": _t("this photo"),
+    }
+    sentence = (
+        _t(
+            "The desk “{desk}” changed {thing} a moment ago, so nothing was saved. Please look "
+            "at what it is now, and try again."
+        )
+        if trouble.desk_name
+        else _t(
+            "Another desk changed {thing} a moment ago, so nothing was saved. Please look at "
+            "what it is now, and try again."
+        )
+    )
+    return sentence.format(
+        desk=trouble.desk_name, thing=things.get(trouble.table, _t("what this is about"))
+    )
 
 
 def _amount(value: float | None, unit: str, show: Show) -> str:

@@ -1,0 +1,80 @@
+"""Desks at one store on a real server; clock, notices and threads are the test's."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import UTC, datetime
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from brewdesk.bootstrap import Program
+from brewdesk.services.settings import DESK_NAME
+from tests.helpers.fakes import FakeClock, FakeNotifier, InlineJobs
+from tests.helpers.worn_theme import look_kept
+
+START = datetime(2026, 11, 2, 15, 0, tzinfo=UTC)
+# The longest that a change may take from one desk to the other [ms].
+ONE_SECOND_MS = 1000
+
+
+class SharedPantry:
+    """One store on a server, and the desks that are open on it."""
+
+    def __init__(self, app: QApplication, folder: Path, address: str, qtbot) -> None:
+        self.app = app
+        self.folder = folder
+        self.address = address
+        self.qtbot = qtbot
+        self.clock = FakeClock(START, ZoneInfo("Europe/Berlin"))
+        self.open_ones: list[Program] = []
+
+    def open(self, name: str) -> Program:
+        """Open a desk; a name stands for a computer with a data folder of its own."""
+        program = Program(
+            self.app,
+            self.folder / name / "shared-pantry.brewdesk",
+            server=self.address,
+            clock=self.clock,
+            jobs=InlineJobs(),
+            notifier=FakeNotifier(),
+        )
+        self.open_ones.append(program)
+        program.desk.settings.put(DESK_NAME, f"{name}'s desk")
+        program.start()
+        self.qtbot.waitExposed(program.window)
+        self.qtbot.waitUntil(lambda: program.is_running)
+        return program
+
+    def close(self, program: Program) -> None:
+        program.leave()
+        self.open_ones.remove(program)
+
+    def soon(self, is_so) -> None:
+        """Wait until something holds, a second at most: what this is all about."""
+        self.qtbot.waitUntil(is_so, timeout=ONE_SECOND_MS)
+
+
+@pytest.fixture
+def shared(qapp, qtbot, tmp_path, pg_server) -> Iterator[SharedPantry]:
+    with look_kept(qapp):
+        address = pg_server.make_store()
+        made = SharedPantry(qapp, tmp_path, address, qtbot)
+        yield made
+        for program in tuple(made.open_ones):
+            made.close(program)
+        pg_server.drop(address)
+
+
+@pytest.fixture
+def anna(shared) -> Program:
+    """An invented maker's desk."""
+    return shared.open("Anna")
+
+
+@pytest.fixture
+def ben(shared, anna) -> Program:
+    """Another's, opened after hers."""
+    return shared.open("Ben")
