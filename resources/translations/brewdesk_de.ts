@@ -4,7 +4,7 @@
 <context>
     <name>AboutDialog</name>
     <message>
-        <source>A window for the pantry: plan, brew, watch and remember kombucha, jar by jar. It uses no network. MIT licence; the typeface is Atkinson Hyperlegible Next under the SIL Open Font License.</source>
+        <source>A window for the pantry: plan, brew, watch and remember kombucha, jar by jar. It uses no network, unless you have it share a pantry on a server of yours. MIT licence; the typeface is Atkinson Hyperlegible Next under the SIL Open Font License.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -347,6 +347,10 @@
         <source>Take away</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>{name} (from the stores)</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Alarms</name>
@@ -508,6 +512,78 @@
     </message>
 </context>
 <context>
+    <name>ArmEntries</name>
+    <message>
+        <source>One less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One more level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first level is what the others are compared with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ArmEntry</name>
+    <message>
+        <source>Level {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of level {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} % starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ArmLegend</name>
+    <message>
+        <source>Legend: {names}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>AttachDialog</name>
+    <message>
+        <source>A batch brewed without the trial in mind often differs in more than one thing. What differs is listed on the trial&apos;s sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a batch in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no batch that could join.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Autostart</name>
     <message>
         <source>Reminders for your jars of kombucha</source>
@@ -538,6 +614,247 @@
     </message>
     <message>
         <source>brewdesk keeps running</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Backups</name>
+    <message>
+        <source>All {rows} rows could be read: nothing is lost. Only what is made anew from them was damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked: sound. It holds {vessels} vessels, {cultures} cultures, {batches} batches, {bottlings} bottlings, {readings} readings and {photos} entries of photos.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied to {folder}: {rows} rows and {photos} photos, {size}, all read back and found equal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going back would lose the one thing done since:
+{named}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going back would lose the {count} things done since, the last of them:
+{named}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Going back would lose the {count} things done since:
+{named}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is of another pantry, so what is here now cannot be compared with it: all of it would be replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its newest reading is of {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of the backups is sound any more. They stay where they are. What can still be read of the pantry itself can be rescued into a new file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was done since: going back would lose nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day&apos;s backup could not be made, and there is no older one. {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day&apos;s backup could not be made. The last good one is of {when}, {age}. {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last thing that was done in it: {when}, {age}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no backup yet. One is made each day on which something was done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no reading in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This backup is not what was written any more, so it cannot be used. It stays where it is. Please choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was entered after {when} ({age}) is not in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acts in the history (for undoing)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before going back to an older one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before readings were brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before the program brought the pantry up to date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottlings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cultures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries of photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces of temperature logs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steps of run sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what acts were about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{days} days ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{line} – DAMAGED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{rows} rows could be read. Lost are these rows, and with them what belonged to them – {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: all, and how many is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{when} – {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BackupsDialog</name>
+    <message>
+        <source>Back up now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backed up as {file}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups, the newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy everything to a folder…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to this one…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back? What is here now is backed up first and then set aside; nothing is deleted. The window closes and opens again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep what is here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One is made each day on which something was done: all of two days are kept, then one of each day, week and month. They hold the records, not the files of photos; a copy to a folder of your own holds both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backups are being checked…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pantry is on a server that other desks may be using. To go back, close it at every desk and move the backup there with “brewdesk move-store”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the chosen backup holds</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -668,6 +985,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Only {shown} of {count} entries fit on one page. The process log and the HTML report have them all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Page {page} of {pages}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -724,6 +1045,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Thinned out to {shown} of {count} rows, spread over the whole time, so that the report is one page. The curve has every pH; the HTML report has every row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What</source>
         <translation type="unfinished"></translation>
     </message>
@@ -757,10 +1082,6 @@
     </message>
     <message>
         <source>pH of the starter</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{count} more</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -971,6 +1292,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Not from the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take away</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1127,6 +1452,10 @@
     </message>
     <message>
         <source>No bottles stand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out how much pressure they hold, and by when to chill them…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2179,6 +2508,215 @@
     </message>
 </context>
 <context>
+    <name>CopyDialog</name>
+    <message>
+        <source>Choose a folder…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy everything to a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it in a window of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pantry and the files of all its photos are copied into a new folder, on a memory stick for example. The copy is read back and compared, and can be opened as it is. The pantry itself stays as it is.
+
+Photos go along unchanged, with whatever the camera wrote into them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the copy is to be</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CostLegend</name>
+    <message>
+        <source>no price known</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CostPane</name>
+    <message>
+        <source> times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An assumption, until you say how often yours last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each filling costs this share of the bottle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch was begun in this year. Once one is, its cost stands here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not all is paid in {currency}, so nothing is compared.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the drink that yours takes the place of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {all} batches, {count} gave nothing to drink yet; what they cost counts towards a litre only once some is drawn off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {all} batches, {count} used something without a known price: sums with them are “at least”, savings “at most”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a table (CSV)…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the costs as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {file}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type what a litre costs in the shop to see what you saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each batch cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>costs-{year}.csv</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drunk or in bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type it, in {currency}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file} could not be written. Choose another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CostTable</name>
+    <message>
+        <source>A bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of it priced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres drunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved against the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CostsModel</name>
+    <message>
+        <source>A bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is made of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CultureActs</name>
     <message>
         <source>Carry over the shelf</source>
@@ -2945,6 +3483,17 @@
     </message>
 </context>
 <context>
+    <name>DayEdit</name>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>known</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Demo</name>
     <message>
         <source>A fuzzy spot on top: mold. All of it thrown away. (Invented)</source>
@@ -2967,7 +3516,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>An invented shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Big flask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Black leaf (invented)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2976,6 +3533,30 @@
     </message>
     <message>
         <source>Dune</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier black {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier green {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier herbs {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier oolong {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier white {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Elderberry juice (invented)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2991,11 +3572,35 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Fell off the draining board. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ferry</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Forgotten behind the flour and dried out. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fruit flies got under the cloth. All of it thrown away. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ginger root</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ginger root (invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gone like vinegar after a week in the warm. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Green leaf (invented)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3031,6 +3636,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Oolong (invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plastic test bottles (invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Reed</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3040,6 +3653,10 @@
     </message>
     <message>
         <source>Seed jar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skerry</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3059,11 +3676,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Swing-top bottles, half a litre (invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tall jar</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tastes as we like it. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>White sugar (invented)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3099,6 +3724,60 @@
     </message>
 </context>
 <context>
+    <name>DemoTrial</name>
+    <message>
+        <source>Black tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does green tea sour faster than black, and which is liked better?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First taster (invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Green or black (invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Green seems quicker. Next time four jars of each. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Green tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented for the example pantry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second taster</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trial is over. (Invented)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial jar {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskLine</name>
+    <message>
+        <source>Connected again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not connected to the server: what you see may be out of date, and nothing can be saved until it answers. What you have typed stays where it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>DocumentDialog</name>
     <message>
         <source>HTML files (*.html)</source>
@@ -3118,6 +3797,13 @@
     </message>
     <message>
         <source>{file} could not be written. Choose another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DotPlot</name>
+    <message>
+        <source>days</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3406,6 +4092,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Open the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Remind me later: {title}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3628,6 +4318,36 @@
     </message>
 </context>
 <context>
+    <name>EditTrialDialog</name>
+    <message>
+        <source>Change {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you want to know</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EffectRow</name>
+    <message>
+        <source>{outcome}: {second} against {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>EmptyShelf</name>
     <message>
         <source>Add your first vessel</source>
@@ -3685,6 +4405,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>End the trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {name} up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In your own words</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3694,6 +4430,10 @@
     </message>
     <message>
         <source>It smells or tastes wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its batches go on as any others.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3725,11 +4465,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The codes are opened with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The culture {culture} is marked as lost with it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Under suspicion, since they shared liquid with it: {names}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you conclude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4533,11 +5285,19 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Find</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Find batches, jars, cultures, notes, anything</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look back</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4901,6 +5661,14 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles filled lately are ticked for you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Cultures</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4918,6 +5686,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Untick all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What sours now is ticked for you.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5072,6 +5844,14 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
 <context>
     <name>Labels</name>
     <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 bottle · {state}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Alive; contains some alcohol and caffeine.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5152,6 +5932,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Growing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Height of a label, mm</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5165,6 +5949,22 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Ingredients: {text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented black tea 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented culture at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented ginger 1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5236,11 +6036,23 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Resting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Resting jar</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Roll, {width} mm wide, labels {length} mm long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Souring</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5292,6 +6104,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Water, live kombucha culture, sugar, black tea, ginger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Width of a label, mm</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5304,7 +6120,55 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>black tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>d MMM yyyy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>green tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>herbs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>live kombucha culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none known to its invented maker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oolong tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>white tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} bottles · {state}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{day}, {hour}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5351,6 +6215,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing is ticked yet. These are samples with invented words; they are not printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing to label yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5383,7 +6251,7 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The printer is set to another paper size than this sheet. Choose the sheet&apos;s paper in the print dialog, or the labels will be in the wrong place.</source>
+        <source>The printer does not have the paper of this sheet. Choose another printer, or the labels will be in the wrong place.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5400,6 +6268,25 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>{file} could not be written. Choose another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LeaveOutDialog</name>
+    <message>
+        <source>It counts in no result then; the reason stands in the report. Leave out what went wrong, such as mold or a spill, never what came out unexpectedly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave {code} out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5587,27 +6474,7 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bar |</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Column {number}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Columns are parted by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Comma ,</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Day first</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5615,27 +6482,11 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>In the dates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Letters are written as</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Month first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Semicolon ;</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>T&amp;emperature</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tab</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5651,40 +6502,12 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>UTC</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in the same column</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>your own time ({zone})</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>your own time without summer time ({zone})</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{zone}, as the file says</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
     <name>LoggerDialog</name>
-    <message>
-        <source>All files (*)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>Choose the logger&apos;s file</source>
         <translation type="unfinished"></translation>
@@ -5695,14 +6518,6 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>How much of the file has been read</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Keep them</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No file chosen yet.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5718,14 +6533,6 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Read it otherwise</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Read the file</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Rows left out ({count}), the first of them:</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5737,17 +6544,9 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <source>Stop</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Tables as text (*.csv *.txt *.tsv *.log *.dat)</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>LoggerTable</name>
-    <message>
-        <source>Column {number}</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>Read as temperature</source>
         <translation type="unfinished"></translation>
@@ -5762,14 +6561,6 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>day or month first?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ddd d MMM yyyy</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{date}, {time}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5873,6 +6664,615 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>{count} temperatures from {first} to {last}, between {least} and {most}, on average {mean}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookBack</name>
+    <message>
+        <source> (right: {low} to {high} % as a rule)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, too few</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 loss is written down, with its reason below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; too few to say how it is as a rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age of culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between {first} and {second} no difference shows: {first} may be anything from {fast} days faster to {slow} days slower.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles were vented once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles were vented {count} times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture {band} months old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the next one, {days} days is the better guess.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Founder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generation {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of {batches} has come {what} yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of {batches} is drawn off yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not counted: {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {count} bottles opened {right} were right, {under} too flat, {over} gushed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {count} tastings {right} were just right, {under} too sweet, {over} too sour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part of it may be warmth: {cool} stood {degrees} cooler than {warm}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starter share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starter {band}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is too few to call it a difference: it takes {count} batches of each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is too few to say what the next one will take.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The median of many such batches lies above {low} ({percent} % sure).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The median of many such batches lies between {low} and {high} days ({percent} % sure).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few to say more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether {first} and {second} differ cannot be said yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your batches took {spread} {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hardly any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more than {days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none there, of {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not there after {days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over {days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to pH {ph}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until drawn off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batches} begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batches} in all: {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{celsius} as usual there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} drawn off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} losses are written down, with their reasons below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} more not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} not drawn off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} perhaps that sour from the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} still souring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} thrown away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} without readings that tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{days} days, read between day {early} and day {late}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} and more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{middle} · {batches}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{month}: {parts}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} took {spread} {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} {spread}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: no batch tells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: none of {batches} is there yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {spread}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{share} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{slow} took longer than {fast}, by about {middle} days ({low} to {high}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{slow} took longer than {fast}, by {low} days at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{volume} drunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{volume} were drunk or given away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookBackFilters</name>
+    <message>
+        <source>Any culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From … to …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side by side by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last 12 months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last 3 months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last 6 months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time of the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookBackPage</name>
+    <message>
+        <source>Clear filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days {what}, by {factor}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each dot is a batch; an open one is not there, or ended before. The line is the median, the band where the median of many such batches lies (nine times in ten; from five batches on). The diamond is the better guess for the next one: a small group&apos;s mean drawn towards that of all. Groups stand in no order of merit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gushed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How bottles opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it tasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Just right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking through your records…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch has readings that tell these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch that has soured is like that: {filters}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to look back at yet.
+
+When your first batch sours and its pH is read a few times, its days appear here. Tastings, opened bottles, months and losses join as you note them. With five batches of a kind the page says how sure it is of their pace, and with five of two kinds whether they differ.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a dot, or walk with the arrows, to meet its batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print or save…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea, culture, place and season change together in a pantry. What stands side by side here shows what was, not what it came from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too sour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too sweet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookBackReport</name>
+    <message>
+        <source>All batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days {what}, by {factor}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each dot is a batch; a hollow one is not there, or ended before. The line is the median, the band where the median of many such batches lies (nine times in ten; from five batches on). Groups stand in no order of merit. Tea, culture, place and season change together: this shows what was, not what it came from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In your words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean warmth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Median days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Median lies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month by month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page {page} of {pages}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right taste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What usually helps (common practice, no source)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brewdesk – what was noted, as far as its numbers carry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over {low}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{cause}: {help}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{right} of {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookBackRows</name>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drunk, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean {unit}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6113,6 +7513,139 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
 </context>
 <context>
+    <name>LossList</name>
+    <message>
+        <source>Common practice, no source. The causes are read from your own words; what they do not name is left as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No reason was written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the history: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show all {count} losses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What usually helps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{cause}: {help}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Losses</name>
+    <message>
+        <source>1 bottle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A close-woven cloth under a tight band; paper or cheesecloth lets fruit flies in. With maggots in it, the batch and its culture go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin to taste earlier, most of all in warm months, or stand the jar cooler. What is too sour to drink still makes strong starter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottle with less sugar, use bottles made for pressure, keep a soft test bottle, and chill them by the day the forecast names.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Broken or spilt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dried out or forgotten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at water and tea first: scented or oily teas and chlorine disturb a culture. When in doubt, throw it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resting cultures want liquid and a little sweet tea now and then; the reminders for feeding and topping up can be set in the settings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smell or taste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw all of it away, liquid, culture and cloth, and clean the jar with boiling water. Next time begin sour enough (more or sourer starter), wet the top of the culture with starter, cover the jar at once, and keep it warm enough to sour within days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too much pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too sour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm glass before hot tea goes in, carry full jars with both hands under them, and stand bottles in a box that would hold the splinters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LotDialog</name>
+    <message>
+        <source>A purchase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct a purchase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the purchase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known; in {currency}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>MainWindow</name>
     <message>
         <source>&amp;Redo</source>
@@ -6140,6 +7673,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>It is off the shelf. Pantry &gt; Retired vessels puts it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save what is open as a copy…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6265,6 +7802,57 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>What it rests in goes along. Into a batch it goes by planning one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MovingStore</name>
+    <message>
+        <source>Copy a pantry, with its photos, from its file into an empty database on a PostgreSQL server, or back into a new file. Every row is compared afterwards. What was copied stays where it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exit codes: 0 all of it arrived, 2 nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One side has to be a file and the other a server, whose address may stand in {variable}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start brewdesk without {variable}. The server&apos;s pantry stays as it was, and is now out of date: close the other desks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start every desk with {variable} set. The file stays as it was, and is now out of date: put it aside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The records arrived, but a photo could not be read or written. Please look whether the disk has room and the photos&apos; folder may be read, remove what was made, and start again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pantry is open in a window. Please close it first; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new file, an address like postgresql+psycopg://name@host/database, or the word “server” for the address in {variable}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same, for what is copied; without it your own pantry, or the address in {variable}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where your own pantry is looked for, and the identity of this desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{missing} photos were missing before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{rows} rows and {photos} photos arrived and are the same as before.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7427,6 +9015,95 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
 </context>
 <context>
+    <name>PlanStores</name>
+    <message>
+        <source>Not from the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea from</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PowerDialog</name>
+    <message>
+        <source>Compared by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference that matters to you</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference that matters to you, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From 2 to 1000 jars of each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far like jars lie apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far like jars lie apart, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many jars does it take to be sure?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many jars?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jars of each at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please type a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g/L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PreviewTable</name>
+    <message>
+        <source>Column {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ddd d MMM yyyy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{date}, {time}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PrintLabels</name>
     <message>
         <source>Test page</source>
@@ -7440,11 +9117,19 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A shared pantry needs the part of the program that speaks with servers, and it is not installed. Please install “brewdesk[desks]” and start again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A vessel of this volume cannot have this diameter. Please check both, and their units.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Another culture rests in this vessel. Move it first, or choose another vessel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another desk changed {thing} a moment ago, so nothing was saved. Please look at what it is now, and try again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7497,6 +9182,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>No culture is growing in this batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be read out of the damaged file any more. It was left as it is.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7560,6 +9249,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The address of the shared pantry cannot be read. It begins with “postgresql+psycopg://” and names a database. Please put it right and start again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The alkalinity of the water</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7581,6 +9274,14 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>The amount to make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The database of the shared pantry does not keep text as UTF-8, so it would lose letters. Nothing was changed. Please make a database with that encoding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The desk “{desk}” changed {thing} a moment ago, so nothing was saved. Please look at what it is now, and try again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7657,6 +9358,18 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>The same temperatures are in this place&apos;s log already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server with your pantry does not answer, so nothing was saved. Please make sure that it is running and that this computer reaches it, and try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server with your pantry does not let this desk in: the name, the password, the database or its rights are not as the server has them. Nothing was saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shared pantry was laid out by an older version that this one cannot bring up to date. It was left as it is. Please move it to a file with the older version, and back to the server with this one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7744,7 +9457,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>There is a pantry already where this one was to go. Nothing was changed there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no number in “{text}”. Type it as in “3.8 L” or “3 1/2 cups”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no pantry in this database yet, so there is nothing to move.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7841,6 +9562,46 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Vessels stand here. Give them another place first (Edit vessel), then remove it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this jar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this reminder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what this is about</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8277,6 +10038,41 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
 </context>
 <context>
+    <name>ReadingsChoices</name>
+    <message>
+        <source>&amp;Date and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Letters are written as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns are &amp;parted by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please choose one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperatures in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times are &amp;in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time of da&amp;y, if apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ReadingsFile</name>
     <message>
         <source>Already there at the same time, and skipped: {count}.</source>
@@ -8358,87 +10154,11 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
 <context>
     <name>ReadingsFileDialog</name>
     <message>
-        <source>&amp;Date and time</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Letters are written as</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>All files (*)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bar |</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Choose a table with a date and readings in each row, saved from your spreadsheet as CSV. You see how it is understood before anything is kept.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose the table</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Column {number}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Columns are &amp;parted by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Columns are parted by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Comma ,</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Date and time</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Dates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In the dates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Keep them</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Letters are written as</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No file chosen yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Please choose one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Read as</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Read as time</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8450,83 +10170,11 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Read it otherwise</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Read the file</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Semicolon ;</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tab</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tables as text (*.csv *.txt *.tsv)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Temperatures in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The first rows, as they are understood</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The times are &amp;in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The times are in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Time of da&amp;y, if apart</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Time of day, if apart</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>UTC</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>What was left out, and why</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>day first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in the same column</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>month first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not in the table</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>your own time ({zone})</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{count} more</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{zone}, as the file says</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8550,6 +10198,21 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>{words} ({read_as})</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsTable</name>
+    <message>
+        <source>Read as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first rows, as they are understood</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -11104,6 +12767,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
 <context>
     <name>RecoveryDialog</name>
     <message>
+        <source>A new pantry begins empty. Nothing of the old one will be in it; the old file is set aside, not deleted. Press the button once more to do it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Backup</source>
         <translation type="unfinished"></translation>
     </message>
@@ -11120,7 +12787,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The backup is checked before it is put in place. What stands there now is set aside, not deleted.</source>
+        <source>Rescue what can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands there now is set aside, not deleted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, begin a new pantry</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11302,7 +12977,30 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Save the look back as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save the process log as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RescueDialog</name>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a file of its own. Put in the pantry&apos;s place, the damaged file is set aside, not deleted. Left, both stay, and you can choose a backup instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This could be rescued</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -11628,6 +13326,17 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
 </context>
 <context>
+    <name>SavedOpen</name>
+    <message>
+        <source>Save what is open as a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {path}. Close brewdesk and put this file in the pantry&apos;s place, or go on with it from there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Search</name>
     <message>
         <source>1 found</source>
@@ -11769,6 +13478,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Language, from the next start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Learn my taste from my tastings</source>
         <translation type="unfinished"></translation>
     </message>
@@ -11778,6 +13491,14 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Look whether resting cultures need topping up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of this desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prices in</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11794,6 +13515,14 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Ring when a timer ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show each reminder at one desk only (for all desks)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show reminders at this desk</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11844,11 +13573,19 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
 <context>
     <name>SettingsPage</name>
     <message>
+        <source>All desks share one pantry. Colours, units, quiet hours and the window are each desk&apos;s own; taste, limits and rhythms are everybody&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All settings</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As the computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the computer ({code})</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11888,7 +13625,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing leaves this computer. Backups are kept beside this file. Photos lie in a folder of their own beside it, {folder}; backups do not hold them, so copy that folder too.</source>
+        <source>Money</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing leaves this computer. Backups are kept beside this file. Photos lie in a folder of their own beside it, {folder}; backups do not hold them. “Copy everything to a folder” in the Pantry menu takes both along.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prices keep the currency they were typed in; nothing is converted.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11901,6 +13646,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Several desks</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11921,6 +13670,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>While the window is closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your records lie in this database, for all desks, because this desk was started with its address; brewdesk opens no other connection. Backups are kept on this computer, in {folder}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12107,7 +13860,19 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Bottled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brewed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12116,6 +13881,22 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Brix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caps and corks</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12143,7 +13924,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Cover the vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12188,6 +13977,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Fizzy-drink plastic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flavouring</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12244,6 +14037,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Hydrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In pieces</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12339,6 +14136,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Planned</source>
         <translation type="unfinished"></translation>
     </message>
@@ -12383,6 +14184,14 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Share of starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sour</source>
         <translation type="unfinished"></translation>
     </message>
@@ -12396,6 +14205,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Split from another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spoiled or broken</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12427,6 +14240,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Strength of the tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sugar</source>
         <translation type="unfinished"></translation>
     </message>
@@ -12444,6 +14261,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Taste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12499,7 +14320,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Used otherwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Vented</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessel</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12515,7 +14344,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>firm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12535,11 +14372,107 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>soft</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>too flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StartDialog</name>
+    <message>
+        <source>Fill each to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan {count} batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starter, percent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar in a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea in a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The recipe all jars share. What the trial is about is set by each jar&apos;s level. The batches stand on the shelf as plans then, named by their codes; brew them on one day if you can. One undo takes all of them back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each to its working volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH of the starter, the same for all</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Starting</name>
+    <message>
+        <source>The folder for your pantry cannot be made, so nothing was begun:
+{folder}
+
+Please check its rights, and that nothing else has its name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The place was chosen by {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is your pantry as it was backed up on {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pantry is already open in another window, and that window does not answer. Close it, or wait a moment, and start again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pantry is open on another computer, {host}. Two programs at once would spoil it. Please close it there first.
+
+If it is certainly not open there any more, after that computer broke down for example, delete this file and start again:
+{lock}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This pantry may not be written to, so it is open to be looked at only: nothing you enter can be kept, and reminders cannot be ticked off. Everything can be copied to another folder (Pantry menu).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was here is set aside as {path}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brewdesk did not end in order last time. Everything that was saved is here; what was only typed is not.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -12665,6 +14598,734 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>{number} mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StockPane</name>
+    <message>
+        <source>Add a supply…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a tea…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add something else…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the tea and the sugar you brew with, and what you bought of them for how much. Each brew then takes its share, you see what runs low, and the costs tell what a litre really comes to. Bottles and fruit can follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Also what is no longer in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stores are empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} supplies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count}, {low} low</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Stores</name>
+    <message>
+        <source>1 piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted: tea, sugar, flavouring, caps, and the wear of the bottles, as far as they came from the stores. Not counted: energy, water, your time, jars and equipment, starter and culture, top-ups and feeding. Lots are used up oldest first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found when the shelf was counted; no price is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often a bottle is filled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Less is left than the mark you set in the stores. Ticked off, it is not asked for again before you have written down a purchase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Low: your mark is {mark}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No price for: {listed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of its bottles are out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing bought yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans need {planned}, more than there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans will take {planned}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please keep it shorter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please type a price.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please type more than nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So much is not there: the books say {high}. Count the shelf if they are wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some is best before {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some is past its best-before date, {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of it is on record already. Add another supply instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of it was used before that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of it was used, so it stays on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes {needed} of {left}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bottles are not empty yet by the records.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The most must not be less than the least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share of sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no price in “{text}”. Type it as in “3.50” or “3,50”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is used this way cannot be counted like that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it stands in your stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least {money}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least {money} more than in the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least {sum}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most {money}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most {money} saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last price of a kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last price of a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last price of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more than in the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved against the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} more was used than was written down as bought.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} are filled or not back yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} and {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} of {name} left, {needed} needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} of it was used already, so it was at least that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{money} a kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{money} a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{money} each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{money} more than in the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{money} saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} is no longer on the list of the stores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} is not for that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} is planned with it. Change that plan first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{part}” can be read in more than one way. Type it without grouping.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{part}” has more decimals than the currency has coins, or a grouping sign.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{part}” is more than can be kept here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{part}” is no currency known here. Use a code such as EUR or USD.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StoresActs</name>
+    <message>
+        <source>Purchase of {amount} of {name} taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purchase of {name} corrected: {amount}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purchase of {name} corrected: {amount} for {price}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} of {name} bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} of {name} bought for {price}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} of {name} spoiled or broken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} of {name} used otherwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} bottles of {name} back in the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} back on the list of the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} counted: {amount}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} in the stores changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} put on the list of the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} taken off the list of the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{old_name} in the stores renamed {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{said}: {text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StoresPage</name>
+    <message>
+        <source>On the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What there is, and what it costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SuppliesModel</name>
+    <message>
+        <source>Amount</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>best before {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not on the books</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>past its date, {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind}, no longer in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SupplyDialog</name>
+    <message>
+        <source> bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add to the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change a supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose what it is, or “Something else” and type its share of sugar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays so: some of it is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SupplyList</name>
+    <message>
+        <source>What is in the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SupplySheet</name>
+    <message>
+        <source>Allergens: {text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bought…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ingredients: {text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More for this supply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purchases</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it back on the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar: {low:.3g} to {high:.3g} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Washed, and back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What left, and what came back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no longer in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} bottles of {name} are washed and back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} emptied bottles of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TableChoices</name>
+    <message>
+        <source>Bar |</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns are parted by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comma ,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters are written as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Month first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Semicolon ;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperatures in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times are in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time of day, if apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>UTC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the same column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your own time ({zone})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{zone}, as the file says</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TableFileDialog</name>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No file chosen yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it otherwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables as text ({endings})</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TastingDialog</name>
+    <message>
+        <source>Enter the tasting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste in this order, a sip of water in between. Discard, untasted, whatever shows mold. Leave empty what you did not taste.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to taste yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who tastes (optional)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} is not to be tasted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TastingRow</name>
+    <message>
+        <source>Liking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Liking of {code}, 0 to 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict on {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words on {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glass {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in your words (optional)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -12945,6 +15606,1040 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Put it back where it was (Escape)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialActs</name>
+    <message>
+        <source>Codes of the trial {name} opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasting of {code} in the trial {name} taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial {name} changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial {name} ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial {name} given up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial {name} planned, {jars} jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial {name} started: {jars} batches planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial {old_name} renamed {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batch} taken into the trial {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} counted again in the trial {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} left out of the trial {name}: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{jars} jars of the trial {name} tasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialChart</name>
+    <message>
+        <source>No pH was read yet. Once readings of the jars are entered on the shelf, their curves lie here over each other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table below has the same in figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH by day since each jar began</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH of the jars over time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH {ph}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} · day {day} · pH {ph}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialDialog</name>
+    <message>
+        <source>&amp;Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose at least one vessel for each level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw lots and plan it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I say myself which vessel gets which level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its levels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No vessel chosen: batches that there are already can be taken in later. What differs between them is listed then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One jar of a level cannot be told from the level itself. Take several of each, if you can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste blind: codes on jars and page until they are opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The one thing in which the jars &amp;differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessels, alike if possible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you want to &amp;know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{jars} jars, dealt out evenly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{jars} jars: an interval, but no more than a hint. From {count} of each on, a difference can be shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialJarsModel</name>
+    <message>
+        <source>Acidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Liking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pellicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no batch yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH 3.2 passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mm} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialLabels</name>
+    <message>
+        <source>begun {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>labelled {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialReport</name>
+    <message>
+        <source>Acidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each line is a single jar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jars counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jars differ in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Liking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made from the maker&apos;s own entries; brewdesk cannot check them. A trial at home tells of its own jars. It says nothing of safety; local rules come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page {page} of {pages}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pellicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasted blind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taster</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tastings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bar holds the difference in 95 of 100 such trials; where it crosses the line, there may be none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The maker&apos;s conclusion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thin lines are single jars, thick ones the mean of a level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trial report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What else differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What these jars show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day since each jar began</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH {ph}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH {ph} passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} {arm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mm} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{outcome}: {arm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialReportDialog</name>
+    <message>
+        <source>PNG pictures (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SVG pictures (*.svg)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the trial report as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With names of jars and tasters</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialSheet</name>
+    <message>
+        <source>Change name and question…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the trial up…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the jar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jars of the trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the codes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet of the trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a batch in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What else differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your conclusion: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>codes closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{state} {date}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Trials</name>
+    <message>
+        <source>1 of 100 trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A level must lie between {low} and {high}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A name of a level has at most {high} letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A trial compares at least two levels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A vessel can hold one jar of the trial only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most {high} jars fit into one trial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most {high} letters fit here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most {high} levels fit into one trial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beside {factor}, the levels differ in something else as a whole. What that does cannot be told from what {factor} does:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance alone does as much in {chance}, allowing for the {count} comparisons made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance alone does as much in {chance}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose at least one vessel for each level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose or type the level of each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days to pH {ph}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dealing the same jars out by lot parts them as far in {chance}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does green tea sour faster than black? Two jars side by side cannot say: two jars of the same tea differ as well. Start several jars alike but for one thing, draw lots for which gets what, and taste them by code. The program lays the curves over each other and says what the jars show, with its doubt, and what they do not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every jar of this trial has its batch already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give each level a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of {arm} had by day {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far do like jars lie apart? No trial of yours tells it yet; the figure here is only a guess. Two or three jars of one kind would show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds for these jars, this culture and this recipe. Intervals are of 95 %, and take jars of one kind to scatter evenly around their mean.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It takes at least two jars of each that differ a little, to see how jars scatter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Like jars of your trials scattered by {amount} ({count} jars).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Liking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Material of the vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than a thousand jars of each: a difference of {gap} drowns in a scatter of {scatter}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No jar counts yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not measured in both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not settled either, though it stands out: {others}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not told apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be compared yet: it needs readings of jars of each level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is settled: these jars do not tell the levels apart. That is no proof that there is no difference; it may be smaller than so few jars can show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One jar each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One jar each cannot tell {factor} from the jar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One jar each: the curves can be laid side by side, but nobody can say whether it was {factor} or the jar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points to it, not settled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say for each vessel which level it gets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say something of at least one jar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shape of the vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown in these jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So far these jars do not tell them apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of the tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That points to a difference, but does not settle it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The codes are closed. Which jar is which, and how the levels compare, is shown when they are opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The codes of this trial are open already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The conclusion has at most {high} letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The jars differ in more than {factor}:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The jars differ in nothing else that is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The liking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks are too few for an interval; nothing follows from them yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pellicle of {second} was {gap} than that of {first} around day {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan of its batch was given up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The question has at most {high} letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The share of starter, from 0 to 1,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The taster&apos;s name has at most {high} letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The waits differ, also when jars not there yet are counted as watched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These jars do not tell {second} from {first} in {outcome} ({jars}): the difference may be {range}. That is no proof that there is none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These jars point to it but do not settle it: {lead} ({jars}). The difference may be {range}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness of the pellicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This batch is in a trial already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This jar belongs to another trial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This level belongs to another trial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program calls a difference shown only from four jars of each on: with fewer, even the clearest order of the jars comes about by chance too often. With just four it asks besides that no jar of one kind lies among those of the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This trial has ended. Undo brings it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Titratable acidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two levels are the same. Give each its own name and level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What grows a culture is no jar of a trial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever brews the jars knows what is in them: let somebody else pour, or taste by the codes alone. Warnings about a jar are always shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width of the vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With so few jars even the clearest order comes about by chance in {chance}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With {count} comparisons made, one is apt to stand out by chance alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>anywhere from {low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before day {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between {near} and {far}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day {day} ({low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fewer than 1 of 100 trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pH yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, starter liquid only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not by day {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH of the starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the culture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the kind of vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the share of starter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the strength of the tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tea</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the thickness of the pellicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time to pH {ph}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} higher</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} less acid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} lower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} more acid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} thicker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{amount} thinner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} was discarded ({reason}). What was read of it still counts: leave it out, with the reason, if it went wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} comparisons were made. Each is judged more strictly for it (Holm 1979); the intervals are drawn for each alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} of 100 trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{done_second} of {second_count} jars of {second} and {done_first} of {first_count} of {first} have passed pH {ph}; the others are still waited for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{jars} jars of each see it in {share} of 100 trials. The smallest difference that they see in 80 of 100 is {smallest}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{jars} jars of each, {all} in all. Then at least {share} of 100 such trials see a difference of {gap}, if like jars scatter by {scatter} and if only this is compared.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{jars}, compared within like vessels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lead} ({jars}). The difference of such jars is likely to be {range}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{number} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{number} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{number} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{number} points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{outcome} ({second})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{outcome}: not both jars are there yet. {cannot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{outcome}: not measured yet in jars of both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{second} against {first} jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{second} was marked {gap} than {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{second} was {gap} at pH {ph} than {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{second} was {gap} than {first} around day {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{told}; by the forecast about day {day} ({low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value}: {codes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what} – {parts}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{words}, from the reckoned start</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrialsPage</name>
+    <message>
+        <source>How many jars?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trial yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a trial…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials, the newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>codes closed</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -14478,6 +18173,21 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
 </context>
 <context>
+    <name>VesselPicks</name>
+    <message>
+        <source>Level of {vessel}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No vessel is free. You can plan the trial without, and take batches in later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{volume}, {width} wide</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Vessels</name>
     <message>
         <source>Pantry</source>
@@ -14581,7 +18291,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This pantry is invented, to look around in. Its jars and readings are made up and kept in a file of their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -14726,7 +18444,11 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bac&amp;k up now</source>
+        <source>Bac&amp;kups…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back up no&amp;w</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -14735,6 +18457,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>Carr&amp;y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy ever&amp;ything to a folder…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -14755,6 +18481,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>It is already in the &amp;jar…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look &amp;back</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -14806,14 +18536,15 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Top &amp;up…</source>
+        <source>Stor&amp;es</source>
         <translation type="unfinished"></translation>
     </message>
-</context>
-<context>
-    <name>app</name>
     <message>
-        <source>This pantry is already open in another window, and that window does not answer. Close it, or wait a moment, and start again.</source>
+        <source>T&amp;rials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top &amp;up…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -15116,13 +18847,6 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
 </context>
 <context>
-    <name>recovery</name>
-    <message>
-        <source>{when}: {batches} batches, {readings} readings</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>shelf</name>
     <message>
         <source>Being brewed</source>
@@ -15234,6 +18958,10 @@ Photos go along unchanged, with whatever the camera wrote into them.</source>
     </message>
     <message>
         <source>{culture} at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} · {code}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
