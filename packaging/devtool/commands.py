@@ -59,8 +59,8 @@ def screen_needs(variables: Mapping[str, str]) -> tuple[needs.Need, ...]:
 
 
 def run(options: Options, arguments: Sequence[str]) -> int:
-    """Start the program on this machine's screen; ``run due`` needs none."""
-    if arguments[:1] != ["due"]:
+    """Start the program on this machine's screen; ``run due`` and ``run move-store`` need none."""
+    if arguments[:1] not in (["due"], ["move-store"]):
         needs.require(needs.OFFSCREEN, install=options.install_system)
         needs.require(screen_needs(os.environ), install=options.install_system)
     environment = _prepared(options, RUN_LOCK)
