@@ -144,7 +144,8 @@ class Forecasts(QObject):
             If there is no batch with this id.
         """
         with self._door.store.read() as unit:
-            self._ask(unit, batch_id, is_urgent=True)
+            asked = self._asked_of(unit, batch_id, is_urgent=True)
+        self._run(asked, is_urgent=True)
 
     def request_all_live(self) -> None:
         """Have the forecasts of all souring batches worked out that do not hold any more.
@@ -199,20 +200,22 @@ class Forecasts(QObject):
             film,
         )
 
-    def _has_read_enough(self, unit: ReadUnit) -> bool:
-        """Read a few courses that the next forecast lacks; whether it lacks none then."""
+    def _unread(self, unit: ReadUnit) -> tuple[Batch, ...] | None:
+        """Read a few courses that the next forecast lacks; of a crowd return them instead.
+
+        None says that it lacks none.
+        """
         queue = self._next or self._waiting
         first = self._book.find(unit, next(iter(queue)))
         if first is None:
-            return True
+            return None
         is_crowd = not self._next and len(self._waiting) > _FEW
         missing = self._missing(unit, first, queue, _READ_APART if is_crowd else _TOGETHER)
-        if missing and is_crowd:
-            self._begin_reading(missing)
-        elif missing:
-            self._courses.read(unit, missing)
-            self._films.read(unit, missing)
-        return not missing
+        if is_crowd or not missing:
+            return missing or None
+        self._courses.read(unit, missing)
+        self._films.read(unit, missing)
+        return ()
 
     def _missing(
         self, unit: ReadUnit, first: Batch, queue: Iterable[int], most: int
@@ -261,12 +264,13 @@ class Forecasts(QObject):
         now = self._door.clock.now()
         return min(now, batch.ended_at) if batch.ended_at is not None else now
 
-    def _ask(self, unit: ReadUnit, batch_id: int, *, is_urgent: bool) -> None:
+    def _asked_of(self, unit: ReadUnit, batch_id: int, *, is_urgent: bool) -> ForecastInputs | None:
+        """Return what a forecast is to be worked out from; None if the newest one holds."""
         for queue in (self._next, self._waiting):
             queue.pop(batch_id, None)
         inputs = self._inputs_in(unit, batch_id)
         if inputs is None:
-            return
+            return None
         if is_urgent:
             self._looked_at.add(batch_id)
         elif batch_id not in self._looked_at:
@@ -275,7 +279,13 @@ class Forecasts(QObject):
         # One that still waits behind others is asked for again, to be taken before them.
         is_to_be_hurried = is_urgent and self._running.get(batch_id) is False
         if inputs == self._asked.get(batch_id) and not is_to_be_hurried:
+            return None
+        return inputs
+
+    def _run(self, inputs: ForecastInputs | None, *, is_urgent: bool) -> None:
+        if inputs is None:
             return
+        batch_id = inputs.batch.id
         self._asked[batch_id] = inputs
         self._running[batch_id] = is_urgent
         self._jobs.run(
@@ -303,16 +313,24 @@ class Forecasts(QObject):
     def _asking(self) -> Iterator[None]:
         """Ask for the waiting forecasts, a few at a step."""
         while self._next or (self._waiting and not self._is_reading):
-            with self._door.store.read() as unit:
-                self._ask_some(unit)
+            for _ in range(_TOGETHER):
+                self._ask_one()
             yield
 
-    def _ask_some(self, unit: ReadUnit) -> None:
-        for _ in range(_TOGETHER):
-            if not (self._next or self._waiting) or not self._has_read_enough(unit):
-                return
-            is_urgent = bool(self._next)
-            self._ask(unit, next(iter(self._next or self._waiting)), is_urgent=is_urgent)
+    def _ask_one(self) -> None:
+        """Ask for the next forecast, or read some of what it lacks."""
+        if not self._next and (not self._waiting or self._is_reading):
+            return
+        is_urgent, asked = bool(self._next), None
+        with self._door.store.read() as unit:
+            unread = self._unread(unit)
+            if unread is None:
+                first = next(iter(self._next or self._waiting))
+                asked = self._asked_of(unit, first, is_urgent=is_urgent)
+        # Out of the unit: what comes of it may be written.
+        if unread:
+            self._begin_reading(unread)
+        self._run(asked, is_urgent=is_urgent)
 
     def _on_done(self, inputs: ForecastInputs, outcome: PackedOutcome) -> None:
         batch_id = inputs.batch.id
