@@ -447,3 +447,13 @@ def test_names_keep_the_larger_part_of_the_list(page):
     header = table.horizontalHeader()
     assert header.sectionSize(NAME) > header.sectionSize(STAGE)
     assert header.length() <= table.viewport().width()
+
+
+def test_a_page_as_wide_as_the_room_needs_no_bar_to_move_it_sideways(page, batch):
+    page.begin("batch", batch.id)
+    for width in (900, 1100, 1500):
+        page.resize(width, 700)
+        page.grab()
+        assert not page.preview.area.horizontalScrollBar().isVisible()
+        gap = page.preview.area.viewport().width() - page.preview.canvas.width()
+        assert 0 <= gap <= 3
