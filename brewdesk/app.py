@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from brewdesk.instance import Instance
     from brewdesk.services.autostart import SessionStart
     from brewdesk.services.records import StoreTrouble
+    from brewdesk.store.records import BackupInfo
 
 log = logging.getLogger(__name__)
 
@@ -67,30 +68,88 @@ def main(argv: list[str]) -> int:
     app.setDesktopFileName("brewdesk")
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
+    crash_log = faults.start_crash_log(folders.state)
     try:
-        return _run(app, store_path, options, server)
+        return _run(app, store_path, options, faults.RunMark(folders.state, store_path), server)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
         raise
     finally:
+        faults.stop_crash_log(crash_log)
         faults.stop_log()
 
 
-def _run(app: QApplication, store_path: Path, options: argparse.Namespace, server: str) -> int:
+def _run(
+    app: QApplication,
+    store_path: Path,
+    options: argparse.Namespace,
+    mark: faults.RunMark,
+    server: str,
+) -> int:
     from brewdesk.instance import Instance
 
-    instance = Instance(store_path)
+    try:
+        instance = Instance(store_path)
+    except OSError as error:
+        from brewdesk.services.wording.starting import no_folder_words
+
+        log.warning("the pantry's folder cannot be made: %s", error)
+        _say(app, no_folder_words(str(store_path.parent), _who_chose(options)))
+        return EXIT_TROUBLE
     if not instance.take():
         # Started with the session while open already: nobody asked to see the window.
         if options.in_background or instance.call_first():
             return EXIT_OK
-        _say(app, _tr_taken())
+        _say(app, _taken_words(instance))
         return EXIT_TROUBLE
     try:
-        return _open(app, instance, store_path, options, server)
+        ended_badly = mark.set()
+        code = _open_until_left(app, instance, store_path, options, server, ended_badly=ended_badly)
     finally:
         instance.release()
+    mark.clear()
+    return code
+
+
+def _open_until_left(
+    app: QApplication,
+    instance: Instance,
+    store_path: Path,
+    options: argparse.Namespace,
+    server: str,
+    *,
+    ended_badly: bool,
+) -> int:
+    """Open the pantry; go back to a backup and open it again as often as the maker wants."""
+    said = ""
+    if ended_badly:
+        from brewdesk.services.wording.starting import ended_badly_words
+
+        said = ended_badly_words()
+    while True:
+        wanted: list[BackupInfo] = []
+        code = _open(app, instance, store_path, options, server, wanted, said)
+        if not wanted:
+            return code
+        said = _go_back(store_path, wanted[-1])
+
+
+def _go_back(store_path: Path, info: BackupInfo) -> str:
+    """Put a backup in the pantry's place, and say what came of it."""
+    from brewdesk.recovery import put_back
+    from brewdesk.services.clock import SystemClock
+    from brewdesk.services.records import StoreTrouble
+    from brewdesk.services.wording.problems import trouble_words
+    from brewdesk.services.wording.starting import went_back_words
+
+    clock = SystemClock()
+    try:
+        aside = put_back(store_path, info, now=clock.now())
+    except StoreTrouble as trouble:
+        log.warning("the backup could not be put back: %s", trouble)
+        return trouble_words(trouble)
+    return went_back_words(info.made_at, str(aside or ""), clock.zone())
 
 
 def _open(
@@ -99,13 +158,20 @@ def _open(
     store_path: Path,
     options: argparse.Namespace,
     server: str,
+    wanted: list[BackupInfo],
+    said: str,
 ) -> int:
+    """Open the pantry until it is left; ``wanted`` takes the backup to go back to, if any."""
+    from brewdesk.endsignals import EndSignals
+
     if server:
         program = _open_shared(app, store_path, options, server)
     else:
         program = _open_program(app, store_path, options)
     if program is None:
         return EXIT_TROUBLE
+    signals = EndSignals()
+    signals.end_wanted.connect(program.leave)
     restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
@@ -114,12 +180,16 @@ def _open(
     program.has_settled.connect(gc.freeze)
     program.demo_wanted.connect(lambda: open_demo(options))
     program.store_wanted.connect(open_store)
+    program.restore_wanted.connect(wanted.append)
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)
     program.start(in_background=options.in_background)
+    if said:
+        program.window.notice.say(said, "inform")
     try:
         return app.exec()
     finally:
+        signals.release()
         restore()
 
 
@@ -142,7 +212,7 @@ def _open_program(
             log.warning("the store could not be opened: %s", trouble.code)
             if not recovery.ask(app, store_path, trouble, SystemClock()):
                 return None
-            if trouble.code == "file_gone" and not store_path.exists():
+            if not store_path.exists():  # and the maker wants to begin anew
                 return _program(app, store_path, options)
     return None
 
@@ -226,14 +296,20 @@ def _start_second(words: list[str]) -> bool:
     return bool(QProcess.startDetached(sys.executable, ["-m", "brewdesk", *words], os.getcwd())[0])
 
 
-def _tr_taken() -> str:
-    from PySide6.QtCore import QCoreApplication
+def _who_chose(options: argparse.Namespace) -> str:
+    """Name what decided where the pantry is, for a maker who has to change it."""
+    if options.store is not None:
+        return "--store"
+    if options.data_dir is not None:
+        return "--data-dir"
+    return "XDG_DATA_HOME" if os.environ.get("XDG_DATA_HOME") else ""
 
-    return QCoreApplication.translate(
-        "app",
-        "This pantry is already open in another window, and that window does not answer. "
-        "Close it, or wait a moment, and start again.",
-    )
+
+def _taken_words(instance: Instance) -> str:
+    from brewdesk.services.wording.starting import taken_elsewhere_words, taken_words
+
+    host = instance.other_computer()
+    return taken_elsewhere_words(host, str(instance.lock_path)) if host else taken_words()
 
 
 def _say(app: QApplication, text: str) -> None:

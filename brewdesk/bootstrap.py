@@ -20,6 +20,7 @@ from brewdesk.services.jobs import JobRunner, Jobs, Pool
 from brewdesk.services.notices.port import Notice, Notifier
 from brewdesk.services.records import StoreTrouble
 from brewdesk.services.settings import TEXT_SCALE, THEME, ZONE
+from brewdesk.services.wording.starting import read_only_words
 from brewdesk.store.openstore import OpenStore
 from brewdesk.store.store import Store
 from brewdesk.widgets.mainwindow import MainWindow
@@ -80,6 +81,7 @@ class Program(QObject):
     has_settled = Signal()  # all forecasts are there for the first time
     demo_wanted = Signal()
     store_wanted = Signal(object)
+    restore_wanted = Signal(object)  # a backup to go back to, once this program was left
 
     def __init__(
         self,
@@ -128,6 +130,7 @@ class Program(QObject):
         self.window.quit_wanted.connect(self.leave)
         self.window.demo_wanted.connect(self.demo_wanted)
         self.window.store_wanted.connect(self.store_wanted)
+        self.window.restore_wanted.connect(self._on_restore_wanted)
         self.window.test_notice_wanted.connect(self._on_test_notice)
         self.tray.show_wanted.connect(self.window.bring_forward)
         self.tray.quit_wanted.connect(self.window.ask_to_leave)
@@ -144,6 +147,7 @@ class Program(QObject):
         self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False
         self._has_settled = False
+        self._backup_told = ""  # what kept the day's backup from being made, as told
 
     def start(self, *, in_background: bool = False) -> None:
         """Show the window; everything that can wait starts after its first paint.
@@ -155,6 +159,8 @@ class Program(QObject):
             self.background.begin_quietly()
         else:
             self.window.show()
+        if self.store.is_read_only:
+            self.window.notice.say(read_only_words())
         self._later.start(PATIENCE_MS)  # a window that is hidden or minimized is not painted
 
     def _after_first_paint(self) -> None:
@@ -219,6 +225,7 @@ class Program(QObject):
         self._later.stop()
         self._half_hour.stop()
         self.background.stop()
+        self.desk.turns.stop()
         self.desk.desks.stop()
         self.desk.calendar.stop()
         self.desk.reminder_clock.stop()
@@ -269,10 +276,27 @@ class Program(QObject):
             self.desk.forecasts.request_all_live()
         except StoreTrouble as trouble:
             log.warning("forecasts could not be asked for: %s", trouble.code)
+        if self.store.is_read_only:
+            return
         self.jobs.run(
             self.desk.back_up_if_changed,
-            lambda _path: None,
-            lambda error: log.warning("backup failed: %s", error),
+            lambda _path: self._on_backed_up(),
+            self._on_backup_failed,
             key="daily-backup",
             pool=Pool.STORE,
         )
+
+    def _on_backed_up(self) -> None:
+        self._backup_told = ""
+
+    def _on_backup_failed(self, error: BaseException) -> None:
+        """Tell it once for each cause: what goes unsaid here is missed on the day of need."""
+        log.warning("backup failed: %s", error)
+        cause = error.code if isinstance(error, StoreTrouble) else str(error)
+        if cause != self._backup_told:
+            self._backup_told = cause
+            self.window.tell_backup_failed(error)
+
+    def _on_restore_wanted(self, info: object) -> None:
+        self.restore_wanted.emit(info)
+        self.leave()

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import faulthandler
+import hashlib
 import logging
 import logging.handlers
 import sys
 import threading
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 from types import TracebackType
+from typing import TextIO
 
 from brewdesk.store.errors import StoreTrouble
 
@@ -36,13 +40,65 @@ def start_log(state_dir: Path) -> Path | None:
     return path
 
 
+def start_crash_log(state_dir: Path) -> TextIO | None:
+    """Have Python write where it was when the process itself breaks down.
+
+    Returns
+    -------
+    TextIO or None
+        What is to be handed to `stop_crash_log`; None if there can be no such file.
+    """
+    try:
+        stream = (state_dir / "crash.log").open("a", encoding="utf-8")
+    except OSError as error:
+        log.warning("no log of crashes is kept: %s", error)
+        return None
+    faulthandler.enable(stream)
+    return stream
+
+
+def stop_crash_log(stream: TextIO | None) -> None:
+    """Close the log of crashes; nothing is left of it if there was none."""
+    if stream is None:
+        return
+    faulthandler.disable()
+    path = Path(stream.name)
+    with suppress(OSError):
+        stream.close()
+        if path.stat().st_size == 0:
+            path.unlink()
+
+
+class RunMark:
+    """A small file that is there while the program runs, and stays if it ends in no good order."""
+
+    def __init__(self, state_dir: Path, store_path: Path) -> None:
+        digest = hashlib.sha256(str(store_path.absolute()).encode()).hexdigest()[:16]
+        self._path = state_dir / f"running-{digest}"
+
+    def set(self) -> bool:
+        """Put it down; True if it lay there already: the last run did not end in order."""
+        lay_there = self._path.exists()
+        try:
+            self._path.touch()
+        except OSError as error:
+            log.warning("an end without order will not be noticed: %s", error)
+        return lay_there
+
+    def clear(self) -> None:
+        """Take it away: this run ends in order."""
+        with suppress(OSError):
+            self._path.unlink(missing_ok=True)
+
+
 def stop_log() -> None:
     """Close the log files (the handlers belong to one run)."""
     root = logging.getLogger("brewdesk")
     for handler in list(root.handlers):
         if isinstance(handler, logging.handlers.RotatingFileHandler):
             root.removeHandler(handler)
-            handler.close()
+            with suppress(OSError):  # what is still in memory has no room on a full disk
+                handler.close()
 
 
 def install(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
-from PySide6.QtCore import QLockFile, QObject, Signal
+from PySide6.QtCore import QLockFile, QObject, QSysInfo, Signal
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
 RAISE = b"raise\n"
@@ -13,7 +13,13 @@ PATIENCE_MS = 400
 
 
 class Instance(QObject):
-    """Holds the lock of one store. ``raise_wanted`` fires when a second start asks for us."""
+    """Holds the lock of one store. ``raise_wanted`` fires when a second start asks for us.
+
+    Raises
+    ------
+    OSError
+        If the store's folder is not there and cannot be made.
+    """
 
     raise_wanted = Signal()
 
@@ -41,6 +47,20 @@ class Instance(QObject):
         self._server.newConnection.connect(self._on_connected)
         self._server.listen(self._name)
         return True
+
+    def other_computer(self) -> str:
+        """Name the computer whose program holds the lock; "" if it is this one, or none does.
+
+        A folder that several computers share brings their locks along. Whether a process on
+        another computer still runs cannot be known here, so such a lock is never broken.
+        """
+        _pid, host, _program = self._lock.getLockInfo()
+        return host if host != QSysInfo.machineHostName() else ""
+
+    @property
+    def lock_path(self) -> Path:
+        """Where the lock lies."""
+        return Path(self._lock.fileName())
 
     def call_first(self) -> bool:
         """Ask the program that holds the lock to show its window."""

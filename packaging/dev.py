@@ -3,6 +3,7 @@
     python3 packaging/dev.py run                       start the program
     python3 packaging/dev.py --install-system test     run every test
     python3 packaging/dev.py check                     format, lint, types, import arrows
+    python3 packaging/dev.py faults                    cause the faults of the table, write its page
     python3 packaging/dev.py smoke                     one real window, opened and closed
     python3 packaging/dev.py screenshots               take the README's pictures anew
     python3 packaging/dev.py evaluate FOLDER           measure the forecast on series of readings
@@ -33,6 +34,7 @@ def main() -> int:
         "run": commands.run,
         "test": commands.test,
         "check": commands.check,
+        "faults": commands.faults,
         "smoke": commands.smoke,
         "screenshots": commands.screenshots,
         "evaluate": commands.evaluate,

@@ -189,7 +189,7 @@ def test_a_resting_culture_is_dragged_from_its_store_to_another_vessel(stage, qt
     )
     home, there = (plan.vessel_id for plan in plans)
     qtbot.waitUntil(lambda: stage.page.model.rowCount() == 4)
-    qtbot.waitUntil(lambda: not stage.page._later.isActive())
+    qtbot.waitUntil(lambda: not stage.desk.turns.has("shelf"))
 
     stage.drag(stage.jar_at(home), lambda: stage.jar_at(there), Target(vessel_id=there))
 

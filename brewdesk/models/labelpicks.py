@@ -18,6 +18,11 @@ def _t(text: str) -> str:
     return QCoreApplication.translate("LabelPicks", text)
 
 
+def usual_copies(row: LabelFacts) -> int:
+    """Return how many labels a record gets when it is ticked: one for each bottle."""
+    return min(MOST_COPIES, row.usual_copies)
+
+
 class LabelPicksModel(RowTableModel[LabelFacts]):
     """One record a row. ``picked_changed`` fires when a tick or a number of copies changes."""
 
@@ -41,7 +46,7 @@ class LabelPicksModel(RowTableModel[LabelFacts]):
         if role == Qt.ItemDataRole.AccessibleTextRole and not self.cell(row, column):
             return _t("No label") if column == COPIES else _t("Nothing in it")
         if role == Qt.ItemDataRole.EditRole and column == COPIES:
-            return self._picked.get(row.key, 1)
+            return self._picked.get(row.key, usual_copies(row))
         if role == Qt.ItemDataRole.ToolTipRole and column != COPIES:
             return plain_tip(self.cell(row, column))
         if role == Qt.ItemDataRole.TextAlignmentRole and column == COPIES:
@@ -72,7 +77,7 @@ class LabelPicksModel(RowTableModel[LabelFacts]):
             return False
         if role == Qt.ItemDataRole.CheckStateRole and index.column() == NAME:
             is_on = Qt.CheckState(value) == Qt.CheckState.Checked
-            self.pick(row, self._picked.get(row.key, 1) if is_on else 0)
+            self.pick(row, self._picked.get(row.key, usual_copies(row)) if is_on else 0)
             return True
         if role == Qt.ItemDataRole.EditRole and index.column() == COPIES:
             try:

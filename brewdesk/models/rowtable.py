@@ -21,6 +21,8 @@ class RowTableModel(QAbstractTableModel, Generic[Row]):
     that a selection and a scroll position outlive every refresh.
     """
 
+    figure_columns: frozenset[int] = frozenset()  # their titles stand above figures, to the right
+
     def __init__(
         self,
         columns: Sequence[str],
@@ -121,7 +123,10 @@ class RowTableModel(QAbstractTableModel, Generic[Row]):
         if is_title and role == Qt.ItemDataRole.DisplayRole:
             return self._columns[section]
         if is_title and role == Qt.ItemDataRole.TextAlignmentRole:
-            return Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+            side = Qt.AlignmentFlag.AlignLeft
+            if section in self.figure_columns:
+                side = Qt.AlignmentFlag.AlignRight
+            return side | Qt.AlignmentFlag.AlignVCenter
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:  # noqa: ANN401

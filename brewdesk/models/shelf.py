@@ -19,7 +19,7 @@ from brewdesk.services.wording.shelf import JarWords
 JAR_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 WORDS_ROLE = int(Qt.ItemDataRole.UserRole) + 2
 
-_AT_ONCE = 16  # rows whose words are made in one step, a small part of a frame
+_AT_ONCE = 8  # rows whose words are made in one step, a small part of a turn
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -91,6 +91,10 @@ class ShelfModel(QAbstractListModel):
             if n + 1 == len(rows) or rows[n + 1] != row + 1:
                 self.dataChanged.emit(self.index(rows[first]), self.index(row))
                 first = n + 1
+
+    def jars(self) -> tuple[JarView, ...]:
+        """Return all jars, in order."""
+        return tuple(self._jars)
 
     def row_of(self, vessel_id: int) -> int | None:
         """Row that shows the vessel, or None."""

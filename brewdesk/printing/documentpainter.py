@@ -247,6 +247,9 @@ class _Flow:
             if self._break(self._row_height(cells, grid, width)):
                 self._row(grid.headers, grid, left, width, is_head=True)
             self._row(cells, grid, left, width)
+        thinned = grid.thinned_words() if self._document.is_one_page else ""
+        if thinned:
+            self._y += self._text(thinned, left, self._y, width, 8.5, "muted")
         self._y += self._mm(1.5)
 
     def _row_height(self, cells: Sequence[str], grid: Grid, width: float) -> float:
@@ -287,7 +290,7 @@ class _Flow:
     def _drawing(self, drawing: Drawing, left: float, width: float) -> None:
         unit = width / drawing.width
         height = drawing.height * unit * self._scale
-        self._break(height)
+        self._break(height + self._measure(self._cut(drawing.words, 600), width, 8.5))
         if self._is_drawing:
             self._painter.save()
             self._painter.translate(left, self._y)

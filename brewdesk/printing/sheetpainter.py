@@ -21,16 +21,14 @@ from PySide6.QtGui import (
     QTextOption,
 )
 
-from brewdesk.printing.labelpainter import (
-    INK,
+from brewdesk.printing.labelfitting import (
     LEAST_PT,
     UNITS_PER_MM,
     FitNote,
     FittedLabel,
     fit_label,
-    paint_frame,
-    paint_label,
 )
+from brewdesk.printing.labelpainter import INK, paint_frame, paint_label, paint_stamp
 from brewdesk.services.labelgeometry import RULER_MM, LabelSheet, cell_mm, page_count
 from brewdesk.services.labels import LabelContent
 
@@ -44,17 +42,29 @@ _LINE_MM = 0.2
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LabelJob:
-    """Labels for a sheet, copies and all, the first at position ``start`` of the first page."""
+    """Labels for a sheet, copies and all, the first at position ``start`` of the first page.
+
+    ``stamp`` stands across each label: a word that says that it is only a sample.
+    """
 
     sheet: LabelSheet
     labels: tuple[LabelContent, ...]
     start: int = 0
     has_frames: bool = True
+    stamp: str = ""
 
 
 def page_layout(sheet: LabelSheet) -> QPageLayout:
-    """Return the page without margins, counted from the paper's own corner."""
+    """Return the page without margins, counted from the paper's own corner.
+
+    Paper that is no standard's is taken a little more than a whole number of points large. Qt
+    writes the nearest whole number and CUPS takes the one below; were they two, CUPS's filter
+    would put the one page in the middle of the other, half a point (0.18 mm) aside.
+    """
     size = QPageSize(QSizeF(*sheet.page_mm), QPageSize.Unit.Millimeter)
+    if size.id() is QPageSize.PageSizeId.Custom:
+        sides = (_MM_PER_PT * (int(side / _MM_PER_PT) + 0.2) for side in sheet.page_mm)
+        size = QPageSize(QSizeF(*sides), QPageSize.Unit.Millimeter)
     layout = QPageLayout(
         size, QPageLayout.Orientation.Portrait, QMarginsF(), QPageLayout.Unit.Millimeter
     )
@@ -108,6 +118,8 @@ class SheetPainter:
             painter.save()
             painter.translate(cell.x, cell.y)
             paint_label(painter, self.fitted(content), has_frame=self.job.has_frames)
+            if self.job.stamp:
+                paint_stamp(painter, self.job.stamp, cell.width, cell.height, self._family)
             painter.restore()
         painter.restore()
 

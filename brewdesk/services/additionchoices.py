@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from brewdesk.services.wording.bottlings import addition_name
+from brewdesk.services.wording.stores import stores_source_words
+from brewdesk.store.stockrecords import Supply
 from culturecore.additions import KNOWN_ADDITIONS
 from culturecore.sources import SOURCES
-from culturecore.stages import AdditionKind
+from culturecore.stages import AdditionKind, SupplyKind
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,6 +23,7 @@ class AdditionChoice:
     sugar_share_low: float
     sugar_share_high: float
     source: str
+    supply_id: int | None = None  # what it is in the stores
 
 
 def addition_choices() -> tuple[AdditionChoice, ...]:
@@ -34,4 +38,21 @@ def addition_choices() -> tuple[AdditionChoice, ...]:
             source="; ".join(SOURCES[key].citation for key in known.sources),
         )
         for known in KNOWN_ADDITIONS
+    )
+
+
+def supply_choices(supplies: Iterable[Supply]) -> tuple[AdditionChoice, ...]:
+    """Return flavourings of the stores as choices, with the shares of sugar on their record."""
+    return tuple(
+        AdditionChoice(
+            key=f"supply:{supply.id}",
+            kind=supply.addition_kind or AdditionKind.OTHER,
+            name=supply.name,
+            sugar_share_low=supply.sugar_share_low or 0.0,
+            sugar_share_high=1.0 if supply.sugar_share_high is None else supply.sugar_share_high,
+            source=stores_source_words(),
+            supply_id=supply.id,
+        )
+        for supply in supplies
+        if supply.kind is SupplyKind.FLAVOURING
     )

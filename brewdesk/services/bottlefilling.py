@@ -7,6 +7,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from brewdesk.services import lending
+from brewdesk.services.bottledraws import draw_for_bottling
 from brewdesk.services.bottlingwish import BottlingWish
 from brewdesk.services.ending import end_batch
 from brewdesk.services.ledger import DROP_L, balance_in
@@ -66,6 +67,7 @@ def fill_bottles(
                 source=addition.source,
             )
         )
+    draw_for_bottling(unit, wish, bottling)
     kept_in_jar_l = wish.starter_kept_l
     if wish.starter_kept_l > 0.0 and wish.starter_culture_id is not None:
         culture = unit.cultures.get(wish.starter_culture_id)

@@ -43,6 +43,11 @@ _LEAST_VOLUMES = 1.0
 _ROUNDING_L = 1e-6
 
 
+def density_kg_per_l(kind: AdditionKind) -> float:
+    """Return how much a litre of what is poured in weighs; common practice, no source."""
+    return _DENSITY.get(kind, _OTHER_DENSITY)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Known:
     """What the program knows of the batch: how much there is, its sugar, verdicts on it."""

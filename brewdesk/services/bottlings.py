@@ -2,63 +2,53 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime, timedelta
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING
 
 from brewdesk.services import lending, suspicion
 from brewdesk.services.acts import ActKind
-from brewdesk.services.batches import Batches
+from brewdesk.services.bottledraws import check_bottling_supplies
 from brewdesk.services.bottlefilling import fill_bottles
+from brewdesk.services.bottlelooks import BottleLooks
 from brewdesk.services.bottlingparts import (
-    BottlingParts,
-    can_be_felt,
-    check_facts,
     has_culture,
     kitchen_c,
-    parts_in,
     warmest_jar_c,
     wish_as_filled,
 )
 from brewdesk.services.bottlingplan import Known, outlook_of, room_for_drink_l
+from brewdesk.services.bottlingrows import OPEN_STATES
 from brewdesk.services.bottlingwish import (
     BottleGroupWish,
     BottlingOutlook,
     BottlingWish,
 )
 from brewdesk.services.changes import Topic
-from brewdesk.services.door import Door
 from brewdesk.services.ledger import balance_in, check_volume
 from brewdesk.services.movingover import check_souring
 from brewdesk.services.names import tidy_name
 from brewdesk.services.toppingup import check_room
 from brewdesk.store.records import (
     Batch,
-    BottleCheck,
-    BottleCheckDraft,
     Bottling,
     BottlingDraft,
 )
-from culturecore.blending import Liquid
 from culturecore.errors import ImpossibleInput
-from culturecore.fizzpace import Pace
 from culturecore.outcome import Level, Verdict
 from culturecore.safety import limit
 from culturecore.stages import (
     BatchStage,
     BottleKind,
     BottlingState,
-    CheckKind,
     Quantity,
 )
 
 if TYPE_CHECKING:
-    from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
+    from brewdesk.store.unitofwork import ReadUnit
 
-T = TypeVar("T")
+__all__ = ["OPEN_STATES", "USUAL_COLD_C", "Bottlings", "StoppedBottling"]
 
-OPEN_STATES = (BottlingState.CONDITIONING, BottlingState.CHILLED)
 WARMER_THAN_USUAL_C = 5.0  # how much warmer than usual a place may get; an assumption
 _FITS = 1.005  # of the bottles' room: what a hand that fills them makes up for
 USUAL_COLD_C = 4.0
@@ -72,24 +62,8 @@ class StoppedBottling(Exception):  # noqa: N818  # named for what happens, not a
         super().__init__(", ".join(verdict.code for verdict in verdicts))
 
 
-class Bottlings:
-    """Fill bottles and look after them.
-
-    ``liquid_of`` tells what is known of a batch's liquid, ``pace_of`` how lively this
-    pantry's earlier bottlings were.
-    """
-
-    def __init__(
-        self,
-        door: Door,
-        batches: Batches,
-        liquid_of: Callable[[int], Liquid],
-        pace_of: Callable[[], Pace] = Pace,
-    ) -> None:
-        self._door = door
-        self._batches = batches
-        self._liquid_of = liquid_of
-        self._pace_of = pace_of
+class Bottlings(BottleLooks):
+    """Fill bottles and look after them."""
 
     def candidates(self) -> tuple[Batch, ...]:
         """Return the batches that can be bottled, the oldest first."""
@@ -189,6 +163,7 @@ class Bottlings:
         with self._door.store.read() as unit:
             batch = unit.batches.get(wish.batch_id)
             check_souring("batch_id", batch)
+            check_bottling_supplies(unit, wish)
             self._check_starter(unit, batch, wish, outlook.drink_volume_l, now)
         if outlook.is_stopped and not reason:
             stops = tuple(one for one in outlook.verdicts if one.level is Level.STOP)
@@ -209,27 +184,6 @@ class Bottlings:
             culture_id=batch.culture_id,
         )
 
-    def all(self, states: tuple[BottlingState, ...] = OPEN_STATES) -> tuple[Bottling, ...]:
-        """Return the bottlings in some states, the newest first."""
-        with self._door.store.read() as unit:
-            return unit.bottlings.where(state=states, order_by=("-filled_at", "-id"))
-
-    def get(self, bottling_id: int) -> Bottling:
-        """Return one bottling.
-
-        Raises
-        ------
-        NoSuchRow
-            If there is none with this id.
-        """
-        with self._door.store.read() as unit:
-            return unit.bottlings.get(bottling_id)
-
-    def parts_of(self, bottling_id: int) -> BottlingParts:
-        """Return a bottling with its bottles, additions and checks. Raises as `get`."""
-        with self._door.store.read() as unit:
-            return parts_in(unit, bottling_id)
-
     def outlook_as_filled(self, bottling_id: int) -> BottlingOutlook:
         """Return what a bottling was reckoned to come to, for its printed sheet. Raises as `get`.
 
@@ -244,52 +198,6 @@ class Bottlings:
             pace=self._pace_of(),
         )
         return outlook_of(wish_as_filled(parts), known, bottling.filled_at)
-
-    def check(self, draft: BottleCheckDraft) -> BottleCheck:
-        """Write down a look at the bottles.
-
-        Raises
-        ------
-        ImpossibleInput
-            Field "bottling_id" with reason "ended"; "feel" with reason "no_test_bottle" or
-            "empty"; "gauge_bar", "opened", "text"; "bottle_count" with reason "too_many"; "at"
-            with reason "in_future" or "before_filling".
-        """
-        with self._door.store.read() as unit:
-            parts = parts_in(unit, draft.bottling_id)
-        draft = self._checked(parts, draft)
-        return self._perform(
-            ActKind.CHECK_BOTTLES,
-            parts.bottling,
-            check_facts(parts.bottling, draft),
-            lambda unit: unit.bottle_checks.add(draft),
-        )
-
-    def edit_check(self, check_id: int, **fields: Any) -> BottleCheck:  # noqa: ANN401  # a row's fields
-        """Correct a look at the bottles. Raises as `check`."""
-        with self._door.store.read() as unit:
-            check = unit.bottle_checks.get(check_id)
-            parts = parts_in(unit, check.bottling_id)
-        others = tuple(other for other in parts.checks if other.id != check_id)
-        changed = self._checked(replace(parts, checks=others), replace(check, **fields))
-        return self._perform(
-            ActKind.EDIT_BOTTLE_CHECK,
-            parts.bottling,
-            check_facts(parts.bottling, changed),
-            lambda unit: unit.bottle_checks.change(check_id, **fields),
-        )
-
-    def remove_check(self, check_id: int) -> None:
-        """Take a look at the bottles out again. Raises NoSuchRow."""
-        with self._door.store.read() as unit:
-            check = unit.bottle_checks.get(check_id)
-            bottling = unit.bottlings.get(check.bottling_id)
-        self._perform(
-            ActKind.REMOVE_BOTTLE_CHECK,
-            bottling,
-            check_facts(bottling, check),
-            lambda unit: unit.bottle_checks.remove(check_id),
-        )
 
     def chill(
         self,
@@ -426,47 +334,7 @@ class Bottlings:
             note=wish.note.strip(),
         )
 
-    # --- checks and ends --------------------------------------------------------------------
-
-    def _checked(self, parts: BottlingParts, draft: BottleCheckDraft) -> BottleCheckDraft:
-        if parts.bottling.state not in OPEN_STATES:
-            raise ImpossibleInput("bottling_id", parts.bottling.id, reason="ended")
-        self._moment(parts.bottling, draft.at)
-        needed = {
-            CheckKind.FEEL: ("feel", draft.feel),
-            CheckKind.GAUGE: ("gauge_bar", draft.gauge_bar),
-            CheckKind.OPENED: ("opened", draft.opened),
-            CheckKind.NOTE: ("text", draft.text.strip() or None),
-        }.get(draft.kind)
-        if needed is not None and needed[1] is None:
-            raise ImpossibleInput(needed[0], None, reason="empty")
-        if draft.kind is CheckKind.FEEL and not can_be_felt(parts.groups):
-            raise ImpossibleInput("feel", draft.feel, reason="no_test_bottle")
-        if draft.gauge_bar is not None and not -1.0 <= draft.gauge_bar <= 30.0:
-            raise ImpossibleInput("gauge_bar", draft.gauge_bar, low=-1.0, high=30.0, unit="bar")
-        if draft.kind is CheckKind.OPENED:
-            count = max(draft.bottle_count, 1)
-            if count > parts.bottles_left:
-                raise ImpossibleInput(
-                    "bottle_count", count, low=1, high=parts.bottles_left, reason="too_many"
-                )
-            draft = replace(draft, bottle_count=count)
-        return draft
-
-    def _moment(self, bottling: Bottling, at: datetime | None) -> datetime:
-        now = self._door.clock.now()
-        moment = now if at is None else at
-        if moment > now:
-            raise ImpossibleInput("at", moment, reason="in_future")
-        if moment < bottling.filled_at:
-            raise ImpossibleInput("at", moment, reason="before_filling")
-        return moment
-
-    def _open(self, bottling_id: int) -> Bottling:
-        bottling = self.get(bottling_id)
-        if bottling.state not in OPEN_STATES:
-            raise ImpossibleInput("bottling_id", bottling_id, reason="ended")
-        return bottling
+    # --- ends ---------------------------------------------------------------------------
 
     def _end(
         self, bottling: Bottling, kind: ActKind, state: BottlingState, reason: str
@@ -479,15 +347,4 @@ class Bottlings:
             lambda unit: unit.bottlings.change(
                 bottling.id, state=state, ended_at=now, end_reason=reason
             ),
-        )
-
-    def _perform(
-        self,
-        kind: ActKind,
-        bottling: Bottling,
-        facts: dict[str, object],
-        work: Callable[[UnitOfWork], T],
-    ) -> T:
-        return self._door.perform(
-            kind, facts, work, topics=Topic.BOTTLINGS, batch_id=bottling.batch_id
         )

@@ -17,7 +17,10 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BottleGroupWish:
-    """Bottles of one kind. ``rated_bar`` is a gauge pressure, as their maker states it."""
+    """Bottles of one kind. ``rated_bar`` is a gauge pressure, as their maker states it.
+
+    ``supply_id`` is what they are in the stores; None: they do not come from there.
+    """
 
     bottle_count: int
     kind: BottleKind
@@ -26,6 +29,7 @@ class BottleGroupWish:
     rated_bar: float | None = None
     is_test: bool = False
     name: str = ""
+    supply_id: int | None = None
 
     @property
     def filled_l(self) -> float:
@@ -35,7 +39,10 @@ class BottleGroupWish:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AdditionWish:
-    """What goes into all the bottles together, and the share of it that is sugar."""
+    """What goes into all the bottles together, and the share of it that is sugar.
+
+    ``supply_id`` is what it is in the stores; None: it does not come from there.
+    """
 
     kind: AdditionKind
     name: str
@@ -43,6 +50,7 @@ class AdditionWish:
     sugar_share_low: float
     sugar_share_high: float
     source: str = ""
+    supply_id: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,6 +71,8 @@ class BottlingWish:
     target_volumes: float = 2.2
     priming_kind: SugarKind = SugarKind.SUCROSE
     priming_sugar_g: float | None = None
+    priming_supply_id: int | None = None  # what the sugar is in the stores
+    closure_supply_id: int | None = None  # the caps or corks: one for each bottle
     residual_sugar_low_g_per_l: float | None = None
     residual_sugar_high_g_per_l: float | None = None
     place_id: int | None = None

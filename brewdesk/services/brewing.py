@@ -15,6 +15,7 @@ from brewdesk.services import forming, suspicion
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
 from brewdesk.services.door import Door
+from brewdesk.services.stockdraws import draw_for_batch
 from brewdesk.store.records import Batch, Step, StepDraft
 from culturecore import heat, safety
 from culturecore.errors import ImpossibleInput
@@ -59,7 +60,7 @@ class Brewing:
         self._door = door
 
     def start(self, batch_id: int) -> tuple[Step, ...]:
-        """Begin brewing a planned batch: lay out its run sheet.
+        """Begin brewing a planned batch: lay out its run sheet, take its tea and sugar.
 
         Raises
         ------
@@ -70,9 +71,11 @@ class Brewing:
         if batch.stage is not BatchStage.PLANNED:
             raise ImpossibleInput("batch_id", batch_id, reason="not_planned")
         drafts = _run_sheet(batch)
+        now = self._door.clock.now()
 
         def work(unit: UnitOfWork) -> tuple[Step, ...]:
             unit.batches.change(batch_id, stage=BatchStage.BREWING)
+            draw_for_batch(unit, batch, now)
             return tuple(unit.steps.add(draft) for draft in drafts)
 
         return self._door.perform(
@@ -309,6 +312,7 @@ class Brewing:
             )
             _move_culture(unit, batch)
             forming.settle(unit, batch, started_at)
+            draw_for_batch(unit, batch, started_at)
             return unit.batches.change(
                 batch_id,
                 stage=BatchStage.SOURING,

@@ -1,4 +1,4 @@
-"""Exports and imports off the window's thread, with how far they are, stopped when asked to."""
+"""Exports, copies, imports off the window's thread: how far they are, stopped when asked to."""
 
 from __future__ import annotations
 
@@ -14,17 +14,19 @@ from brewdesk.services.exporting import export_everything
 from brewdesk.services.exporttrouble import ExportTrouble
 from brewdesk.services.importing import examine_export, import_export
 from brewdesk.services.jobs import JobRunner, Pool
+from brewdesk.services.wholecopy import copy_everything
 from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.openstore import OpenStore
 from brewdesk.store.wholetables import StillCopy
 
 _STEP = 0.01  # progress is told in hundredths; more would only keep the window busy
 
 
 class CarryingOut(QObject):
-    """One export or import at a time.
+    """One export, copy or import at a time.
 
     ``progressed`` carries the share done, 0 to 1; ``examined`` a `Manifest`; ``finished`` an
-    `Exported` or an `Imported`; ``failed`` an `ExportTrouble` or a `StoreTrouble`.
+    `Exported`, a `Copied` or an `Imported`; ``failed`` an `ExportTrouble` or a `StoreTrouble`.
     """
 
     progressed = Signal(float)
@@ -56,6 +58,16 @@ class CarryingOut(QObject):
             ),
             self.finished.emit,
         )  # fmt: skip
+
+    def copy(self, store: OpenStore, folder: Path) -> None:
+        """Begin to copy the pantry with its photos into a new folder below ``folder``."""
+        stop, progress, now = self._begin(), self._progress(), self._clock.now()
+        self._run(
+            lambda: copy_everything(
+                store, folder, now=now, progress=progress, is_cancelled=stop.is_set
+            ),
+            self.finished.emit,
+        )
 
     def examine(self, path: Path) -> None:
         """Begin to look at an archive."""

@@ -25,6 +25,8 @@ class Topic(Flag):
     PHOTOS = auto()
     BOTTLINGS = auto()
     METERS = auto()
+    STORES = auto()
+    TRIALS = auto()
     EVERYTHING = (
         PLACES
         | VESSELS
@@ -34,6 +36,8 @@ class Topic(Flag):
         | READINGS
         | REMINDERS
         | (SETTINGS | FORECASTS | PHOTOS | BOTTLINGS | METERS)
+        | STORES
+        | TRIALS
     )
 
 

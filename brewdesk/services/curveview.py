@@ -7,7 +7,7 @@ from datetime import date, datetime, tzinfo
 from typing import TYPE_CHECKING
 
 from brewdesk.services.filmwork import Film
-from brewdesk.services.forecastwork import ForecastInputs
+from brewdesk.services.forecastwork import ForecastInputs, PackedOutcome
 from brewdesk.services.jarcourse import CURVES, DAY, JarCourse, day_of, observed, sd_of, value_at
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.whatif import AsItIs, as_it_is
@@ -75,19 +75,34 @@ class Known:
     """A forecast with what it was made of; None if none can be made."""
 
     inputs: ForecastInputs
-    forecast: Forecast | None
-    day_ago: Forecast | None = None
-    film: Film | None = None
+    outcome: PackedOutcome
+
+    @property
+    def forecast(self) -> Forecast | None:
+        """The newest forecast."""
+        return self.outcome.whole().now
+
+    @property
+    def day_ago(self) -> Forecast | None:
+        """That of a day ago, if something new has been known since."""
+        return self.outcome.whole().day_ago
+
+    @property
+    def film(self) -> Film | None:
+        """What is expected of the jar's film."""
+        return self.outcome.whole().film
 
 
 def window_of(known: Known | None) -> TastingWindow | None:
     """Return the forecast tasting window; None while there is no forecast."""
-    if known is None or known.forecast is None or known.inputs.batch.started_at is None:
+    if known is None or known.inputs.batch.started_at is None:
         return None
-    opens, closes = known.forecast.window_opens_day, known.forecast.window_closes_day
+    opens, closes = known.outcome.opens, known.outcome.closes
+    start, horizon = known.inputs.batch.started_at, known.outcome.horizon_days
+    if horizon is None:
+        return None
     if opens is None:
         return TastingWindow()
-    start, horizon = known.inputs.batch.started_at, known.forecast.days[-1]
     return TastingWindow(
         opens_at=start + opens.value * DAY,
         opens_earliest=start + opens.low * DAY,

@@ -13,6 +13,7 @@ from PySide6.QtCore import QLocale
 
 from brewdesk.services.alarm_notices import AlarmNotices
 from brewdesk.services.autostart import SessionStart
+from brewdesk.services.batchcosts import BatchCosts
 from brewdesk.services.batches import Batches
 from brewdesk.services.bottlings import Bottlings
 from brewdesk.services.brewing import Brewing
@@ -36,6 +37,7 @@ from brewdesk.services.labelsheets import LabelSheets
 from brewdesk.services.labelsources import LabelSources
 from brewdesk.services.lineage import Lineage
 from brewdesk.services.liquids import Liquids
+from brewdesk.services.lookback import LookBack
 from brewdesk.services.meters import Meters
 from brewdesk.services.notices.port import Notifier
 from brewdesk.services.palate import Palate
@@ -62,9 +64,12 @@ from brewdesk.services.settings import (
 )
 from brewdesk.services.shelf import Shelf
 from brewdesk.services.sound import Sound
+from brewdesk.services.stores import Stores
 from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
+from brewdesk.services.trials import Trials
+from brewdesk.services.turns import Turns
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.openstore import OpenStore
 from brewdesk.store.wholetables import StillCopy
@@ -79,6 +84,7 @@ class Desk:
     store: OpenStore
     clock: Clock
     jobs: JobRunner
+    turns: Turns
     notifier: Notifier
     changes: Changes
     door: Door
@@ -108,6 +114,7 @@ class Desk:
     timeline: Timeline
     search: Search
     palate: Palate
+    look_back: LookBack
     forecasts: Forecasts
     reminders: Reminders
     reminder_clock: ReminderClock
@@ -118,6 +125,9 @@ class Desk:
     sound: Sound
     label_sheets: LabelSheets
     label_sources: LabelSources
+    stores: Stores
+    batch_costs: BatchCosts
+    trials: Trials
 
     @property
     def store_path(self) -> Path:
@@ -145,6 +155,26 @@ class Desk:
             If no sound copy could be made; the older backups stay.
         """
         return self.store.backup("manual", now=self.clock.now())
+
+    def back_up_before_import(self) -> Path:
+        """Make a backup before readings of a file are brought in. Run it within a job.
+
+        Raises
+        ------
+        StoreTrouble
+            As `back_up`.
+        """
+        return self.store.backup("before-import", now=self.clock.now())
+
+    def back_up_before_restore(self) -> Path:
+        """Make a backup of what is here, before an older one takes its place. Run it as a job.
+
+        Raises
+        ------
+        StoreTrouble
+            As `back_up`.
+        """
+        return self.store.backup("before-restore", now=self.clock.now())
 
     def back_up_if_changed(self) -> Path | None:
         """Make the day's backup, if something was done since the last one. Slow: run it as a job.
@@ -207,11 +237,17 @@ def build_desk(
     quantities = Quantities(settings)
     palate = Palate(door, jobs, settings)
     place_log = PlaceLog(door)
+    turns = Turns(clock)
     forecasts = Forecasts(
-        door, jobs, band=palate.band, unit_of=quantities.unit, means=place_log.means
+        door,
+        jobs,
+        band=palate.band,
+        unit_of=quantities.unit,
+        means=place_log.means,
+        turns=turns,
     )
     palate.learned.connect(forecasts.request_all_live)
-    fizz_forecasts = FizzForecasts(door, warmth_of=place_log.warmth_of)
+    fizz_forecasts = FizzForecasts(door, warmth_of=place_log.warmth_of, jobs=jobs)
     reminders = Reminders(
         door,
         window_of=forecasts.window_of,
@@ -228,10 +264,21 @@ def build_desk(
     culture_care = CultureCare(door, settings)
     jar_now = JarNow(door, forecasts.now)
     liquids = Liquids(door, batches, jar_now)
+    reminder_clock = ReminderClock(
+        door,
+        reminders,
+        notifier,
+        quiet_hours=lambda: quiet_hours(settings),
+        chime=sound.chime,
+        jobs=jobs,
+        shares=SeveralDesks(door, reminders, settings, desks) if store.is_shared else None,
+    )
+    fizz_forecasts.ready.connect(reminder_clock.look_soon)
     return Desk(
         store=store,
         clock=clock,
         jobs=jobs,
+        turns=turns,
         notifier=notifier,
         changes=changes,
         door=door,
@@ -263,17 +310,10 @@ def build_desk(
         timeline=Timeline(door, jobs, quantities),
         search=Search(door, jobs, quantities),
         palate=palate,
+        look_back=LookBack(door, jobs, place_log.means, band=palate.band),
         forecasts=forecasts,
         reminders=reminders,
-        reminder_clock=ReminderClock(
-            door,
-            reminders,
-            notifier,
-            quiet_hours=lambda: quiet_hours(settings),
-            chime=sound.chime,
-            jobs=jobs,
-            shares=SeveralDesks(door, reminders, settings, desks) if store.is_shared else None,
-        ),
+        reminder_clock=reminder_clock,
         alarm_notices=AlarmNotices(
             door,
             timers,
@@ -283,10 +323,23 @@ def build_desk(
         ),
         session_start=session_start,
         calendar=CalendarKeeper(door, reminders, settings, jobs, pantry_uid=store.info.uid),
-        shelf=Shelf(door, settings, window_of=forecasts.window_of, band=palate.band),
+        shelf=Shelf(
+            door,
+            settings,
+            window_of=forecasts.window_of,
+            band=palate.band,
+            known_reminders=reminders.known_open_rows,
+        ),
         sound=sound,
         label_sheets=LabelSheets(store, changes),
-        label_sources=LabelSources(door, window_of=forecasts.window_of),
+        label_sources=LabelSources(
+            door,
+            window_of=forecasts.window_of,
+            danger_of=lambda bottling_id: fizz_forecasts.now(bottling_id).chill_by_at,
+        ),
+        stores=Stores(door),
+        batch_costs=BatchCosts(door, settings),
+        trials=Trials(door, batches, forecast_of=forecasts.newest),
     )
 
 

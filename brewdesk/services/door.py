@@ -39,6 +39,14 @@ _TOPIC_OF_TABLE = {
     "addition": Topic.BOTTLINGS,
     "bottle_check": Topic.BOTTLINGS,
     "calibration": Topic.METERS,
+    "supply": Topic.STORES,
+    "supply_lot": Topic.STORES,
+    "supply_draw": Topic.STORES,
+    "batch_supply": Topic.STORES,
+    "trial": Topic.TRIALS,
+    "trial_arm": Topic.TRIALS,
+    "trial_jar": Topic.TRIALS,
+    "trial_score": Topic.TRIALS,
 }
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from brewdesk.services.escalation import DANGER_KINDS, Step, step_of
 from brewdesk.services.reminder_rules import effective_due
+from brewdesk.services.stock_reminder_rules import supply_of
 from brewdesk.services.wording.reminders import lateness_words, reminder_words
 from brewdesk.store.records import Batch, Bottling, Culture, Reminder, Vessel
 from culturecore.stages import ReminderKind
@@ -57,6 +58,11 @@ class DueItem:
     culture: Culture | None = None
     bottling: Bottling | None = None
     step: Step = Step.CALM
+
+    @property
+    def supply_id(self) -> int | None:
+        """The supply that runs low, if it is about one."""
+        return supply_of(self.reminder)
 
     @property
     def is_danger(self) -> bool:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from brewdesk.services import forming, suspicion
 from brewdesk.services.ledger import DROP_L, balance_in, check_volume
+from brewdesk.services.stockdraws import drop_plan_supplies
 from brewdesk.store.records import Batch, Culture, TransferDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchPurpose, BatchStage, CultureState, StepState, TransferKind
@@ -41,6 +42,7 @@ def end_batch(
         Field "kept_l": more than there is, or reason "no_culture" if none stays in the jar.
     """
     _pause_run_sheet(unit, batch, now)
+    drop_plan_supplies(unit, batch.id)
     culture = culture_in_jar(unit, batch)
     left_l = balance_in(unit, batch).now_l
     if kept_l:

@@ -155,7 +155,7 @@ def export_everything(
     """
     if not target.parent.is_dir():
         raise ExportTrouble("no_folder", str(target.parent))
-    with _told():
+    with whats_told():
         building = unfinished(target)
         try:
             still = copying(target) if copying else still_copy(store_path, target)
@@ -327,7 +327,7 @@ def _is_sound(path: Path, content_hash: str) -> bool:
 
 
 @contextmanager
-def _told() -> Iterator[None]:
+def whats_told() -> Iterator[None]:
     """Turn what the disk says into trouble of this export."""
     try:
         yield

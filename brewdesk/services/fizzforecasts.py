@@ -9,87 +9,47 @@ from __future__ import annotations
 import math
 from collections import OrderedDict
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from datetime import datetime, timedelta
-from enum import Enum
+from datetime import datetime
+from functools import partial
 from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
 
 from brewdesk.services.bottle_reminder_rules import BottlingFacts
 from brewdesk.services.bottlingparts import BottlingParts, kitchen_c, parts_in
 from brewdesk.services.bottlingplan import DAY, ceiling_of, filling_of
 from brewdesk.services.bottlings import OPEN_STATES, USUAL_COLD_C
-from brewdesk.services.bottlingwish import BottleGroupWish
+from brewdesk.services.bottlingview import (
+    ROUGH_GAUGE_SD_BAR,
+    Worked,
+    facts_of,
+    now_day_of,
+    view_of,
+    wish_of_group,
+)
+from brewdesk.services.bottlingview import BottlingView as BottlingView
+from brewdesk.services.bottlingview import Urgency as Urgency
+from brewdesk.services.changes import Change, Topic
 from brewdesk.services.door import Door
-from brewdesk.services.wording.bottlingnow import now_words
+from brewdesk.services.fizzwork import CourseKey, courses_of
+from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.store.records import BottleCheck, BottleGroup, Bottling
-from culturecore import bottleverdicts, bottlingverdicts, drinkverdicts
-from culturecore.bottlecourse import BottleCourse, course_of
+from culturecore.bottlecourse import BottleCourse
 from culturecore.bottled import Bottled, Check, WarmStep
 from culturecore.fizzpace import Pace, pooled
-from culturecore.outcome import Estimate, Level, Verdict
 from culturecore.safety import limit
-from culturecore.stages import BottlingState, CheckKind, Feel
+from culturecore.stages import CheckKind
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
 
 WarmthOf = Callable[["ReadUnit", int, datetime, datetime], Sequence[tuple[datetime, float]]]
 
-_ROUGH_GAUGE_SD_BAR = 0.2  # of a gauge cap without its own doubt; an assumption
 _HOLDS_DAYS = 1.5  # how long one look at a thermometer tells of a place
 _MOST_LESSONS = 12  # earlier bottlings beyond these change next to nothing
 _AHEAD_DAYS = 35.0  # the picture goes on so far after today
 _MOST_DAYS = 400.0
 _KEPT = 128
-SOON = timedelta(hours=24)
-
-
-class Urgency(Enum):
-    """How soon bottles need their maker."""
-
-    CALM = "calm"
-    SOON = "soon"
-    NOW = "now"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BottlingView:
-    """How a bottling stands now. ``chill_by_at`` is the earliest danger, None if there is none.
-
-    All of it is of ``group``, the kind of bottles that is in danger first. After chilling
-    ``chill_by_at`` is when even in the cold they may pass their ceiling.
-    """
-
-    parts: BottlingParts
-    group: BottleGroup
-    course: BottleCourse
-    now_day: float
-    ceiling_bar: float | None
-    gauge_bar: Estimate
-    volumes: Estimate
-    ethanol_abv: Estimate
-    chill_by_at: datetime | None
-    chill_likely_at: datetime | None
-    right_at: datetime | None
-    best_before: datetime | None
-    verdicts: tuple[Verdict, ...]
-    urgency: Urgency
-    summary: str
-
-    @property
-    def bottling(self) -> Bottling:
-        """The stored row."""
-        return self.parts.bottling
-
-    @property
-    def verdict(self) -> Verdict:
-        """The loudest verdict."""
-        return self.verdicts[0]
-
-    @property
-    def is_urgent(self) -> bool:
-        """Whether the bottles should be in the cold now, or be looked at now."""
-        return self.urgency is Urgency.NOW
 
 
 def typed_warmth(
@@ -100,16 +60,42 @@ def typed_warmth(
     return [(row.at, row.temperature_c) for row in rows if since <= row.at <= until]
 
 
-class FizzForecasts:
-    """The newest view of each bottling; what was worked out is kept for as long as it holds."""
+class _NotYet(Exception):  # noqa: N818  # no fault: it is being worked out
+    """Something is not worked out yet."""
 
-    def __init__(self, door: Door, *, warmth_of: WarmthOf = typed_warmth) -> None:
+
+class FizzForecasts(QObject):
+    """The newest view of each bottling; what was worked out is kept for as long as it holds.
+
+    ``ready`` says that something has been worked out since `all_open` was asked. Without
+    ``jobs`` all is worked out at once, on the caller's thread.
+    """
+
+    ready = Signal()
+
+    def __init__(
+        self,
+        door: Door,
+        *,
+        warmth_of: WarmthOf = typed_warmth,
+        jobs: JobRunner | None = None,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
         self._door = door
         self._warmth_of = warmth_of
-        self._courses: OrderedDict[tuple[Bottled, float], BottleCourse] = OrderedDict()
+        self._jobs = jobs
+        self._courses: OrderedDict[CourseKey, BottleCourse] = OrderedDict()
+        self._parts: dict[int, BottlingParts] = {}
+        self._last: dict[int, Worked] = {}
+        self._missing: dict[CourseKey, None] | None = None  # while none is worked out here
+        self._wanted: dict[CourseKey, None] = {}
+        self._asked: set[CourseKey] = set()
+        self._is_asking = False
+        door.changes.changed.connect(self._on_changed)
 
     def now(self, bottling_id: int) -> BottlingView:
-        """Return how a bottling stands now.
+        """Return how a bottling stands now. Slow, if that has not been worked out yet.
 
         Raises
         ------
@@ -118,27 +104,98 @@ class FizzForecasts:
         """
         now = self._door.clock.now()
         with self._door.store.read() as unit:
-            parts = parts_in(unit, bottling_id)
-            warmth = self._warmth(unit, parts.bottling, now)
-            pace = self._pace(unit, before=parts.bottling)
-        return self._view(parts, warmth, pace, now)
+            return view_of(self._worked(unit, bottling_id, now), now, self._door.clock.zone())
 
     def all_open(self) -> tuple[BottlingView, ...]:
-        """Return all bottlings that are conditioning or chilled, the most urgent first."""
-        with self._door.store.read() as unit:
-            rows = unit.bottlings.where(state=OPEN_STATES, order_by=("-filled_at", "-id"))
-        views = [self.now(row.id) for row in rows]
+        """Return all bottlings that are conditioning or chilled, the most urgent first.
+
+        Those of which nothing is known yet are left out, see `being_worked_out`; one whose
+        newest figures are on their way stands as it was last worked out.
+        """
+        now, zone = self._door.clock.now(), self._door.clock.zone()
+        found = self._look(now).values()
+        views = [view_of(worked, now, zone) for worked in found if worked is not None]
         loudness = list(Urgency)
         return tuple(sorted(views, key=lambda view: -loudness.index(view.urgency)))
 
+    def being_worked_out(self) -> tuple[Bottling, ...]:
+        """Return the open bottlings of which nothing is known yet."""
+        found = self._look(self._door.clock.now())
+        with self._door.store.read() as unit:
+            return tuple(
+                self._parts_in(unit, one).bottling for one, worked in found.items() if not worked
+            )
+
     def pace(self) -> Pace:
-        """Return how lively the next bottling of this pantry is likely to be."""
+        """Return how lively the next bottling of this pantry is likely to be.
+
+        Slow, if what earlier ones teach has not been worked out yet.
+        """
         with self._door.store.read() as unit:
             return self._pace(unit, before=None)
 
     def reminder_facts(self) -> tuple[BottlingFacts, ...]:
-        """Return what reminders of the open bottlings are made from."""
+        """Return what reminders of the open bottlings are made from, as far as it is known."""
         return tuple(facts_of(view) for view in self.all_open())
+
+    # --- working out apart ----------------------------------------------------------------------
+
+    def _look(self, now: datetime) -> dict[int, Worked | None]:
+        """Return what is known of the open bottlings, and have worked out what is missing."""
+        with self._door.store.read() as unit:
+            rows = unit.bottlings.where(state=OPEN_STATES, order_by=("-filled_at", "-id"))
+            found = {row.id: self._known(unit, row.id, now) for row in rows}
+        self._last = {one: worked for one, worked in self._last.items() if one in found}
+        return self._look(now) if self._is_answered_at_once() else found
+
+    def _known(self, unit: ReadUnit, bottling_id: int, now: datetime) -> Worked | None:
+        """Return what is worked out of a bottling, noting what is missing of the newest."""
+        if self._jobs is None:
+            return self._worked(unit, bottling_id, now)
+        self._missing = {}
+        try:
+            self._last[bottling_id] = self._worked(unit, bottling_id, now)
+        except _NotYet:
+            self._wanted.update(self._missing)
+        finally:
+            self._missing = None
+        last = self._last.get(bottling_id)
+        # A course of an hour ago is nearly true; after a new look at the bottles it is not.
+        is_true = last is not None and last.parts == self._parts_in(unit, bottling_id)
+        return last if is_true else None
+
+    def _is_answered_at_once(self) -> bool:
+        """Have worked out what is missing and not on its way; whether that is done already."""
+        wanted, self._wanted = self._wanted, {}
+        keys = tuple(key for key in wanted if key not in self._asked)
+        if not keys or self._jobs is None:
+            return False
+        self._asked.update(keys)
+        self._is_asking = True
+        self._jobs.run(
+            partial(courses_of, keys),
+            partial(self._on_done, keys),
+            partial(self._on_failed, keys),
+            pool=Pool.APART,
+            is_urgent=True,
+        )
+        self._is_asking = False
+        return self._asked.isdisjoint(keys)
+
+    def _on_done(self, keys: tuple[CourseKey, ...], courses: tuple[BottleCourse, ...]) -> None:
+        self._asked.difference_update(keys)
+        for key, course in zip(keys, courses, strict=True):
+            self._keep(key, course)
+        if not self._is_asking:
+            self.ready.emit()
+
+    def _on_failed(self, keys: tuple[CourseKey, ...], error: BaseException) -> None:
+        self._asked.difference_update(keys)
+        raise error
+
+    def _on_changed(self, change: Change) -> None:
+        if change.concerns(Topic.BOTTLINGS):
+            self._parts.clear()
 
     # --- how it is worked out -----------------------------------------------------------------
 
@@ -146,6 +203,7 @@ class FizzForecasts:
         """Return what earlier bottlings teach; one that has no checks teaches nothing."""
         rows = unit.bottlings.where(order_by=("-filled_at", "-id"))
         lessons: list[tuple[float, ...]] = []
+        is_whole = True
         for row in rows:
             is_later = before is not None and (row.filled_at, row.id) >= (
                 before.filled_at,
@@ -153,7 +211,7 @@ class FizzForecasts:
             )
             if is_later or len(lessons) == _MOST_LESSONS:
                 continue
-            parts = parts_in(unit, row.id)
+            parts = self._parts_in(unit, row.id)
             if not any(check.kind in _TEACHING for check in parts.checks):
                 continue
             until = max(check.at for check in parts.checks)
@@ -161,8 +219,16 @@ class FizzForecasts:
             bottled = self._bottled(parts, parts.groups[0], warmth, Pace(), until)
             # Longer than any check, and the same whenever it is asked for: found again.
             course = self._course(bottled, _horizon((until - row.filled_at) / DAY))
-            lessons.append(course.lesson)
+            is_whole = is_whole and course is not None
+            lessons.append(() if course is None else course.lesson)
+        if not is_whole:
+            raise _NotYet
         return pooled(lessons)
+
+    def _parts_in(self, unit: ReadUnit, bottling_id: int) -> BottlingParts:
+        if bottling_id not in self._parts:
+            self._parts[bottling_id] = parts_in(unit, bottling_id)
+        return self._parts[bottling_id]
 
     def _warmth(
         self, unit: ReadUnit, bottling: Bottling, until: datetime
@@ -182,10 +248,10 @@ class FizzForecasts:
     ) -> Bottled:
         bottling = parts.bottling
         low, high = _sugar(parts)
-        ceiling = ceiling_of(_wish_of(group))
+        ceiling = ceiling_of(wish_of_group(group))
         chilled = bottling.chilled_at
         return Bottled(
-            filling=filling_of(_wish_of(group), bottling.place_temperature_c),
+            filling=filling_of(wish_of_group(group), bottling.place_temperature_c),
             ceiling_bar=limit("bottle_ceiling_bar") if ceiling is None else ceiling,
             sugar_low_g_per_l=low,
             sugar_high_g_per_l=high,
@@ -201,196 +267,44 @@ class FizzForecasts:
             pace=pace,
         )
 
-    def _course(self, bottled: Bottled, horizon_days: float) -> BottleCourse:
+    def _course(self, bottled: Bottled, horizon_days: float) -> BottleCourse | None:
+        """Return a course; None if it is only to be noted that it is missing."""
         key = (bottled, horizon_days)
         found = self._courses.get(key)
         if found is None:
-            found = course_of(bottled, horizon_days=horizon_days)
-            self._courses[key] = found
-            if len(self._courses) > _KEPT:
-                self._courses.popitem(last=False)
-        else:
-            self._courses.move_to_end(key)
+            if self._missing is not None:
+                self._missing[key] = None
+                return None
+            (found,) = courses_of((key,))
+        self._keep(key, found)
         return found
 
-    def _view(
-        self,
-        parts: BottlingParts,
-        warmth: Sequence[tuple[datetime, float]],
-        pace: Pace,
-        now: datetime,
-    ) -> BottlingView:
-        bottling = parts.bottling
-        end = min(now, bottling.ended_at or now)
-        now_day = max((end - bottling.filled_at) / DAY, 0.0)
-        horizon = _horizon(now_day)
+    def _keep(self, key: CourseKey, course: BottleCourse) -> None:
+        self._courses[key] = course
+        self._courses.move_to_end(key)
+        if len(self._courses) > _KEPT:
+            self._courses.popitem(last=False)
+
+    def _worked(self, unit: ReadUnit, bottling_id: int, now: datetime) -> Worked:
+        """Return what is worked out of a bottling's kinds of bottles. Raises `_NotYet`."""
+        parts = self._parts_in(unit, bottling_id)
+        warmth = self._warmth(unit, parts.bottling, now)
+        pace = self._pace(unit, before=parts.bottling)
+        horizon = _horizon(now_day_of(parts.bottling, now))
         found = []
+        is_whole = True
         for group in parts.groups:
-            bottled = self._bottled(parts, group, warmth, pace, now)
-            found.append((group, self._course(bottled, horizon)))
-        group, course = min(found, key=lambda pair: _danger_order(*pair))
-        over = course.over_ceiling_day
-        chill_by_at = None if over is None else bottling.filled_at + DAY * over.low
-        ceiling = ceiling_of(_wish_of(group))
-        right_day = _right_day(course, bottling.target_volumes)
-        verdicts = _verdicts(parts, course, now_day, ceiling)
-        urgency = _urgency(parts, verdicts, chill_by_at, now)
-        gauge, volumes = course.gauge_bar.at(now_day), course.volumes.at(now_day)
-        return BottlingView(
-            parts=parts,
-            group=group,
-            course=course,
-            now_day=now_day,
-            ceiling_bar=ceiling,
-            gauge_bar=gauge,
-            volumes=volumes,
-            ethanol_abv=course.ethanol_abv.at(now_day),
-            chill_by_at=chill_by_at,
-            chill_likely_at=None if over is None else bottling.filled_at + DAY * over.value,
-            right_at=None if right_day is None else bottling.filled_at + DAY * right_day,
-            best_before=_best_before(bottling, chill_by_at),
-            verdicts=verdicts,
-            urgency=urgency,
-            summary=now_words(
-                bottling,
-                gauge=gauge,
-                volumes=volumes,
-                chill_by_at=chill_by_at,
-                best_before=_best_before(bottling, chill_by_at),
-                now=now,
-                zone=self._door.clock.zone(),
-            ),
-        )
+            course = self._course(self._bottled(parts, group, warmth, pace, now), horizon)
+            if course is None:
+                is_whole = False
+            else:
+                found.append((group, course))
+        if not is_whole:
+            raise _NotYet
+        return Worked(parts, tuple(found))
 
 
 _TEACHING = (CheckKind.FEEL, CheckKind.GAUGE, CheckKind.OPENED)
-
-
-def facts_of(view: BottlingView) -> BottlingFacts:
-    """Return what reminders of one bottling are made from."""
-    bottling, checks = view.bottling, view.parts.checks
-    opened = [check.at for check in checks if check.kind is CheckKind.OPENED]
-    return BottlingFacts(
-        bottling_id=bottling.id,
-        state=bottling.state,
-        filled_at=bottling.filled_at,
-        chill_by_low_at=view.chill_by_at,
-        chill_by_at=view.chill_likely_at,
-        is_urgent=view.is_urgent,
-        last_check_at=max((check.at for check in checks), default=None),
-        best_before=view.best_before,
-        name=bottling.name,
-        opened_at=max(opened, default=None),
-    )
-
-
-def _verdicts(
-    parts: BottlingParts, course: BottleCourse, now_day: float, ceiling: float | None
-) -> tuple[Verdict, ...]:
-    """Judge how it stands, loudest first."""
-    bottling, found = parts.bottling, []
-    if ceiling is None:
-        found.append(bottlingverdicts.not_for_pressure_verdict())
-    if bottling.state is BottlingState.CHILLED:
-        found += _verdicts_in_the_cold(bottling, course, now_day)
-    else:
-        found.append(
-            bottlingverdicts.standing_verdict(
-                course, day=now_day, target_volumes=bottling.target_volumes
-            )
-        )
-        last = _last_look(parts)
-        if last is not None and last.gauge_bar is not None:
-            found.append(
-                bottleverdicts.gauge_verdict(
-                    gauge_bar=last.gauge_bar,
-                    sd_bar=_ROUGH_GAUGE_SD_BAR if last.sd_bar is None else last.sd_bar,
-                    ceiling=limit("bottle_ceiling_bar") if ceiling is None else ceiling,
-                )
-            )
-        if last is not None and last.feel is Feel.HARD:
-            found.append(bottlingverdicts.hard_verdict(day=now_day))
-    loudness = list(Level)
-    return tuple(sorted(found, key=lambda verdict: -loudness.index(verdict.level)))
-
-
-def _verdicts_in_the_cold(
-    bottling: Bottling, course: BottleCourse, now_day: float
-) -> list[Verdict]:
-    cold_c = USUAL_COLD_C if bottling.cold_temperature_c is None else bottling.cold_temperature_c
-    chilled_day = 0.0 if bottling.chilled_at is None else _day(bottling, bottling.chilled_at)
-    found = [
-        drinkverdicts.storage_verdict(cold_c),
-        drinkverdicts.keeping_verdict(max(now_day - chilled_day, 0.0)),
-    ]
-    over = bottlingverdicts.cold_verdict(course, day=now_day)
-    if over is not None:
-        found.append(over)
-    return found
-
-
-_URGENT = {
-    "chill_now", "gauge_over_ceiling", "gauge_chill", "bottles_hard", "bottles_over_in_the_cold",
-    "bottle_not_for_pressure", "keeping_long",
-}  # fmt: skip
-
-
-def _urgency(
-    parts: BottlingParts,
-    verdicts: tuple[Verdict, ...],
-    chill_by_at: datetime | None,
-    now: datetime,
-) -> Urgency:
-    if parts.bottling.state not in OPEN_STATES or not parts.bottles_left:
-        return Urgency.CALM
-    codes = {verdict.code for verdict in verdicts}
-    if codes & _URGENT:
-        return Urgency.NOW
-    if parts.bottling.state is BottlingState.CHILLED:
-        return Urgency.CALM
-    is_near = chill_by_at is not None and chill_by_at - now <= SOON
-    return Urgency.SOON if is_near or "chill_once_right" in codes else Urgency.CALM
-
-
-def _best_before(bottling: Bottling, chill_by_at: datetime | None) -> datetime | None:
-    """Return the keeping limit after chilling, or the earliest danger in the cold before it."""
-    if bottling.best_before is None:
-        return None
-    return bottling.best_before if chill_by_at is None else min(bottling.best_before, chill_by_at)
-
-
-def _last_look(parts: BottlingParts) -> BottleCheck | None:
-    """Return the newest look at the pressure; a venting since makes it void."""
-    for check in reversed(parts.checks):
-        if check.kind is CheckKind.VENTED:
-            return None
-        if check.kind in (CheckKind.FEEL, CheckKind.GAUGE):
-            return check
-    return None
-
-
-def _right_day(course: BottleCourse, target: float) -> float | None:
-    """Return the day on which the drink is likely as fizzy as it was meant to be."""
-    return bottlingverdicts.first_day(course.volumes.days, course.volumes.likely, target)
-
-
-def _danger_order(group: BottleGroup, course: BottleCourse) -> tuple[float, float]:
-    day, ceiling = course.chill_by_day, ceiling_of(_wish_of(group))
-    if ceiling is None:  # any pressure is too much
-        return (-1.0, 0.0)
-    return (float("inf") if day is None else day, ceiling)
-
-
-def _wish_of(group: BottleGroup) -> BottleGroupWish:
-    return BottleGroupWish(
-        bottle_count=group.bottle_count,
-        kind=group.kind,
-        brim_volume_l=group.brim_volume_l,
-        headspace_share=group.headspace_share,
-        rated_bar=group.rated_bar,
-        is_test=group.is_test,
-        name=group.name,
-    )
 
 
 def _sugar(parts: BottlingParts) -> tuple[float, float]:
@@ -428,7 +342,7 @@ def _check_of(bottling: Bottling, check: BottleCheck) -> Check:
         kind=check.kind,
         feel=check.feel,
         gauge_bar=check.gauge_bar,
-        sd_bar=min(_ROUGH_GAUGE_SD_BAR if check.sd_bar is None else check.sd_bar, 5.0),
+        sd_bar=min(ROUGH_GAUGE_SD_BAR if check.sd_bar is None else check.sd_bar, 5.0),
         opened=check.opened,
         temperature_c=None if temperature_c is None else kitchen_c(temperature_c),
     )

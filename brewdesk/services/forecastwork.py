@@ -6,7 +6,9 @@ any thread, and in a process that has never seen a window.
 
 from __future__ import annotations
 
+import pickle
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from brewdesk.services.filmwork import Film, FilmInputs, film_of
@@ -16,6 +18,7 @@ from brewdesk.services.teaching import Teachers, learn
 from brewdesk.services.whatif import WhatIf, imagine
 from brewdesk.store.records import Batch
 from culturecore.errors import ImpossibleInput
+from culturecore.outcome import Estimate
 from culturecore.stages import BatchStage
 
 if TYPE_CHECKING:
@@ -23,6 +26,7 @@ if TYPE_CHECKING:
 
 
 _NO_FILM = FilmInputs()
+_KEPT_UNPACKED = 8  # one jar is looked at at a time
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +57,31 @@ class Outcome:
     now: Forecast | None
     day_ago: Forecast | None = None
     film: Film | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PackedOutcome:
+    """An outcome on its way from another process, and as it is kept: quick to take and small.
+
+    What is asked of every jar stands outside: the window's ends in days from the start, and
+    ``horizon_days``, None if there is no forecast. Unpacked is the one that is looked at.
+    """
+
+    opens: Estimate | None
+    closes: Estimate | None
+    horizon_days: float | None
+    packed: bytes
+
+    def whole(self) -> Outcome:
+        """Return all of it."""
+        return _unpacked(self.packed)
+
+
+@lru_cache(maxsize=_KEPT_UNPACKED)
+def _unpacked(packed: bytes) -> Outcome:
+    outcome = pickle.loads(packed)  # made by this program's own process
+    assert isinstance(outcome, Outcome)  # see `packed_outcome_of`
+    return outcome
 
 
 def work_out(inputs: ForecastInputs) -> Forecast:
@@ -94,6 +123,18 @@ def outcome_of(inputs: ForecastInputs) -> Outcome:
     except ImpossibleInput:
         return Outcome(None)
     return Outcome(now, day_ago, film)
+
+
+def packed_outcome_of(inputs: ForecastInputs) -> PackedOutcome:
+    """Do as `outcome_of`, and pack what comes of it."""
+    outcome = outcome_of(inputs)
+    forecast = outcome.now
+    return PackedOutcome(
+        opens=forecast.window_opens_day if forecast is not None else None,
+        closes=forecast.window_closes_day if forecast is not None else None,
+        horizon_days=forecast.days[-1] if forecast is not None else None,
+        packed=pickle.dumps(outcome, pickle.HIGHEST_PROTOCOL),
+    )
 
 
 def imagined_of(inputs: ForecastInputs, now_day: float, change: WhatIf) -> Forecast | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime, tzinfo
+from datetime import date, datetime, timedelta, tzinfo
 from enum import Enum
 
 from brewdesk.services.wording import labels as words
@@ -87,6 +87,9 @@ class LabelFacts:
     feed_by: datetime | None = None
     ingredients: str = ""
     allergens: str = ""
+    usual_copies: int = 1
+    batch_key: str = ""  # the batch whose words hold here, too
+    is_likely: bool = False  # what a maker most likely wants a label for now
 
     @property
     def key(self) -> str:
@@ -117,28 +120,6 @@ class LabelContent:
         return next((line.text for line in self.lines if line.field is wanted), "")
 
 
-def bottling_facts(
-    record_id: int,
-    name: str,
-    *,
-    filled_on: datetime | None,
-    chill_by: datetime | None = None,
-    best_before: datetime | None = None,
-    ingredients: str = "",
-) -> LabelFacts:
-    """Return what a bottling's label starts from."""
-    return LabelFacts(
-        record="bottling",
-        record_id=record_id,
-        kind=LabelKind.BOTTLE,
-        name=name,
-        made_on=filled_on,
-        chill_by=chill_by,
-        best_before=best_before,
-        ingredients=ingredients,
-    )
-
-
 def code_of(facts: LabelFacts, pantry_uid: str) -> str:
     """Return the record's own short name for a QR code: no free text, no personal data."""
     return f"brewdesk:{facts.record}:{pantry_uid[:UID_LENGTH]}-{facts.record_id}"
@@ -147,12 +128,43 @@ def code_of(facts: LabelFacts, pantry_uid: str) -> str:
 def field_texts(facts: LabelFacts, zone: tzinfo) -> dict[LabelField, str]:
     """Return the texts that the maker may change, as the record has them."""
     texts = {F.NAME: facts.name, F.STAGE: facts.stage}
-    for each in (F.MADE_ON, F.TASTE_FROM, F.CHILL_BY, F.BEST_BEFORE, F.FEED_BY):
+    for each in (F.MADE_ON, F.TASTE_FROM, F.BEST_BEFORE, F.FEED_BY):
         moment: datetime | None = getattr(facts, each.value)
         texts[each] = words.date_on_label(moment, zone) if moment is not None else ""
+    texts[F.CHILL_BY] = chill_by_text(facts, zone)
     texts[F.INGREDIENTS] = facts.ingredients
     texts[F.ALLERGENS] = facts.allergens
     return texts
+
+
+def chill_by_text(facts: LabelFacts, zone: tzinfo) -> str:
+    """Return the last day that is over before the bottles may be in danger.
+
+    A bare day is read as "to its end", so the day of the danger itself will not do. Bottles that
+    are in danger on the day they were filled get the hour.
+    """
+    danger_at = facts.chill_by
+    if danger_at is None:
+        return ""
+    last = danger_at - timedelta(days=1)
+    if facts.made_on is not None and _day(last, zone) < _day(facts.made_on, zone):
+        return words.hour_on_label(danger_at, zone)
+    return words.date_on_label(last, zone)
+
+
+def _day(moment: datetime, zone: tzinfo) -> date:
+    return moment.astimezone(zone).date()
+
+
+def inherited(facts: LabelFacts, texts: Mapping[str, Mapping[str, str]]) -> dict[LabelField, str]:
+    """Return what the maker wrote for the batch that holds here, too.
+
+    ``texts`` are the maker's words by the record's key and the field's name. What a batch may set
+    off is in its bottles as well; what is in it is not all that is in them.
+    """
+    fields = (F.ALLERGENS,) if facts.record == "bottling" else (F.INGREDIENTS, F.ALLERGENS)
+    kept = texts.get(facts.batch_key, {}) if facts.batch_key else {}
+    return {each: kept[each.value] for each in fields if each.value in kept}
 
 
 def label_content(

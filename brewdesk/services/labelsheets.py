@@ -139,6 +139,20 @@ def starters() -> tuple[LabelSheet, ...]:
             label_height_mm=40.0,
             gap_y_mm=3.0,
         ),
+        LabelSheet(
+            key="roll_62x29",
+            name=roll_name_words(62.0, 29.0),
+            is_roll=True,
+            page_width_mm=62.0,
+            page_height_mm=29.0,
+            margin_left_mm=1.5,
+            margin_top_mm=0.0,
+            columns=1,
+            rows=1,
+            label_width_mm=59.0,
+            label_height_mm=29.0,
+            gap_y_mm=3.0,
+        ),
     )
 
 

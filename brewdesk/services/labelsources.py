@@ -1,30 +1,46 @@
-"""What in the pantry may get a label: every vessel, batch and culture, as plain values."""
+"""What in the pantry may get a label: vessels, batches, bottles, cultures, as plain values."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from datetime import datetime, timedelta
 
+from brewdesk.services.bottlingparts import BottlingParts, parts_in
+from brewdesk.services.bottlings import OPEN_STATES
 from brewdesk.services.door import Door
+from brewdesk.services.labelingredients import ingredients_of_batch, ingredients_of_bottling
 from brewdesk.services.labels import LabelFacts, LabelKind
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.reminders import no_window
-from brewdesk.services.wording.labels import in_vessel_words, suspect_words
+from brewdesk.services.wording.labels import bottles_words, in_vessel_words, suspect_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Batch, Culture, Vessel
-from culturecore.stages import BatchStage, CultureState
+from culturecore.safety import limit
+from culturecore.stages import BatchStage, BottlingState, CultureState
 
 _OVER = (BatchStage.DRAWN_OFF, BatchStage.CLOSED)
+_LATELY = timedelta(days=1)
 _GONE = (CultureState.RETIRED, CultureState.GIVEN_AWAY, CultureState.LOST)
 
 
 class LabelSources:
-    """Read what may be labelled. ``window_of`` gives a batch's forecast tasting window."""
+    """Read what may be labelled.
+
+    ``window_of`` gives a batch's forecast tasting window, ``danger_of`` when a bottling may be
+    in danger at the earliest.
+    """
 
     def __init__(
-        self, door: Door, *, window_of: Callable[[int], TastingWindow | None] = no_window
+        self,
+        door: Door,
+        *,
+        window_of: Callable[[int], TastingWindow | None] = no_window,
+        danger_of: Callable[[int], datetime | None] = lambda _bottling_id: None,
     ) -> None:
         self._door = door
         self._window_of = window_of
+        self._danger_of = danger_of
 
     def jars(self) -> tuple[LabelFacts, ...]:
         """Return the vessels on the shelf, with what is in them."""
@@ -46,6 +62,22 @@ class LabelSources:
             rows = unit.batches.where(order_by=("-planned_at", "-id"), stage=stages)
         return tuple(self.of_batch(row) for row in rows)
 
+    def bottlings(self) -> tuple[LabelFacts, ...]:
+        """Return the bottles that stand or are in the cold, the newest first.
+
+        By when they are to be chilled is not among it: see `with_danger`.
+        """
+        with self._door.store.read() as unit:
+            rows = unit.bottlings.where(state=OPEN_STATES, order_by=("-filled_at", "-id"))
+            found = [(unit.batches.get(row.batch_id), parts_in(unit, row.id)) for row in rows]
+        return tuple(self.of_bottling(batch, parts) for batch, parts in found)
+
+    def with_danger(self, facts: LabelFacts) -> LabelFacts:
+        """Add by when bottles are to be chilled; it takes too long to be reckoned for all."""
+        with self._door.store.read() as unit:
+            is_warm = unit.bottlings.get(facts.record_id).state is BottlingState.CONDITIONING
+        return replace(facts, chill_by=self._danger_of(facts.record_id)) if is_warm else facts
+
     def cultures(self) -> tuple[LabelFacts, ...]:
         """Return the cultures that are here, newest first."""
         with self._door.store.read() as unit:
@@ -63,6 +95,30 @@ class LabelSources:
             stage=_stage_words(batch),
             made_on=batch.started_at or batch.planned_at,
             taste_from=window.opens_at if window is not None else None,
+            ingredients=ingredients_of_batch(batch),
+            is_likely=batch.stage is BatchStage.SOURING and batch.suspect_at is None,
+        )
+
+    def of_bottling(self, batch: Batch, parts: BottlingParts) -> LabelFacts:
+        """Return what a bottling's label starts from: one for each bottle that is still closed.
+
+        Bottles that are not chilled yet have no best-before date in the records. Theirs is
+        reckoned from the filling, as if they were chilled at once: the earliest it can be.
+        """
+        bottling = parts.bottling
+        keeps = timedelta(days=limit("keeping_days"))
+        return LabelFacts(
+            record="bottling",
+            record_id=bottling.id,
+            kind=LabelKind.BOTTLE,
+            name=bottling.name,
+            stage=bottles_words(name_of(bottling.state), parts.bottles_left),
+            made_on=bottling.filled_at,
+            best_before=bottling.best_before or bottling.filled_at + keeps,
+            ingredients=ingredients_of_bottling(batch, parts),
+            usual_copies=max(1, parts.bottles_left),
+            batch_key=f"batch:{batch.id}",
+            is_likely=self._door.clock.now() - bottling.filled_at <= _LATELY,
         )
 
     def of_culture(self, culture: Culture) -> LabelFacts:
@@ -80,9 +136,10 @@ class LabelSources:
 
     def of_vessel(self, vessel: Vessel, batch: Batch | None, resting: Culture | None) -> LabelFacts:
         """Return what a vessel's own label starts from, with what is in it now."""
-        stage, made_on, taste_from = "", None, None
+        stage, made_on, taste_from, ingredients = "", None, None, ""
         if batch is not None:
             inside = self.of_batch(batch)
+            ingredients = inside.ingredients
             stage = in_vessel_words(batch.name, inside.stage)
             made_on, taste_from = inside.made_on, inside.taste_from
         elif resting is not None:
@@ -96,6 +153,8 @@ class LabelSources:
             stage=stage,
             made_on=made_on,
             taste_from=taste_from,
+            ingredients=ingredients,
+            batch_key=f"batch:{batch.id}" if batch is not None else "",
         )
 
 

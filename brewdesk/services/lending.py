@@ -10,6 +10,7 @@ from brewdesk.services.jarnow import StarterKnown, starter_of_batch, starter_of_
 from brewdesk.services.ledger import ROUNDING_L, balance_in, check_part, check_volume
 from brewdesk.services.movingover import check_clean, check_souring
 from brewdesk.services.restingliquid import after_pouring, liquid_of
+from brewdesk.services.stockdraws import lay_out
 from brewdesk.store.records import Batch, CareDraft, Culture, Transfer, TransferDraft
 from culturecore.errors import ImpossibleInput
 from culturecore.stages import BatchStage, CareKind, CultureState, TransferKind
@@ -202,4 +203,6 @@ def lend(
         unit.care.add(
             CareDraft(culture_id=culture.id, at=now, kind=CareKind.STARTER_TAKEN, volume_l=volume_l)
         )
-    return unit.batches.change(batch.id, **(plan | lender.columns))
+    changed = unit.batches.change(batch.id, **(plan | lender.columns))
+    lay_out(unit, changed, None)
+    return changed

@@ -12,6 +12,7 @@ from brewdesk.services.cultures import GONE
 from brewdesk.services.door import Door
 from brewdesk.store.records import Batch, Culture, Reading
 from culturecore import safety
+from culturecore.crossing import Reach, crossing_of
 from culturecore.stages import BatchPurpose, BatchStage, Quantity, TasteMark
 
 if TYPE_CHECKING:
@@ -250,18 +251,15 @@ def pace_of(batches: Sequence[Batch], readings: Mapping[int, Sequence[Reading]],
 def _crossed_at(batch: Batch, measured: Sequence[Reading], ph: float) -> float | None:
     """Return the day on which a pH was reached: 0 if from the start, None if never read."""
     started_at = batch.started_at or batch.planned_at
-    reckoned = before = (0.0, batch.start_ph)
-    for reading in sorted(measured, key=lambda row: (row.at, row.id)):
-        day = (reading.at - started_at) / timedelta(days=1)
-        value = reading.value if reading.value is not None else before[1]
-        if value > ph:
-            before = (day, value)
-            continue
-        if before == reckoned and batch.start_ph_low <= ph:
-            return 0.0  # it may have been that low from the start
-        share = (before[1] - ph) / (before[1] - value)
-        return max(before[0] + share * (day - before[0]), 1e-6)
-    return None
+    points = [
+        ((reading.at - started_at) / timedelta(days=1), reading.value)
+        for reading in measured
+        if reading.value is not None
+    ]
+    found = crossing_of(points, ph, start=(batch.start_ph, batch.start_ph_low))
+    if found.reach is Reach.FROM_START:
+        return 0.0
+    return None if found.day is None else max(found.day, 1e-6)
 
 
 def _readings_of(unit: ReadUnit, batches: Sequence[Batch]) -> dict[int, list[Reading]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import tzinfo
 from pathlib import Path
 from threading import Event
@@ -34,9 +35,16 @@ class LogImport(QObject):
     failed = Signal(object)
 
     def __init__(
-        self, place_log: PlaceLog, jobs: JobRunner, clock: Clock, parent: QObject | None = None
+        self,
+        place_log: PlaceLog,
+        jobs: JobRunner,
+        clock: Clock,
+        parent: QObject | None = None,
+        *,
+        back_up: Callable[[], object] = lambda: None,
     ) -> None:
         super().__init__(parent)
+        self._back_up = back_up  # before anything is kept; if it cannot, nothing is
         self._place_log = place_log
         self._jobs = jobs
         self._clock = clock
@@ -80,6 +88,7 @@ class LogImport(QObject):
         )
 
     def _keep_samples(self, read: LoggerRead) -> None:
+        self._back_up()
         self._place_log.keep_samples(read.packed)
         # What is drawn and forecast from, so that the window's thread does not have to.
         self._place_log.means.reckon(read.packed.content_hash, read.packed.chunks)

@@ -92,8 +92,8 @@ class Facts:
 class Grid:
     """A table; ``shares`` of the width for each column, ``numbers`` are set to the right.
 
-    On a page that has to hold everything, only ``most_on_paper`` rows are shown: the first
-    ones and the last ones, with ``left_out`` in between.
+    On a page that has to hold everything, only ``most_on_paper`` rows are shown, spread over all
+    of them with the first and the last, and ``thinned`` says so below.
     """
 
     headers: tuple[str, ...]
@@ -101,18 +101,19 @@ class Grid:
     shares: tuple[float, ...]
     numbers: frozenset[int] = frozenset()
     most_on_paper: int | None = None
-    left_out: str = ""
+    thinned: str = ""
 
     def on_paper(self) -> tuple[tuple[str, ...], ...]:
         """Return the rows that are shown on one page."""
-        most = self.most_on_paper
-        if most is None or len(self.rows) <= most:
+        most, last = self.most_on_paper, len(self.rows) - 1
+        if most is None or last < most:
             return self.rows
-        head = most // 2
-        gap = ("…", self.left_out.format(count=len(self.rows) - most + 1))
-        tail = most - head - 1
-        middle = (*gap, *("",) * len(self.headers))[: len(self.headers)]
-        return (*self.rows[:head], middle, *self.rows[len(self.rows) - tail :])
+        return tuple(self.rows[round(place * last / (most - 1))] for place in range(most))
+
+    def thinned_words(self) -> str:
+        """Say that rows are left out on one page; empty if none are."""
+        shown, count = len(self.on_paper()), len(self.rows)
+        return "" if shown == count else self.thinned.format(shown=shown, count=count)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

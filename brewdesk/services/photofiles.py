@@ -184,7 +184,7 @@ class PhotoFolder:
         """
         target = self._shelf(content_hash) / f"{content_hash}.{ending}"
         with self._lock:
-            if _hash_of(target) == content_hash:
+            if content_hash_of(target) == content_hash:
                 os.utime(target)  # as good as new: not to be swept
             else:
                 self.write(target, data)
@@ -278,7 +278,8 @@ class PhotoFolder:
         return self.root / content_hash[:2]
 
 
-def _hash_of(path: Path) -> str:
+def content_hash_of(path: Path) -> str:
+    """Return the SHA-256 of a file's content; "" for a link or what cannot be read."""
     try:
         return "" if path.is_symlink() else hashlib.sha256(path.read_bytes()).hexdigest()
     except OSError:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import tzinfo
 from pathlib import Path
 from threading import Event
@@ -38,9 +39,16 @@ class ReadingsImport(QObject):
     failed = Signal(object)
 
     def __init__(
-        self, door: Door, readings: Readings, jobs: JobRunner, parent: QObject | None = None
+        self,
+        door: Door,
+        readings: Readings,
+        jobs: JobRunner,
+        parent: QObject | None = None,
+        *,
+        back_up: Callable[[], object] = lambda: None,
     ) -> None:
         super().__init__(parent)
+        self._back_up = back_up  # before anything is kept; if it cannot, nothing is
         self._door = door
         self._readings = readings
         self._jobs = jobs
@@ -99,6 +107,7 @@ class ReadingsImport(QObject):
                 if key_of(draft) not in there
             )
 
+        self._back_up()
         with self._door.store.read() as unit:
             vessel = unit.vessels.get(unit.batches.get(batch.id).vessel_id)
         return self._door.enter(

@@ -18,11 +18,11 @@ from brewdesk.services.escalation import Step, is_time_again
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.notices.port import Notice, NoticeAction, Notifier, Urgency
 from brewdesk.services.reminder_rules import QuietHours
-from brewdesk.services.reminders import OPEN_STATES, Reminders
+from brewdesk.services.reminders import Reminders, Written
 from brewdesk.services.remindershares import OneDesk, Shares
 from brewdesk.services.wording.reminders import action_words, summary_words
 from brewdesk.store.errors import StoreTrouble
-from brewdesk.store.records import Reminder, RowDelta
+from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderState
 
 if TYPE_CHECKING:
@@ -45,7 +45,7 @@ KEY = "reminder-"
 # anybody noticing: a few milliseconds.
 _CROWD = 8
 _TOPICS = (Topic.BATCHES | Topic.VESSELS | Topic.READINGS | Topic.REMINDERS | Topic.FORECASTS) | (
-    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS
+    Topic.SETTINGS | Topic.CULTURES | Topic.BOTTLINGS | Topic.METERS | Topic.STORES
 )
 _Occasion = tuple[int, datetime]
 _TRUSTED_KEY = "clock_trusted_since_act"  # not the maker's liking, so no declared setting
@@ -139,6 +139,11 @@ class ReminderClock(QObject):
         """Look now: the maker has come to the window."""
         self.evaluate()
 
+    def look_soon(self) -> None:
+        """Look in a moment: something that reminders go by has been worked out."""
+        if self._tick.isActive():
+            self._soon.start()
+
     def evaluate(self) -> None:
         """Bring reminders up to date and show what is due and not yet shown."""
         self._note_time()
@@ -163,7 +168,7 @@ class ReminderClock(QObject):
         except StoreTrouble as trouble:
             self._tell_trouble(trouble)
 
-    def _on_synced(self, written: tuple[RowDelta, ...]) -> None:
+    def _on_synced(self, written: Written) -> None:
         self._is_own_word = True
         self._reminders.tell(written)
         self._is_own_word = False
@@ -280,7 +285,7 @@ class ReminderClock(QObject):
             pool=Pool.STORE,
         )
 
-    def _on_marked(self, items: Sequence[DueItem], written: tuple[RowDelta, ...]) -> None:
+    def _on_marked(self, items: Sequence[DueItem], written: Written) -> None:
         self._is_marking = False
         self._note_marked(items)
         self._is_own_word = True
@@ -340,8 +345,8 @@ class ReminderClock(QObject):
     def _withdraw_handled(self) -> None:
         if not self._on_screen:
             return
-        with self._door.store.read() as unit:
-            shown = {row.id for row in unit.reminders.where(state=ReminderState.SHOWN)}
+        rows = self._reminders.open_rows()
+        shown = {row.id for row in rows if row.state is ReminderState.SHOWN}
         shown |= {reminder_id for reminder_id, _ in self._handed_over}  # as good as marked
         for key, ids in tuple(self._on_screen.items()):
             if not ids & shown:
@@ -370,9 +375,7 @@ class ReminderClock(QObject):
             self.trouble.emit(trouble)
 
     def _open_rows(self, ids: frozenset[int]) -> tuple[Reminder, ...]:
-        with self._door.store.read() as unit:
-            rows = unit.reminders.where(state=OPEN_STATES)
-        return tuple(row for row in rows if row.id in ids)
+        return tuple(row for row in self._reminders.open_rows() if row.id in ids)
 
 
 def _key_of(item: DueItem) -> str:

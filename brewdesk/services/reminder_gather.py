@@ -6,7 +6,7 @@ Nothing is written here.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time, tzinfo
 from typing import TYPE_CHECKING
@@ -25,35 +25,37 @@ from brewdesk.services.culture_reminder_rules import (
     wanted_of_culture,
 )
 from brewdesk.services.meter_reminder_rules import MeterFacts, merge_of_meter, wanted_of_meter
+from brewdesk.services.reminder_facts import ReadingsBook, ReadingsTaken
 from brewdesk.services.reminder_rules import (
     BatchFacts,
-    LookTaken,
     Merge,
-    PhReading,
     TastingWindow,
     merge,
     wanted,
 )
 from brewdesk.services.restingliquid import is_stated
-from brewdesk.store.records import Batch, Culture, Reading, Reminder
+from brewdesk.services.stock_reminder_rules import LowSupply, is_of_stock, merge_of_stock
+from brewdesk.services.stockdraws import lots_in
+from brewdesk.store.records import Batch, Care, Culture, Reading, Reminder
 from culturecore.stages import (
     BatchPurpose,
     BatchStage,
     BottlingState,
     CareKind,
     CultureState,
-    Look,
     Method,
     Quantity,
     ReminderKind,
     ReminderState,
 )
+from culturecore.stockcost import exact, left_in
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit, UnitOfWork
 
 OPEN_STATES = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
 LIVE_STAGES = tuple(stage for stage in BatchStage if stage.is_live)
+_NOTHING_TAKEN = ReadingsTaken()
 _ENDED_BOTTLINGS = (BottlingState.FINISHED, BottlingState.DISCARDED)
 
 
@@ -67,25 +69,34 @@ class Moment:
     rhythm: RestRhythm
     calibrate_days: float
     window_of: Callable[[int], TastingWindow | None]
+    readings: ReadingsBook
 
 
-def batches_kept(unit: ReadUnit | UnitOfWork) -> tuple[Batch, ...]:
+def batches_kept(unit: ReadUnit | UnitOfWork, still_open: Iterable[Reminder]) -> tuple[Batch, ...]:
     """Return the batches that want reminders or still have some."""
     batches = {row.id: row for row in unit.batches.where(stage=LIVE_STAGES)}
-    for row in unit.reminders.where(state=OPEN_STATES):
-        if row.batch_id is not None and row.batch_id not in batches:
-            batches[row.batch_id] = unit.batches.get(row.batch_id)
+    others = {
+        row.batch_id
+        for row in still_open
+        if row.batch_id is not None and row.batch_id not in batches
+    }
+    if others:
+        batches.update({row.id: row for row in unit.batches.where(id=tuple(others))})
     return tuple(batches.values())
 
 
 def batch_merges(
-    unit: ReadUnit | UnitOfWork, batches: Iterable[Batch], moment: Moment
+    unit: ReadUnit | UnitOfWork, batches: Sequence[Batch], moment: Moment
 ) -> tuple[Merge, ...]:
     """Return what these batches ask to be written."""
+    readings = moment.readings.of(unit, batches)
+    rows: dict[int | None, list[Reminder]] = {}
+    for row in unit.reminders.where(batch_id=tuple(batch.id for batch in batches)):
+        rows.setdefault(row.batch_id, []).append(row)
     merges = []
     for batch in batches:
-        facts = _facts_of(unit, batch, moment)
-        kept = unit.reminders.where(batch_id=batch.id)
+        facts = _facts_of(batch, readings.get(batch.id, _NOTHING_TAKEN), moment)
+        kept = rows.get(batch.id, ())
         asked = wanted(facts, now=moment.now, zone=moment.zone, hour=moment.hour)
         if batch.purpose is BatchPurpose.CULTURE and facts.stage is BatchStage.SOURING:
             asked += film_looks(
@@ -96,19 +107,22 @@ def batch_merges(
 
 
 def other_merges(
-    unit: ReadUnit | UnitOfWork, bottlings: Iterable[BottlingFacts], moment: Moment
+    unit: ReadUnit | UnitOfWork,
+    still_open: Sequence[Reminder],
+    bottlings: Iterable[BottlingFacts],
+    moment: Moment,
 ) -> tuple[Merge, ...]:
     """Return what all but the batches ask to be written.
 
     First what a clock that ran far ahead has shown before its time, since the rules may
     have more to say of the same rows.
     """
-    still_open = unit.reminders.where(state=OPEN_STATES)
     merges = (
         _shown_too_early(still_open, moment.now),
         *_culture_merges(unit, still_open, moment),
         *_bottling_merges(unit, still_open, bottlings, moment),
         *_meter_merges(unit, still_open, moment),
+        *_stock_merges(unit, still_open, moment),
     )
     return tuple(one for one in merges if not one.is_empty())
 
@@ -139,11 +153,20 @@ def _culture_merges(
     kept: dict[int, list[Reminder]] = {}
     for row in unit.reminders.where(culture_id=tuple(ids)):
         kept.setdefault(row.culture_id or 0, []).append(row)
+    others = tuple(ids - resting.keys())
+    cultures = resting | {row.id: row for row in unit.cultures.where(id=others) if others}
+    care: dict[int, list[Care]] = {}
+    for one in unit.care.where(culture_id=tuple(ids), order_by="at"):
+        care.setdefault(one.culture_id, []).append(one)
+    ended: dict[int, list[datetime]] = {}
+    for batch in unit.batches.where(culture_id=tuple(ids)):
+        if batch.culture_id is not None and batch.ended_at is not None:
+            ended.setdefault(batch.culture_id, []).append(batch.ended_at)
     merges = []
     for culture_id in sorted(ids):
-        culture = resting.get(culture_id) or unit.cultures.get(culture_id)
+        culture = cultures[culture_id]
         asked = wanted_of_culture(
-            _culture_facts(unit, culture),
+            _culture_facts(culture, care.get(culture_id, ()), ended.get(culture_id, ())),
             moment.rhythm,
             now=moment.now,
             zone=moment.zone,
@@ -206,42 +229,46 @@ def _meter_merges(
     return [merge_of_meter(unit.reminders.where(kind=ReminderKind.CALIBRATE), asked)]
 
 
+def _stock_merges(
+    unit: ReadUnit | UnitOfWork, still_open: Iterable[Reminder], moment: Moment
+) -> list[Merge]:
+    marked = [row for row in unit.supplies.where(retired_at=None) if row.low_amount is not None]
+    low = []
+    for supply in marked:
+        lots = lots_in(unit, supply.id)
+        # What was never bought does not run low.
+        if lots and left_in(lots) < exact(supply.low_amount or 0.0):
+            low.append(LowSupply(supply_id=supply.id, name=supply.name, lot_count=len(lots)))
+    if not low and not any(is_of_stock(row) for row in still_open):
+        return []
+    kept = unit.reminders.where(kind=ReminderKind.OWN, batch_id=None)
+    return [merge_of_stock(kept, low, now=moment.now, zone=moment.zone, hour=moment.hour)]
+
+
 def _by_meter(unit: ReadUnit | UnitOfWork, order_by: str) -> tuple[Reading, ...]:
     return unit.readings.where(
         quantity=Quantity.PH, method=Method.METER, order_by=order_by, limit=1
     )
 
 
-def _facts_of(unit: ReadUnit | UnitOfWork, batch: Batch, moment: Moment) -> BatchFacts:
+def _facts_of(batch: Batch, readings: ReadingsTaken, moment: Moment) -> BatchFacts:
     is_souring = batch.stage is BatchStage.SOURING
-    readings = unit.readings.where(batch_id=batch.id, quantity=Quantity.PH) if is_souring else ()
-    looks = (
-        unit.readings.where(order_by=("at", "id"), batch_id=batch.id, quantity=Quantity.LOOK)
-        if is_souring
-        else ()
-    )
     return BatchFacts(
         batch_id=batch.id,
         stage=batch.stage,
         started_at=batch.started_at,
         ended_at=batch.ended_at,
-        ph_readings=tuple(
-            PhReading(row.at, row.value, row.sd) for row in readings if row.value is not None
-        ),
+        ph_readings=tuple(readings.ph),
         window=moment.window_of(batch.id) if is_souring else None,
         purpose=batch.purpose,
-        looks=tuple(LookTaken(row.at, Look(row.text)) for row in looks),
+        looks=tuple(readings.looks),
     )
 
 
-def _culture_facts(unit: ReadUnit | UnitOfWork, culture: Culture) -> CultureFacts:
-    care = unit.care.where(culture_id=culture.id, order_by="at")
+def _culture_facts(
+    culture: Culture, care: Sequence[Care], ended: Sequence[datetime]
+) -> CultureFacts:
     rested = [row.at for row in care if is_stated(row)]
-    ended = [
-        batch.ended_at
-        for batch in unit.batches.where(culture_id=culture.id)
-        if batch.ended_at is not None
-    ]
     begun = max([*rested, *ended], default=culture.born_at)
     fed = [row.at for row in care if row.kind is CareKind.FED]
     poured = [row.at for row in care if row.volume_l is not None]

@@ -6,7 +6,9 @@ The list is the record of what there is to do; a notice is only its echo.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import dataclass
 from datetime import UTC, datetime, time
+from heapq import nsmallest
 from typing import TYPE_CHECKING
 from uuid import uuid4
 
@@ -17,6 +19,7 @@ from brewdesk.services.culture_reminder_rules import RestRhythm, usual_rhythm
 from brewdesk.services.door import Door
 from brewdesk.services.dueitems import DueItem, due_items, facts_of, list_order
 from brewdesk.services.escalation import DANGER_KINDS, is_to_be_repeated, latest_snooze
+from brewdesk.services.reminder_facts import ReadingsBook
 from brewdesk.services.reminder_gather import (
     LIVE_STAGES,
     OPEN_STATES,
@@ -69,6 +72,15 @@ def usual_calibrate_days() -> float:
     return CALIBRATE_DAYS.default
 
 
+@dataclass(frozen=True, slots=True)
+class Written:
+    """What was written off the window's thread, and how the open reminders stood after it."""
+
+    deltas: tuple[RowDelta, ...]
+    open_rows: tuple[Reminder, ...]
+    changes: int  # that had been heard of before they were read
+
+
 class Reminders:
     """The maker's due list.
 
@@ -97,6 +109,9 @@ class Reminders:
         self._window_of = window_of
         self._hour = hour
         self._open_rows: tuple[Reminder, ...] | None = None  # kept until one changes
+        self._read_apart: tuple[Reminder, ...] | None = None  # while it is told of
+        self._changes = 0
+        self._readings = ReadingsBook()
         door.changes.changed.connect(self._on_changed)
 
     def listed(
@@ -108,8 +123,11 @@ class Reminders:
         """
         moment = now or self._door.clock.now()
         with self._door.store.read() as unit:
-            rows = sorted(self._open(unit), key=lambda row: list_order(row, moment))[:most]
-            return self._items(unit, rows, moment)
+            rows = self._open(unit)
+            first = nsmallest(
+                len(rows) if most is None else most, rows, key=lambda row: list_order(row, moment)
+            )
+            return self._items(unit, first, moment)
 
     def to_be_shown(self, now: datetime) -> tuple[DueItem, ...]:
         """Return those of the list that are due and were not shown since.
@@ -141,7 +159,7 @@ class Reminders:
         now: datetime,
         *,
         also: Callable[[UnitOfWork, Iterable[int]], None] = nothing_more,
-    ) -> tuple[RowDelta, ...]:
+    ) -> Written:
         """Do as `mark_shown`, from another thread: return what was written, for `tell`.
 
         ``also`` is done in the same transactions, after the marking.
@@ -153,7 +171,7 @@ class Reminders:
                 self.mark_shown(unit, some, now)
                 also(unit, some)
                 written += unit.deltas
-        return tuple(written)
+        return self._written(written)
 
     def due_count(self) -> int:
         """Return how many reminders are due now."""
@@ -164,7 +182,7 @@ class Reminders:
     def live_count(self) -> int:
         """Return how many batches there are whose reminders are kept true."""
         with self._door.store.read() as unit:
-            return len(unit.batches.where(stage=LIVE_STAGES))
+            return unit.batches.count(stage=LIVE_STAGES)
 
     def items_for(self, reminder_ids: tuple[int, ...]) -> tuple[DueItem, ...]:
         """Return the lines for these reminders that are still open, in list order."""
@@ -283,24 +301,27 @@ class Reminders:
         """
         bottlings, moment = self.bottling_facts(), self._moment()
         with self._door.store.read() as unit:
+            still_open = unit.reminders.where(state=OPEN_STATES)
             merges = (
-                *batch_merges(unit, batches_kept(unit), moment),
-                *other_merges(unit, bottlings, moment),
+                *batch_merges(unit, batches_kept(unit, still_open), moment),
+                *other_merges(unit, still_open, bottlings, moment),
             )
         if not merges:
             return False
         self._door.quiet(lambda unit: _write(unit, merges), topics=Topic.REMINDERS)
         return True
 
-    def sync_apart(self, bottlings: tuple[BottlingFacts, ...] = ()) -> tuple[RowDelta, ...]:
+    def sync_apart(self, bottlings: tuple[BottlingFacts, ...] = ()) -> Written:
         """Do as `sync`, from another thread: return what was written, for `tell`.
 
         Few batches at a time, so that nobody who wants to write has to wait long.
         ``bottlings`` is what `bottling_facts` said on the window's thread.
         """
         moment = self._moment()
+        changes = self._changes
         with self._door.store.read() as unit:
-            batches = batches_kept(unit)
+            open_rows = self._open_rows or unit.reminders.where(state=OPEN_STATES)
+            batches = batches_kept(unit, open_rows)
         written: list[RowDelta] = []
         for at in range(0, len(batches), _AT_A_TIME):
             some = batches[at : at + _AT_A_TIME]
@@ -313,17 +334,43 @@ class Reminders:
                 _write(work, batch_merges(work, work.batches.where(id=ids), moment))
                 written += work.deltas
         with self._door.store.read() as unit:
-            if not other_merges(unit, bottlings, moment):
-                return tuple(written)
-        with self._door.store.write() as work:
-            _write(work, other_merges(work, bottlings, moment))
-            written += work.deltas
-        return tuple(written)
+            has_more = bool(other_merges(unit, open_rows, bottlings, moment))
+        if has_more:
+            with self._door.store.write() as work:
+                still_open = work.reminders.where(state=OPEN_STATES)
+                _write(work, other_merges(work, still_open, bottlings, moment))
+                written += work.deltas
+        return self._written(written) if written else Written((), open_rows, changes)
 
-    def tell(self, written: tuple[RowDelta, ...]) -> None:
+    def tell(self, written: Written) -> None:
         """Announce what `sync_apart` or `mark_shown_apart` has written."""
-        if written:
-            self._door.tell(written, Topic.REMINDERS)
+        # What has changed since they were read has been heard of, or will be.
+        still_so = written.open_rows if written.changes == self._changes else None
+        if not written.deltas:
+            self._open_rows = self._open_rows if still_so is None else still_so
+            return
+        self._read_apart = still_so
+        try:
+            self._door.tell(written.deltas, Topic.REMINDERS)
+        finally:
+            self._read_apart = None
+
+    def open_rows(self) -> tuple[Reminder, ...]:
+        """Return all open reminders, in no order."""
+        if self._open_rows is not None:
+            return self._open_rows
+        with self._door.store.read() as unit:
+            return self._open(unit)
+
+    def known_open_rows(self) -> tuple[Reminder, ...] | None:
+        """Return all open reminders if that takes no reading, else None."""
+        return self._open_rows
+
+    def _written(self, deltas: list[RowDelta]) -> Written:
+        changes = self._changes
+        with self._door.store.read() as unit:
+            rows = unit.reminders.where(state=OPEN_STATES)
+        return Written(tuple(deltas), rows, changes)
 
     def _open(self, unit: ReadUnit) -> tuple[Reminder, ...]:
         if self._open_rows is None:
@@ -331,9 +378,11 @@ class Reminders:
         return self._open_rows
 
     def _on_changed(self, change: Change) -> None:
+        self._readings.note(change)
         # What a reminder is about takes it along when it goes, and nobody tells of that.
         if change.concerns(_TAKES_REMINDERS_ALONG):
-            self._open_rows = None
+            self._changes += 1
+            self._open_rows = self._read_apart
 
     def _moment(self) -> Moment:
         clock = self._door.clock
@@ -344,6 +393,7 @@ class Reminders:
             rhythm=self._rhythm(),
             calibrate_days=self._calibrate_days(),
             window_of=self._window_of,
+            readings=self._readings,
         )
 
     def _open_item(self, reminder_id: int) -> DueItem | None:

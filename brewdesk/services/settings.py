@@ -15,6 +15,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.changes import Changes, Topic
+from brewdesk.services.stockchecks import is_currency
 from culturecore.errors import ImpossibleInput
 from culturecore.units import Kind, units_for
 
@@ -88,6 +89,13 @@ DESK_NAME = Option(key="desk_name", default="", is_valid=lambda text: len(text) 
 REMINDERS_HERE = Option(key="reminders_here", default=True)
 REMINDERS_ONCE = Option(key="reminders_once", default=True)
 ZONE = Option(key="zone", default="", is_valid=_is_zone)  # "" = the computer's own
+
+
+def _is_own_currency(code: str) -> bool:
+    return not code or is_currency(code)
+
+
+CURRENCY = Option(key="currency", default="", is_valid=_is_own_currency)  # "" = the locale's
 
 _KINDS_WITH_UNIT = (
     Kind.VOLUME,
@@ -168,6 +176,7 @@ class Settings:
             TEXT_SCALE,
             ZONE,
             CALENDAR_PATH,
+            CURRENCY,
             *_unit_options(measurement),
         )
         if are_several:
@@ -320,6 +329,7 @@ def _labels() -> dict[str, str]:
         "reminders_once": t("Show each reminder at one desk only (for all desks)"),
         "zone": t("Time zone"),
         "calendar_path": t("Keep a calendar file of the due list up to date at"),
+        "currency": t("Prices in"),
         "unit_volume": t("Volumes in"),
         "unit_mass": t("Weights in"),
         "unit_temperature": t("Temperatures in"),

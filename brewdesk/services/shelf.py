@@ -15,7 +15,7 @@ from brewdesk.services.placelog import LatestTemperature
 from brewdesk.services.reminder_rules import TastingWindow, effective_due
 from brewdesk.services.reminders import no_window
 from brewdesk.services.settings import Settings
-from brewdesk.services.shelfrows import ShelfRows
+from brewdesk.services.shelfrows import KnownReminders, ShelfRows
 from brewdesk.store.records import Batch, Care, Culture, Reading, Reminder, Step, Transfer, Vessel
 from culturecore import safety
 from culturecore import vessels as shapes
@@ -31,7 +31,7 @@ from culturecore.stages import (
     VesselShape,
 )
 
-_JARS_AT_ONCE = 8  # are looked at within a turn of the window's thread
+_JARS_AT_ONCE = 4  # are looked at in one step
 _KEPT = 1024
 
 _NEXT_OF_REMINDER = {
@@ -70,7 +70,8 @@ class JarView:
     ``latest_ph`` is of the blend: the starter's own, taken before the start, does not count;
     without a batch it is that of what a culture rests in.
     ``day_number`` counts calendar days where the maker lives; the day it started is 0.
-    ``alerts`` are verdicts that warn or stop.
+    ``alerts`` are verdicts that warn or stop. ``trial_code`` is that of a jar in a trial that
+    goes on.
     """
 
     vessel: Vessel
@@ -88,6 +89,7 @@ class JarView:
     next_code: str
     next_at: datetime | None
     alerts: tuple[Verdict, ...]
+    trial_code: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,11 +116,14 @@ class Shelf:
         *,
         window_of: Callable[[int], TastingWindow | None] = no_window,
         band: Callable[[], TasteBand] | None = None,
+        known_reminders: KnownReminders = lambda: None,
     ) -> None:
         self._door = door
         self._band = band if band is not None else lambda: set_band(settings)
         self._window_of = window_of
-        self._rows = ShelfRows(door)  # kept: the shelf is looked at again at every word
+        self._rows = ShelfRows(
+            door, known_reminders
+        )  # kept: the shelf is looked at again at every word
 
     def jars(self) -> tuple[JarView, ...]:
         """Return the jars in shelf order; retired vessels are not on the shelf."""
@@ -193,6 +198,7 @@ class Shelf:
             ph_at=ph.at if ph is not None else rest_ph.at if rest_ph else None,
             pellicle_mm=measured_mm,
             day_number=_day_number(batch, look),
+            trial_code="" if batch is None else rows.trial_code(batch.id),
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,

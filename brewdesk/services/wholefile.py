@@ -12,8 +12,11 @@ class NotWrittenError(OSError):
     """The system did not take a file; what stood there stays. It says why."""
 
 
-def write_whole(path: Path, data: bytes) -> None:
-    """Put ``data`` in the place of ``path``, for the maker alone to read and write.
+def write_whole(path: Path, data: bytes, *, is_private: bool = True) -> None:
+    """Put ``data`` in the place of ``path``; what stood there stays until it is whole.
+
+    A private file is for the maker alone to read and write; another one is as the system
+    makes files, to be given away.
 
     Raises
     ------
@@ -25,8 +28,8 @@ def write_whole(path: Path, data: bytes) -> None:
     if not file.open(QIODevice.OpenModeFlag.WriteOnly):
         raise NotWrittenError(file.errorString())
     # Before a byte of it is there: it is nobody else's business.
-    is_private = file.setPermissions(owner)
-    if not is_private or file.write(data) != len(data) or not file.commit():
+    is_prepared = not is_private or file.setPermissions(owner)
+    if not is_prepared or file.write(data) != len(data) or not file.commit():
         detail = file.errorString()
         file.cancelWriting()
         raise NotWrittenError(detail)

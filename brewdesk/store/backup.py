@@ -6,6 +6,7 @@ import hashlib
 import json
 import logging
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -23,7 +24,7 @@ from brewdesk.store.files import (
 from brewdesk.store.records import BackupInfo
 from brewdesk.store.thinning import kept
 
-REASONS = ("before-migration", "daily", "manual")
+REASONS = ("before-migration", "before-import", "before-restore", "daily", "manual")
 
 _END = ".sqlite"
 
@@ -101,6 +102,36 @@ def verify_backup(info: BackupInfo) -> None:
             check_sound(connection, thorough=True)
             if row_counts(connection) != info.row_counts:
                 raise StoreTrouble("damaged", f"{info.path.name} has other rows than described")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Inside:
+    """What a backup tells of itself. ``newest_act_id`` is 0 if nothing had been done."""
+
+    row_counts: dict[str, int]
+    newest_reading_at: datetime | None
+    newest_act_at: datetime | None
+    newest_act_id: int
+
+
+def look_inside(info: BackupInfo) -> Inside:
+    """Check a backup and say what it holds.
+
+    Raises
+    ------
+    StoreTrouble
+        As `verify_backup`.
+    """
+    verify_backup(info)
+    with told(), opened(info.path, "ro&immutable=1") as connection:
+        reading_at = connection.execute("SELECT max(at) FROM reading").fetchone()[0]
+        act_id, act_at = connection.execute("SELECT max(id), max(at) FROM act").fetchone()
+    return Inside(
+        row_counts=info.row_counts,
+        newest_reading_at=instant_from(reading_at) if reading_at else None,
+        newest_act_at=instant_from(act_at) if act_at else None,
+        newest_act_id=int(act_id or 0),
+    )
 
 
 def thin(store_path: Path, *, now: datetime) -> None:

@@ -18,7 +18,7 @@ from culturecore.stages import ReminderKind, ReminderState
 
 # As in the schema, which cannot be imported here; a test holds them equal.
 APPLICATION_ID = 0x4252444B
-SCHEMA_NUMBER = 2
+SCHEMA_NUMBER = 3
 BUSY_TIMEOUT_S = 5.0
 
 _COLUMNS = tuple(field.name for field in fields(Reminder))

@@ -39,7 +39,7 @@ class StoreTrouble(Exception):  # noqa: N818  # a state of the world to tell the
 
     ``code`` is one of: newer_file, not_a_store, damaged, empty_file, disk_full,
     read_only, locked, io_error, cannot_open, file_gone, file_replaced,
-    migration_failed, backup_failed, no_such_row, stale_row, row_refused.
+    migration_failed, backup_failed, not_rescued, no_such_row, stale_row, row_refused.
     Of a shared store also: bad_address, no_driver, not_connected, not_let_in, older_server,
     not_utf8, changed_elsewhere.
     ``detail`` is for the log.

@@ -9,6 +9,7 @@ import sqlite3
 from contextlib import closing
 from pathlib import Path
 
+from brewdesk.store.checks import check_sound
 from brewdesk.store.engine import connect, opened
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.identify import SIDE_FILES, side_file
@@ -100,3 +101,23 @@ def copy_store(
         writer.execute("PRAGMA synchronous=OFF")  # the finished file is synced as a whole
         reader.backup(writer, pages=_PAGES_PER_STEP, progress=progress, sleep=_RETRY_AFTER_S)
         writer.execute("PRAGMA journal_mode=DELETE").fetchone()
+
+
+def save_copy(source: sqlite3.Connection, target: Path) -> None:
+    """Copy what a connection has open into a file of its own, put in place whole.
+
+    Raises
+    ------
+    StoreTrouble
+        damaged if what came out is not sound, or what the disk says.
+    """
+    copy = unfinished(target)
+    try:
+        with opened(copy, "rw") as writer:
+            writer.execute("PRAGMA synchronous=OFF")
+            source.backup(writer)
+            writer.execute("PRAGMA journal_mode=DELETE").fetchone()
+            check_sound(writer, thorough=True)
+        put_in_place(copy, target)
+    finally:
+        discard(copy)

@@ -105,7 +105,7 @@ class OpenStore(ABC):
         Parameters
         ----------
         reason
-            "daily" or "manual" ("before-migration" is made when the store is opened).
+            One of ``backup.REASONS`` ("before-migration" is made when the store is opened).
         now
             The time, for its name and for thinning.
 
@@ -125,9 +125,29 @@ class OpenStore(ABC):
             damaged, locked, or what the disk says.
         """
 
+    @abstractmethod
+    def copy_into(self, target: Path) -> None:
+        """Copy everything as it is at one moment into a file that is there and empty.
+
+        Raises
+        ------
+        StoreTrouble
+            locked, or what the disk or the server says.
+        """
+
     def backups(self) -> tuple[BackupInfo, ...]:
         """List the finished backups, newest first."""
         return backups(self.path)
+
+    def save_what_is_open(self, target: Path) -> None:
+        """Copy the records as they are open, though their file is gone; a server has no file.
+
+        Raises
+        ------
+        StoreTrouble
+            file_gone if there is nothing open to copy from.
+        """
+        raise StoreTrouble("file_gone", f"no file is open to be saved as {target.name}")
 
     def seen(self) -> int:
         """Give a mark of what this desk has been shown so far, for `since`."""

@@ -534,7 +534,7 @@ class BackupInfo:
 
     path: Path
     made_at: datetime
-    reason: str  # before-migration | daily | manual
+    reason: str  # one of backup.REASONS
     schema_number: int
     pantry_uid: str
     size_bytes: int

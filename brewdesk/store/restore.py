@@ -7,6 +7,7 @@ is killed in the middle of it, the next start carries it through.
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -24,6 +25,7 @@ from brewdesk.store.files import (
     unfinished,
 )
 from brewdesk.store.identify import SIDE_FILES, side_file
+from brewdesk.store.journals import foreign_journals
 from brewdesk.store.records import BackupInfo
 
 _READY = ".restored"
@@ -68,6 +70,64 @@ def restore_backup(path: Path, info: BackupInfo, *, now: datetime) -> Path | Non
     return finish_restore(path, now=now)
 
 
+def set_store_aside(path: Path, *, now: datetime) -> Path | None:
+    """Move a store that nobody has open, with its journals, out of the way; delete nothing.
+
+    Returns
+    -------
+    Path or None
+        Where the store is now; None if there was none.
+
+    Raises
+    ------
+    StoreTrouble
+        What the disk says.
+    """
+    with told():
+        return _set_aside(path.absolute(), now)
+
+
+def put_rescued_in_place(path: Path, rescued: Path, *, now: datetime) -> Path | None:
+    """Put a store that was made by ``salvage.rescue`` in the place of the damaged one.
+
+    Returns
+    -------
+    Path or None
+        Where the damaged one is now.
+
+    Raises
+    ------
+    StoreTrouble
+        damaged if the rescued one is not sound, or what the disk says.
+    """
+    path = path.absolute()
+    with told():
+        with opened(rescued, "ro") as connection:
+            check_sound(connection, thorough=True)
+        put_in_place(rescued, side_file(path, _READY))
+    return finish_restore(path, now=now)
+
+
+def set_foreign_journals_aside(path: Path, *, known_schema: int, now: datetime) -> Path | None:
+    """Keep journals of another state of the store from being played into it; delete none.
+
+    Returns
+    -------
+    Path or None
+        The folder that they are in now; None if there were none.
+
+    Raises
+    ------
+    StoreTrouble
+        What the disk says.
+    """
+    with told():
+        if not path.is_file():
+            return None
+        found = foreign_journals(path, known_schema=known_schema)
+        return _move_aside(found, path, now) if found else None
+
+
 def finish_restore(path: Path, *, now: datetime) -> Path | None:
     """Carry through a restore that is decided; without one, do nothing.
 
@@ -91,6 +151,11 @@ def _set_aside(path: Path, now: datetime) -> Path | None:
     present = [p for p in (path, *(side_file(path, end) for end in SIDE_FILES)) if p.exists()]
     if not present:
         return None
+    target = _move_aside(present, path, now)
+    return target / path.name if path in present else None
+
+
+def _move_aside(present: Sequence[Path], path: Path, now: datetime) -> Path:
     folder = path.parent / "set-aside"
     make_folder(folder)
     target = folder / f"{path.stem}-{now.astimezone(UTC):%Y-%m-%dT%H%M%S.%fZ}"
@@ -99,4 +164,4 @@ def _set_aside(path: Path, now: datetime) -> Path | None:
         os.replace(file, target / file.name)
     sync_folder(target)
     sync_folder(path.parent)
-    return target / path.name if path in present else None
+    return target

@@ -6,8 +6,20 @@ from collections.abc import Collection
 from dataclasses import fields
 from typing import Any, ClassVar, Generic, Protocol, TypeVar
 
-from sqlalchemy import ColumnElement, Connection, Table, asc, delete, desc, insert, select, update
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Table,
+    asc,
+    delete,
+    desc,
+    func,
+    insert,
+    select,
+    update,
+)
 
+from brewdesk.store.columns import to_plain
 from brewdesk.store.deltas import plain_row
 from brewdesk.store.errors import NoSuchRow, told
 from brewdesk.store.records import RowDelta
@@ -84,6 +96,14 @@ class ReadRows(Generic[RecordT]):
             found = self._connection.execute(statement.limit(limit)).mappings().all()
         return tuple(self._record_type(**row) for row in found)
 
+    def count(self, **equals: object) -> int:
+        """Say how many records `where` would give."""
+        statement = select(func.count()).select_from(self._table)
+        for name, value in equals.items():
+            statement = statement.where(self._matches(name, value))
+        with told():
+            return int(self._connection.execute(statement).scalar_one())
+
     def pointing_at(self, table: Table, row_id: int) -> tuple[RecordT, ...]:
         """Give the records whose ``<table>_id`` is ``row_id``."""
         equals: dict[str, Any] = {f"{table.name}_id": row_id}
@@ -133,8 +153,7 @@ class Rows(ReadRows[RecordT], Generic[RecordT, DraftT]):
             result = self._connection.execute(insert(self._table).values(values))
             (row_id,) = result.inserted_primary_key or (None,)
             assert isinstance(row_id, int)
-            self._note(row_id, before=None)
-        return self.get(row_id)
+        return self._note(row_id, before=None)
 
     def change(self, row_id: int, **changed: object) -> RecordT:
         """Set some fields of a record and give it as it is then.
@@ -157,7 +176,7 @@ class Rows(ReadRows[RecordT], Generic[RecordT, DraftT]):
             with told():
                 statement = update(self._table).where(self._table.c.id == row_id)
                 self._connection.execute(statement.values(changed))
-            self._note(row_id, before=before)
+            return self._note(row_id, before=before)
         return self.get(row_id)
 
     def remove(self, row_id: int) -> None:
@@ -177,7 +196,7 @@ class Rows(ReadRows[RecordT], Generic[RecordT, DraftT]):
                 rows.remove(dependent.id)
         with told():
             self._connection.execute(delete(self._table).where(self._table.c.id == row_id))
-        self._note(row_id, before=before)
+        self._note_delta(row_id, before, None)
 
     def _plain(self, row_id: int) -> dict[str, object]:
         with told():
@@ -186,9 +205,18 @@ class Rows(ReadRows[RecordT], Generic[RecordT, DraftT]):
             raise NoSuchRow(self._table.name, row_id)
         return row
 
-    def _note(self, row_id: int, *, before: dict[str, object] | None) -> None:
-        with told():
-            after = plain_row(self._connection, self._table, row_id)
+    def _note(self, row_id: int, *, before: dict[str, object] | None) -> RecordT:
+        """Note what became of a row, and give it as it is now."""
+        record = self.get(row_id)
+        dialect = self._connection.dialect
+        columns = self._table.columns
+        after = {c.name: to_plain(c, getattr(record, c.name), dialect) for c in columns}
+        self._note_delta(row_id, before, after)
+        return record
+
+    def _note_delta(
+        self, row_id: int, before: dict[str, object] | None, after: dict[str, object] | None
+    ) -> None:
         if before != after:
             name = self._table.name
             self._deltas.append(RowDelta(table=name, row_id=row_id, before=before, after=after))

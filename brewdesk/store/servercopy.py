@@ -15,9 +15,10 @@ from sqlalchemy import Connection, Table, insert, select, text, update
 from brewdesk.store.desklocal import DESK_NAME_KEY
 from brewdesk.store.engine import opened
 from brewdesk.store.errors import RowRefused, StoreTrouble, told
-from brewdesk.store.schema import SCHEMA_NUMBER, act, metadata, setting
+from brewdesk.store.schema import SCHEMA_NUMBER, act, setting
 from brewdesk.store.serverschema import act_desk, server_state
 from brewdesk.store.serverunits import own_view
+from brewdesk.store.tableparts import metadata
 from brewdesk.store.wholetables import NewFile, PlainRow, StillCopy, shapes
 
 _BLOCK = 2000  # rows

@@ -30,7 +30,8 @@ from sqlalchemy.schema import CreateSchema
 
 from brewdesk.store.columns import Words
 from brewdesk.store.errors import StoreTrouble
-from brewdesk.store.schema import SCHEMA_NUMBER, metadata, pantry
+from brewdesk.store.schema import SCHEMA_NUMBER, pantry
+from brewdesk.store.tableparts import metadata
 
 # The tables' place in the database. What else the database holds is not looked at.
 NAMESPACE = "brewdesk"

@@ -4,24 +4,27 @@ from __future__ import annotations
 
 import logging
 import os
+import sqlite3
 import stat
 from collections.abc import Iterator
 from contextlib import AbstractContextManager, contextmanager
 from datetime import datetime
 from pathlib import Path
+from typing import cast
 
 from sqlalchemy import Connection, Engine
+from sqlalchemy.pool import QueuePool
 
 from brewdesk.store import migrate
 from brewdesk.store.backup import make_backup
 from brewdesk.store.checks import THOROUGH_UP_TO_BYTES, check_sound
 from brewdesk.store.engine import BUSY_TIMEOUT_S, begin_immediate, make_engine, opened
 from brewdesk.store.errors import StoreTrouble, told
-from brewdesk.store.files import discard_leftovers
+from brewdesk.store.files import copy_store, discard_leftovers, save_copy
 from brewdesk.store.identify import FileState, Finding, look
 from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
 from brewdesk.store.openstore import OpenStore
-from brewdesk.store.restore import finish_restore
+from brewdesk.store.restore import finish_restore, set_foreign_journals_aside
 from brewdesk.store.unitofwork import UnitOfWork
 from brewdesk.store.wholetables import StillCopy, still_copy
 
@@ -75,6 +78,8 @@ class Store(OpenStore):
         path = path.absolute()
         with told():
             finish_restore(path, now=now)
+            if is_writable(path):
+                set_foreign_journals_aside(path, known_schema=migrations.number, now=now)
             found = look(path, known_schema=migrations.number)
             is_read_only = found.state is not FileState.MISSING and not is_writable(path)
             if not is_read_only:
@@ -108,6 +113,31 @@ class Store(OpenStore):
         """Give a copy that nobody writes to, as every store does."""
         return still_copy(self.path, beside)
 
+    def copy_into(self, target: Path) -> None:
+        """Copy everything as it is at one moment into a file, as every store does."""
+        with told():
+            copy_store(self.path, target)
+
+    def save_what_is_open(self, target: Path) -> None:
+        """Copy the records as this program has them open, though the file is gone or another.
+
+        A file that was deleted or exchanged lives on for those who have it open. Slow: from a
+        worker thread.
+
+        Raises
+        ------
+        StoreTrouble
+            file_gone if this program has nothing open any more, damaged, or what the disk says.
+        """
+        with told():
+            if cast("QueuePool", self._engine.pool).checkedin() == 0:
+                raise StoreTrouble("file_gone", "no connection is left to copy from")
+            connection = self._engine.raw_connection()
+            try:
+                save_copy(cast("sqlite3.Connection", connection.driver_connection), target)
+            finally:
+                connection.close()
+
     @contextmanager
     def _connected(self) -> Iterator[Connection]:
         self._check_same_file()
@@ -117,6 +147,9 @@ class Store(OpenStore):
         except StoreTrouble as trouble:
             if trouble.code in _DISTRUST:
                 self._engine.dispose()
+            if trouble.code == "cannot_open" and self.path.exists() and not is_writable(self.path):
+                # The disk turned read-only: what cannot be opened is a new journal.
+                raise StoreTrouble("read_only", trouble.detail) from trouble
             raise
 
     @contextmanager

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from sqlalchemy import Connection
 
-from brewdesk.store import schema
+from brewdesk.store import schema, stocktables, trialtables
 from brewdesk.store.acts import ActRows, ReadActRows
 from brewdesk.store.deltas import apply_deltas
 from brewdesk.store.errors import told
@@ -54,6 +54,26 @@ from brewdesk.store.records import (
 from brewdesk.store.rows import ReadRows, Rows
 from brewdesk.store.samples import ReadSampleRows, SampleRows
 from brewdesk.store.settings import ReadSettingRows, SettingRows
+from brewdesk.store.stockrecords import (
+    BatchSupply,
+    BatchSupplyDraft,
+    Supply,
+    SupplyDraft,
+    SupplyDraw,
+    SupplyDrawDraft,
+    SupplyLot,
+    SupplyLotDraft,
+)
+from brewdesk.store.trialrecords import (
+    Trial,
+    TrialArm,
+    TrialArmDraft,
+    TrialDraft,
+    TrialJar,
+    TrialJarDraft,
+    TrialScore,
+    TrialScoreDraft,
+)
 
 
 class ReadUnit:
@@ -80,6 +100,14 @@ class ReadUnit:
         self.temperature_logs = ReadRows(connection, schema.temperature_log, TemperatureLog)
         self.temperature_samples = ReadSampleRows(connection)
         self.reminders = ReadRows(connection, schema.reminder, Reminder)
+        self.supplies = ReadRows(connection, stocktables.supply, Supply)
+        self.supply_lots = ReadRows(connection, stocktables.supply_lot, SupplyLot)
+        self.supply_draws = ReadRows(connection, stocktables.supply_draw, SupplyDraw)
+        self.batch_supplies = ReadRows(connection, stocktables.batch_supply, BatchSupply)
+        self.trials = ReadRows(connection, trialtables.trial, Trial)
+        self.trial_arms = ReadRows(connection, trialtables.trial_arm, TrialArm)
+        self.trial_jars = ReadRows(connection, trialtables.trial_jar, TrialJar)
+        self.trial_scores = ReadRows(connection, trialtables.trial_score, TrialScore)
         self.acts = ReadActRows(connection)
         self.settings = ReadSettingRows(connection)
 
@@ -137,6 +165,22 @@ class UnitOfWork:
         self.care = Rows(connection, schema.care, Care, CareDraft, noted)
         self.batches = Rows(
             connection, schema.batch, Batch, BatchDraft, noted, cascades=(self.reminders,)
+        )
+        self.supplies = Rows(connection, stocktables.supply, Supply, SupplyDraft, noted)
+        self.supply_lots = Rows(
+            connection, stocktables.supply_lot, SupplyLot, SupplyLotDraft, noted
+        )
+        self.supply_draws = Rows(
+            connection, stocktables.supply_draw, SupplyDraw, SupplyDrawDraft, noted
+        )
+        self.batch_supplies = Rows(
+            connection, stocktables.batch_supply, BatchSupply, BatchSupplyDraft, noted
+        )
+        self.trials = Rows(connection, trialtables.trial, Trial, TrialDraft, noted)
+        self.trial_arms = Rows(connection, trialtables.trial_arm, TrialArm, TrialArmDraft, noted)
+        self.trial_jars = Rows(connection, trialtables.trial_jar, TrialJar, TrialJarDraft, noted)
+        self.trial_scores = Rows(
+            connection, trialtables.trial_score, TrialScore, TrialScoreDraft, noted
         )
         self.acts = ActRows(connection)
         self.settings = SettingRows(connection)

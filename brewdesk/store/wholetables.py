@@ -23,7 +23,8 @@ from brewdesk.store.engine import connect, opened
 from brewdesk.store.errors import RowRefused, StoreTrouble, told
 from brewdesk.store.files import copy_store, discard, unfinished
 from brewdesk.store.migrate import CURRENT, lay_out, migrate_store
-from brewdesk.store.schema import SCHEMA_NUMBER, SHELF_TABLES, metadata
+from brewdesk.store.schema import SCHEMA_NUMBER, SHELF_TABLES
+from brewdesk.store.tableparts import metadata
 
 Plain = str | int | float | bytes | None
 PlainRow = tuple[Plain, ...]
@@ -211,6 +212,22 @@ class NewFile:
                 return number
         return len(rows) - 1
 
+    def drop_orphans(self) -> dict[str, int]:
+        """Delete rows that name rows that are not there, and what then names these in turn.
+
+        Returns
+        -------
+        dict
+            How many rows went, by table.
+        """
+        gone: dict[str, int] = {}
+        with told():
+            while orphans := self._connection.execute("PRAGMA foreign_key_check").fetchall():
+                for table, row_id in {(str(found[0]), int(found[1])) for found in orphans}:
+                    self._connection.execute(f'DELETE FROM "{table}" WHERE rowid = ?', (row_id,))
+                    gone[table] = gone.get(table, 0) + 1
+        return gone
+
     def set_last_ids(self, last_ids: dict[str, int]) -> None:
         """Have no id given again that was given before.
 
@@ -253,6 +270,16 @@ class NewFile:
                 check_sound(connection, thorough=True)
                 for table in metadata.sorted_tables:
                     _prove(connection, table)
+
+
+def is_row_of_ours(table: str, names: Sequence[str], row: PlainRow) -> bool:
+    """Say whether a row of the present schema is one that this program may have written."""
+    plain = dict(zip(names, row, strict=True))
+    if table == "act" and not (
+        _is_object(str(plain["facts"])) and _are_deltas(str(plain["deltas"]))
+    ):
+        return False
+    return _is_ours(metadata.tables[table], plain)
 
 
 def _fits(value: Plain, kind: str) -> bool:

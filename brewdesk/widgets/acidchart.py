@@ -7,6 +7,7 @@ the same facts for those who cannot see it.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import timedelta
 from enum import Enum, auto
@@ -99,6 +100,11 @@ class AcidChart(QWidget):
 
         Of a batch that ``is_over`` the present is the end.
         """
+        for _ in self.set_view_in_turns(view, is_over=is_over):
+            pass
+
+    def set_view_in_turns(self, view: CurveView | None, *, is_over: bool = False) -> Iterator[None]:
+        """Do as `set_view` in small steps; what is shown meanwhile makes the rest void."""
         self._is_over = is_over
         is_other = view is None or self._view is None or view.batch_id != self._view.batch_id
         was, self._view = self._view, view
@@ -109,8 +115,8 @@ class AcidChart(QWidget):
                 self._plot.forget_view()
         can_imagine = view is not None and view.forecast is not None and not is_over
         self.what_if.set_real(view.as_it_is if view is not None and can_imagine else None)
-        self._refresh()
-        if was != view:
+        yield from self._refreshing()
+        if was != view and self._view is view:
             self._ask_again()
 
     def set_imagined(self, imagined: Imagined) -> None:
@@ -267,12 +273,25 @@ class AcidChart(QWidget):
         return self.what_if.is_open() and self.height() < _ROOMY_LINES * _line_px()
 
     def _refresh(self) -> None:
+        for _ in self._refreshing():
+            pass
+
+    def _refreshing(self) -> Iterator[None]:
         self._tell()
-        self._is_stale = not self.isVisible()
-        if self._is_stale or self._spec is None:
+        spec = self._spec
+        self._is_stale = True
+        if spec is None or not self.isVisible():
+            self._is_stale = not self.isVisible()
+            return
+        yield
+        if self._spec is not spec:
             return
         plot = self._plot if self._plot is not None else self._make_plot()
-        plot.keep_up(self._spec, tokens())
+        for _ in plot.keep_up_in_turns(spec, tokens()):
+            yield
+            if self._spec is not spec:
+                return
+        self._is_stale = False
         self._stack.setCurrentWidget(plot)
 
     def _tell(self) -> None:

@@ -5,8 +5,8 @@ Knows no chemistry: everything to draw comes in a `PlotSpec`.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import suppress
 from typing import Any
 
 import pyqtgraph as pg
@@ -25,6 +25,9 @@ _ZOOM = 0.8
 _ABOVE_WORDS = 24  # no label may hide a reading
 _NOW_DIGITS = 2  # a quarter of an hour: far less than a pixel
 _EDGE_SHARE = 0.06  # so near an edge a label centred on its line would be cut off
+
+
+_Part = tuple[str, object, Callable[[PlotSpec, Tokens], None]]
 
 
 class DayAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
@@ -90,8 +93,10 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self._axis = DayAxis(date_text) if axis is None else axis
         super().__init__(parent, axisItems={"bottom": self._axis, "left": ValueAxis()})
         self._spec: PlotSpec | None = None
-        self._made: list[Any] = []
-        self._look: tuple[object, ...] | None = None  # of what is drawn now
+        self._parts: dict[str, list[Any]] = {}  # the items of each part of the picture
+        self._looks: dict[str, object] = {}  # what makes each part look as it does
+        self._part = ""  # to which what is added belongs
+        self._drawing = 0
         self._at_home = True
         item = self.getPlotItem()
         item.hideButtons()
@@ -108,42 +113,72 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         item.addItem(self._cross, ignoreBounds=True)
 
     def keep_up(self, spec: PlotSpec, colours: Tokens) -> bool:
-        """Show ``spec`` in ``colours``; whether that had to be drawn, since it was not there."""
-        look = self._look_of(spec, colours)
-        if look == self._look:
-            self._spec = spec
+        """Show ``spec`` in ``colours``; whether anything of it had to be drawn anew."""
+        is_drawn = False
+        for _ in self.keep_up_in_turns(spec, colours):
+            is_drawn = True
+        return is_drawn
+
+    def keep_up_in_turns(self, spec: PlotSpec, colours: Tokens) -> Iterator[None]:
+        """Do as `keep_up` part by part; nothing is painted before the last is done.
+
+        Something else that is shown meanwhile makes the rest of it void.
+        """
+        self._drawing += 1
+        mine = self._drawing
+        self._spec = spec
+        common = self._common_look(spec, colours)
+        try:
+            for part, look, draw in self._looks_of(spec):
+                if self._looks.get(part) == (look, common):
+                    continue
+                self.setUpdatesEnabled(False)
+                self._take_away(part)
+                self._part = part
+                draw(spec, colours)
+                self._looks[part] = (look, common)
+                yield
+                if mine != self._drawing:
+                    return
             if self._at_home:
                 self.reset_view()
-            return False
-        self.draw(spec, colours)
-        self._look = look
-        return True
+        finally:
+            if mine == self._drawing:
+                with suppress(RuntimeError):  # given up because the window is gone
+                    self.setUpdatesEnabled(True)
 
     def draw(self, spec: PlotSpec, colours: Tokens) -> None:
         """Show ``spec`` in ``colours``, replacing what was there."""
-        self._look = None
-        item = self.getPlotItem()
-        for made in self._made:
-            item.removeItem(made)
-        self._made.clear()
-        self._spec = spec
-        self._dress(colours, spec.tick_digits)
-        self._draw_window(spec, colours)
-        self._draw_band(spec, colours)
-        self._draw_forecast(spec, colours)
-        self._draw_imagined(spec, colours)
-        self._draw_lines(spec, colours)
-        self._draw_now(spec, colours)
-        self._draw_points(spec, colours)
-        self._set_limits(spec)
-        if self._at_home:
-            self.reset_view()
+        for part in tuple(self._parts):
+            self._take_away(part)
+        self._looks.clear()
+        self.keep_up(spec, colours)
+        self._part = ""
 
-    def _look_of(self, spec: PlotSpec, colours: Tokens) -> tuple[object, ...]:
-        """Return everything that makes a picture what it is."""
+    def _take_away(self, part: str) -> None:
+        self._looks.pop(part, None)
+        for made in self._parts.pop(part, ()):
+            self.getPlotItem().removeItem(made)
+
+    def _looks_of(self, spec: PlotSpec) -> tuple[_Part, ...]:
+        """Return the parts of a picture: what each looks like, and how it is drawn."""
         now_day = None if spec.now_day is None else round(spec.now_day, _NOW_DIGITS)
+        now = (now_day, spec.now_label, spec.day_range, spec.value_range)
         return (
-            replace(spec, now_day=now_day),
+            ("dress", spec.tick_digits, self._dress),
+            ("window", (spec.window, spec.window_bounds), self._draw_window),
+            ("band", (spec.band, spec.band_label), self._draw_band),
+            ("forecast", spec.forecast, self._draw_forecast),
+            ("imagined", spec.imagined, self._draw_imagined),
+            ("lines", (spec.lines, spec.deadline), self._draw_lines),
+            ("now", now, self._draw_now),
+            ("points", spec.points, self._draw_points),
+            ("limits", (spec.day_range, spec.value_range), self._set_limits),
+        )
+
+    def _common_look(self, spec: PlotSpec, colours: Tokens) -> tuple[object, ...]:
+        """Return what all parts depend on."""
+        return (
             colours,
             QApplication.font().key(),
             self.devicePixelRatioF(),
@@ -183,9 +218,9 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     def _add(self, made: Any, z: float) -> None:  # noqa: ANN401  # any plot item
         made.setZValue(z)
         self.getPlotItem().addItem(made, ignoreBounds=True)
-        self._made.append(made)
+        self._parts.setdefault(self._part, []).append(made)
 
-    def _dress(self, colours: Tokens, digits: int) -> None:
+    def _dress(self, spec: PlotSpec, colours: Tokens) -> None:
         self.setBackground(QColor(colours.surface))
         small = _font(0.86)
         for side in ("left", "bottom"):
@@ -197,7 +232,7 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         line_px = pg.QtGui.QFontMetrics(small).height()
         self._axis.setHeight(2 * line_px + 14)
         left = self.getPlotItem().getAxis("left")
-        left.digits = digits
+        left.digits = spec.tick_digits
         left.setWidth(pg.QtGui.QFontMetrics(small).horizontalAdvance("00.0") + 16)
         self.getPlotItem().showGrid(x=False, y=True, alpha=0.10)
         left.setGrid(38)
@@ -347,7 +382,8 @@ class CurvePlot(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         label.fill = pg.mkBrush(_tint(ground, 205))
         self._add(label, 20)
 
-    def _set_limits(self, spec: PlotSpec) -> None:
+    def _set_limits(self, spec: PlotSpec, colours: Tokens) -> None:
+        del colours
         first, last = spec.day_range
         low, high = spec.value_range
         self.getPlotItem().getViewBox().setLimits(

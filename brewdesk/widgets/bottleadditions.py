@@ -35,13 +35,27 @@ class AdditionRow(QFrame):
     changed = Signal()
     remove_wanted = Signal()
 
-    def __init__(self, quantities: Quantities, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        quantities: Quantities,
+        parent: QWidget | None = None,
+        *,
+        stock: tuple[AdditionChoice, ...] = (),
+    ) -> None:
         super().__init__(parent)
         set_role(self, "card")
-        self.choices = {choice.key: choice for choice in addition_choices()}
+        known = addition_choices()
+        self.choices = {choice.key: choice for choice in (*stock, *known)}
         self.what = QComboBox(self)
         self.what.setObjectName("addition_what")
-        for choice in sorted(self.choices.values(), key=lambda one: one.name):
+        for choice in stock:
+            self.what.addItem(
+                self.tr("{name} (from the stores)").format(name=" ".join(choice.name.split())),
+                choice.key,
+            )
+        if stock:
+            self.what.insertSeparator(self.what.count())
+        for choice in sorted(known, key=lambda one: one.name):
             self.what.addItem(choice.name, choice.key)
         self.what.addItem(self.tr("Something else"), "")
         self.name = QLineEdit(self)
@@ -54,8 +68,8 @@ class AdditionRow(QFrame):
         self.remove = QPushButton(self.tr("Take away"), self)
         self.remove.setObjectName("addition_remove")
         set_role(self.remove, "quiet")
-        self._lay_out()
-        self.what.setCurrentIndex(self.what.findData("ginger"))
+        self._lay_out(stock)
+        self.what.setCurrentIndex(0 if stock else self.what.findData("ginger"))
         self.mass.set_value(_USUAL_G)
         self._follow_table()
         self._connect()
@@ -69,10 +83,10 @@ class AdditionRow(QFrame):
         make_plain(spin)
         return spin
 
-    def _lay_out(self) -> None:
+    def _lay_out(self, stock: tuple[AdditionChoice, ...]) -> None:
         tr = self.tr
         self.rows = {
-            "what": FieldRow(tr("What goes in"), self.what, self, lines=0),
+            "what": FieldRow(tr("What goes in"), self.what, self, lines=1 if stock else 0),
             "mass_g": FieldRow(tr("Amount in all"), self.mass, self, lines=1),
             "name": FieldRow(tr("Its name"), self.name, self, lines=1),
             "sugar_share_low": FieldRow(tr("Sugar, at least"), self.low, self, lines=1),
@@ -123,6 +137,7 @@ class AdditionRow(QFrame):
             sugar_share_low=low,
             sugar_share_high=high,
             source=self.source.text() if choice is not None and self._is_of_table() else "",
+            supply_id=None if choice is None else choice.supply_id,
         )
 
     def _on_what(self, _index: int) -> None:
@@ -170,6 +185,7 @@ class BottleAdditions(QWidget):
         super().__init__(parent)
         self._quantities = quantities
         self.rows: list[AdditionRow] = []
+        self.stock: tuple[AdditionChoice, ...] = ()  # flavourings of the stores
         self.add_button = QPushButton(self.tr("Add fruit, juice, ginger, honey…"), self)
         self.add_button.setObjectName("additions_add")
         set_role(self.add_button, "quiet")
@@ -194,7 +210,7 @@ class BottleAdditions(QWidget):
 
     def add(self) -> AdditionRow:
         """Add a row."""
-        row = AdditionRow(self._quantities, self)
+        row = AdditionRow(self._quantities, self, stock=self.stock)
         row.changed.connect(self.changed)
         row.remove_wanted.connect(lambda: self._on_remove(row))
         self.rows.append(row)

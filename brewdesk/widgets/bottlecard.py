@@ -226,6 +226,13 @@ class BottleCard(QFrame):
         self._name_buttons(bottling.name)
         self.setAccessibleName(f"{bottling.name}: {self.urgency.text()}. {view.summary}")
 
+    def show_waiting(self, words: str) -> None:
+        """Say no more how the bottling stands, until it is known anew."""
+        self.summary.setText(words)
+        self.urgency.setText("")
+        self.what_to_do.setVisible(False)
+        set_role(self, "card")
+
     def say(self, words: str) -> None:
         """Say on the card what went wrong."""
         self.message.say(words, "error" if words else "label")

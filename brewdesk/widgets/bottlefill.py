@@ -165,6 +165,7 @@ class BottleFill(QWidget):
             return
         self._say("")
         self.outlook.show_outlook(outlook)
+        self.form.show_stock(outlook.priming_sugar_g)
         self.reason_row.setVisible(outlook.is_stopped)
         set_role(self.fill_button, "danger" if outlook.is_stopped else "primary")
 

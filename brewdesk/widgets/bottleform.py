@@ -18,11 +18,18 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.bottlingwish import BottlingWish
 from brewdesk.services.desk import Desk
-from brewdesk.services.records import Kind, StoreTrouble, SugarKind
+from brewdesk.services.records import Kind, StoreTrouble, SugarKind, SupplyKind
 from brewdesk.services.wording.bottlings import volumes_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.bottleadditions import BottleAdditions
 from brewdesk.widgets.bottlegroups import TEST, BottleGroups
+from brewdesk.widgets.bottlestock import (
+    StockHints,
+    bottles,
+    flavourings,
+    in_usual_bottles,
+    offer_stock,
+)
 from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.theme import SPACE, TOUCH
@@ -91,6 +98,9 @@ class BottleForm(QWidget):
         self.priming_kind = _combo("bottle_priming_kind", self)
         for sugar in SugarKind:
             self.priming_kind.addItem(name_of(sugar), sugar)
+        self.priming_supply = _combo("bottle_priming_supply", self)
+        self.closures = _combo("bottle_closures", self)
+        self.hints = StockHints(desk)
         self.place = _combo("bottle_place", self)
         self.note = QLineEdit(self)
         self.note.setObjectName("bottle_note")
@@ -106,6 +116,8 @@ class BottleForm(QWidget):
             "target_volumes": FieldRow(tr("How fizzy"), self.fizz, self, lines=1),
             "priming_sugar_g": FieldRow(tr("Sugar in all bottles"), edits["priming_sugar_g"], self),
             "priming_kind": FieldRow(tr("Which sugar"), self.priming_kind, self, lines=1),
+            "priming_supply_id": FieldRow(tr("Sugar from"), self.priming_supply, self, lines=1),
+            "closure_supply_id": FieldRow(tr("Caps or corks from"), self.closures, self, lines=1),
             "place_id": FieldRow(tr("Where they stand"), self.place, self, lines=1),
             "place_temperature_c": FieldRow(
                 tr("Usually, there"), edits["place_temperature_c"], self
@@ -158,6 +170,8 @@ class BottleForm(QWidget):
         grid.addWidget(self.rows["target_volumes"], 0, 0, 1, 2)
         grid.addWidget(self.rows["priming_sugar_g"], 1, 0)
         grid.addWidget(self.rows["priming_kind"], 1, 1)
+        grid.addWidget(self.rows["priming_supply_id"], 2, 0)
+        grid.addWidget(self.rows["closure_supply_id"], 2, 1)
         return grid
 
     def _place_grid(self) -> QGridLayout:
@@ -181,7 +195,7 @@ class BottleForm(QWidget):
         self.fizz.valueChanged.connect(self._on_fizz)
         for edit in self.edits.values():
             edit.value_changed.connect(self._on_entry)
-        for combo in (self.starter_to, self.priming_kind):
+        for combo in (self.starter_to, self.priming_kind, self.priming_supply, self.closures):
             combo.currentIndexChanged.connect(self._on_entry)
         self.closes.toggled.connect(self._on_entry)
         self.name.textChanged.connect(self._on_entry)
@@ -215,6 +229,14 @@ class BottleForm(QWidget):
             _refill(self.starter_to, [here, *stores])
             places = [(place.name, place.id) for place in self._desk.vessels.places()]
             _refill(self.place, places)
+            for combo, field, kind in (
+                (self.priming_supply, "priming_supply_id", SupplyKind.SUGAR),
+                (self.closures, "closure_supply_id", SupplyKind.CLOSURE),
+            ):
+                offer_stock(self._desk, combo, kind)
+                self.rows[field].setVisible(combo.count() > 1)
+            self.groups.offer_stock(bottles(self._desk))
+            self.additions.stock = flavourings(self._desk)
         finally:
             self._is_filling = False
 
@@ -243,6 +265,8 @@ class BottleForm(QWidget):
             target_volumes=self.fizz.value() / 10.0,
             priming_kind=SugarKind(self.priming_kind.currentData()),
             priming_sugar_g=values["priming_sugar_g"],
+            priming_supply_id=self.priming_supply.currentData(),
+            closure_supply_id=self.closures.currentData(),
             residual_sugar_low_g_per_l=values["residual_sugar_low_g_per_l"],
             residual_sugar_high_g_per_l=values["residual_sugar_high_g_per_l"],
             place_id=place_id if isinstance(place_id, int) else None,
@@ -278,6 +302,23 @@ class BottleForm(QWidget):
             row.focus_widget.setFocus()
         return True
 
+    def show_stock(self, priming_sugar_g: float) -> None:
+        """Say beside the choices whether the stores hold enough; it stops nothing."""
+        self.hints.begin()
+        for row in self.groups.rows:
+            group = row.group()
+            if group is not None:
+                self.hints.tell(row.rows["source"], group.supply_id, float(group.bottle_count))
+        for addition_row in self.additions.rows:
+            addition = addition_row.addition()
+            if addition is not None:
+                self.hints.tell_addition(addition_row.rows["what"], addition)
+        count = sum(group.bottle_count for group in self.groups.groups() or ())
+        closures = self.closures.currentData()
+        self.hints.tell(self.rows["closure_supply_id"], closures, float(count))
+        chosen = self.priming_supply.currentData()
+        self.hints.tell(self.rows["priming_supply_id"], chosen, priming_sugar_g)
+
     def clear_problems(self) -> None:
         """Take back what was said beside the entries."""
         for field, row in self.rows.items():
@@ -312,11 +353,16 @@ class BottleForm(QWidget):
             # without a culture nothing could keep the starter in an emptied jar
             keeps = self._desk.bottlings.may_keep_in_jar(batch_id)
             self.closes.setChecked(keeps or not suggestion)
-            count = base.groups[0].bottle_count
-            self.groups.set_groups((replace(base.groups[0], bottle_count=max(count - 1, 1)), TEST))
+            group = in_usual_bottles(self._desk, base.groups[0])
+            count = max(group.bottle_count - 1, 1)
+            self.groups.set_groups((replace(group, bottle_count=count), TEST))
             self.additions.clear()
             self.fizz.setValue(round(10.0 * base.target_volumes))
             choose(self.priming_kind, base.priming_kind)
+            choose(self.priming_supply, self._desk.stores.usual(SupplyKind.SUGAR))
+            # swing tops need no caps, so having some is no reason to take them
+            caps = self._desk.stores.usual(SupplyKind.CLOSURE, only_used=True)
+            choose(self.closures, caps)
             choose(self.place, base.place_id)
             self.note.clear()
         finally:

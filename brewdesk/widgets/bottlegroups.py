@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.quantities import Quantities
-from brewdesk.services.records import BottleKind, Kind
+from brewdesk.services.records import BottleKind, Kind, Supply
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import FieldRow, choose
 from brewdesk.widgets.plainspin import make_plain
@@ -40,10 +40,18 @@ class BottleGroupRow(QFrame):
     remove_wanted = Signal()
 
     def __init__(
-        self, quantities: Quantities, group: BottleGroupWish, parent: QWidget | None = None
+        self,
+        quantities: Quantities,
+        group: BottleGroupWish,
+        parent: QWidget | None = None,
+        *,
+        stock: tuple[Supply, ...] = (),
     ) -> None:
         super().__init__(parent)
         set_role(self, "card")
+        self._stock: dict[int, Supply] = {}
+        self.source = QComboBox(self)
+        self.source.setObjectName("group_source")
         self.count = QSpinBox(self)
         self.count.setObjectName("group_count")
         self.count.setRange(1, _MOST_BOTTLES)
@@ -74,6 +82,7 @@ class BottleGroupRow(QFrame):
         for spin in (self.count, self.headspace, self.rated):
             make_plain(spin)
         self._lay_out()
+        self.offer_stock(stock)
         self.show_group(group)
         self._connect()
 
@@ -85,6 +94,7 @@ class BottleGroupRow(QFrame):
             "brim_volume_l": FieldRow(tr("Volume to the brim"), self.brim, self, lines=1),
             "headspace_share": FieldRow(tr("Headspace"), self.headspace, self, lines=1),
             "rated_bar": FieldRow(tr("Rating, over the air's"), self.rated, self, lines=1),
+            "source": FieldRow(tr("Bottles from"), self.source, self, lines=1),
         }
         grid = QGridLayout()
         grid.setHorizontalSpacing(2 * SPACE)
@@ -94,6 +104,7 @@ class BottleGroupRow(QFrame):
         grid.addWidget(self.rows["brim_volume_l"], 1, 0)
         grid.addWidget(self.rows["headspace_share"], 1, 1)
         grid.addWidget(self.rows["rated_bar"], 1, 2)
+        grid.addWidget(self.rows["source"], 2, 0, 1, 3)
         for column in range(3):
             grid.setColumnStretch(column, 1)
         foot = QHBoxLayout()
@@ -106,8 +117,22 @@ class BottleGroupRow(QFrame):
         column_box.addLayout(grid)
         column_box.addLayout(foot)
 
+    def offer_stock(self, stock: tuple[Supply, ...]) -> None:
+        """Offer the bottles of the stores; the choice stays."""
+        chosen = self.source.currentData()
+        self._stock = {supply.id: supply for supply in stock}
+        self.source.blockSignals(True)
+        self.source.clear()
+        self.source.addItem(self.tr("Not from the stores"), None)
+        for supply in stock:
+            self.source.addItem(" ".join(supply.name.split()), supply.id)
+        choose(self.source, chosen)
+        self.source.blockSignals(False)
+        self.rows["source"].setVisible(bool(stock))
+
     def _connect(self) -> None:
         self.count.valueChanged.connect(self.changed)
+        self.source.currentIndexChanged.connect(self._on_source)
         self.kind.currentIndexChanged.connect(self._on_kind)
         self.brim.value_changed.connect(self.changed)
         self.headspace.valueChanged.connect(self.changed)
@@ -123,6 +148,7 @@ class BottleGroupRow(QFrame):
         self.headspace.setValue(100.0 * group.headspace_share)
         self.rated.setValue(group.rated_bar or 0.0)
         self.is_test.setChecked(group.is_test)
+        choose(self.source, group.supply_id)
         self._show_rating()
 
     def group(self) -> BottleGroupWish | None:
@@ -139,7 +165,19 @@ class BottleGroupRow(QFrame):
             headspace_share=self.headspace.value() / 100.0,
             rated_bar=rated or None,
             is_test=self.is_test.isChecked(),
+            supply_id=self.source.currentData(),
         )
+
+    def _on_source(self, _index: int) -> None:
+        """Take over what the stores know of these bottles."""
+        supply = self._stock.get(self.source.currentData())
+        if supply is not None:
+            if supply.bottle_kind is not None:
+                choose(self.kind, supply.bottle_kind)
+            if supply.brim_volume_l is not None:
+                self.brim.set_value(supply.brim_volume_l)
+            self.rated.setValue(supply.rated_bar or 0.0)
+        self.changed.emit()
 
     def _on_kind(self, _index: int) -> None:
         self._show_rating()
@@ -166,6 +204,7 @@ class BottleGroups(QWidget):
         super().__init__(parent)
         self._quantities = quantities
         self.rows: list[BottleGroupRow] = []
+        self.stock: tuple[Supply, ...] = ()  # bottles of the stores
         self.add_button = QPushButton(self.tr("Add bottles"), self)
         self.add_button.setObjectName("groups_add")
         self.test_button = QPushButton(self.tr("Add a test bottle"), self)
@@ -186,6 +225,13 @@ class BottleGroups(QWidget):
         self.add_button.clicked.connect(lambda: self._add_and_focus(USUAL))
         self.test_button.clicked.connect(lambda: self._add_and_focus(TEST))
 
+    def offer_stock(self, stock: tuple[Supply, ...]) -> None:
+        """Offer the bottles of the stores in every row, and in those to come."""
+        if stock != self.stock:
+            self.stock = stock
+            for row in self.rows:
+                row.offer_stock(stock)
+
     def set_groups(self, groups: tuple[BottleGroupWish, ...]) -> None:
         """Show these rows in place of those there are."""
         for row in tuple(self.rows):
@@ -202,7 +248,7 @@ class BottleGroups(QWidget):
 
     def add(self, group: BottleGroupWish) -> BottleGroupRow:
         """Add a row."""
-        row = BottleGroupRow(self._quantities, group, self)
+        row = BottleGroupRow(self._quantities, group, self, stock=self.stock)
         row.changed.connect(self.changed)
         row.remove_wanted.connect(lambda: self._on_remove(row))
         self.rows.append(row)

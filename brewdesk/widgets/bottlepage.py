@@ -13,9 +13,9 @@ from brewdesk.widgets.bottlestand import BottleStand
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.theme import SPACE
 
-_TOPICS = (
-    Topic.BOTTLINGS | Topic.BATCHES | Topic.READINGS | Topic.PLACES | Topic.CULTURES
-) | Topic.SETTINGS
+_TOPICS = (Topic.BOTTLINGS | Topic.BATCHES | Topic.READINGS | Topic.PLACES | Topic.CULTURES) | (
+    Topic.SETTINGS | Topic.STORES
+)
 _TAB_INDENT = 10
 REFRESH_MS = 300_000  # the pressure rises slowly: every five minutes while it can be seen
 
@@ -53,7 +53,7 @@ class BottlePage(QWidget):
         self._again.setInterval(REFRESH_MS)
         self._connect()
         self.stand.refresh()
-        if not self.stand.cards():
+        if self.stand.is_empty():
             self.tabs.setCurrentWidget(self.fill)
 
     def _connect(self) -> None:
@@ -63,6 +63,7 @@ class BottlePage(QWidget):
         self._again.timeout.connect(self.stand.refresh)
         self._desk.changes.changed.connect(self._on_changed)
         self._desk.forecasts.ready.connect(self._on_forecast)
+        self._desk.fizz_forecasts.ready.connect(self._on_worked_out)
 
     def begin(self, batch_id: int) -> None:
         """Begin to bottle a batch; a draft from the same batch stays as it is."""
@@ -100,6 +101,10 @@ class BottlePage(QWidget):
     def _on_forecast(self, batch_id: int) -> None:
         if self.isVisible() and self.fill.form.batch_id() == batch_id:
             self.fill.catch_up()
+
+    def _on_worked_out(self) -> None:
+        if self.isVisible():
+            self._catch_up()
 
     def _catch_up(self) -> None:
         self.stand.refresh()

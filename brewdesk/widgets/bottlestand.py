@@ -8,8 +8,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from brewdesk.services.desk import Desk
+from brewdesk.services.fizzforecasts import BottlingView
 from brewdesk.services.records import (
     BottleCheckDraft,
+    Bottling,
     CheckKind,
     Feel,
     ImpossibleInput,
@@ -37,6 +39,8 @@ class BottleStand(QScrollArea):
         super().__init__(parent)
         self._desk = desk
         self._cards: dict[int, BottleCard] = {}
+        self._places: dict[int, QFrame] = {}  # kept for cards whose figures are to come
+        self._wanted: int | None = None  # to be gone to once its card is there
         self._paper: RunSheetDialog | None = None
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -70,29 +74,67 @@ class BottleStand(QScrollArea):
         """Return the cards, the most urgent first."""
         return tuple(self._cards.values())
 
+    def is_empty(self) -> bool:
+        """Whether no bottles stand."""
+        return not self._cards and not self._places
+
     def refresh(self) -> None:
         """Show how all bottlings stand now; what is typed on a card stays."""
         views = self._desk.fizz_forecasts.all_open()
-        kept = {view.bottling.id for view in views}
+        waiting = self._desk.fizz_forecasts.being_worked_out()
+        self._drop_all_but({view.bottling.id for view in views} | {one.id for one in waiting})
+        self._show_views(views)
+        self._show_waiting(waiting)
+        self.empty.setVisible(self.is_empty())
+        if self._wanted in self._cards:
+            self.go_to(self._wanted)
+
+    def _drop_all_but(self, kept: set[int]) -> None:
         for bottling_id in [one for one in self._cards if one not in kept]:
-            old = self._cards.pop(bottling_id)
-            self._column.removeWidget(old)
-            old.hide()
-            old.deleteLater()
+            self._let_go(self._cards.pop(bottling_id))
+
+    def _let_go(self, old: QWidget) -> None:
+        self._column.removeWidget(old)
+        old.hide()
+        old.deleteLater()
+
+    def _show_views(self, views: tuple[BottlingView, ...]) -> None:
         widest = self.fontMetrics().averageCharWidth() * _WIDEST_LETTERS
-        ordered: dict[int, BottleCard] = {}
-        for place, view in enumerate(views):
+        shown: dict[int, BottleCard] = {}
+        for view in views:
             found = self._cards.get(view.bottling.id) or self._make_card()
             found.setMaximumWidth(widest)
             found.show_view(view)
+            shown[view.bottling.id] = found
+        # A card that waits for its new figures stays where it is, and all others with it.
+        ordered = shown if self._cards.keys() <= shown.keys() else self._cards | shown
+        for place, found in enumerate(ordered.values()):
             self._column.insertWidget(place, found)
-            ordered[view.bottling.id] = found
         self._cards = ordered
-        self.empty.setVisible(not views)
+
+    def _show_waiting(self, waiting: tuple[Bottling, ...]) -> None:
+        """Keep a place for each bottling that is still being worked out."""
+        without_card = {one.id for one in waiting} - self._cards.keys()
+        for bottling_id in [one for one in self._places if one not in without_card]:
+            self._let_go(self._places.pop(bottling_id))
+        words = self.tr("Working out how much pressure they hold, and by when to chill them…")
+        for bottling in waiting:
+            known = self._cards.get(bottling.id)
+            if known is not None:
+                known.show_waiting(words)
+            if known is not None or bottling.id in self._places:
+                continue
+            place, column = card(self.widget())
+            place.setObjectName("bottle_waiting")
+            column.addWidget(plain_label(bottling.name, "heading", place))
+            column.addWidget(plain_label(words, "muted", place, wraps=True))
+            self._column.insertWidget(len(self._cards) + len(self._places), place)
+            self._places[bottling.id] = place
 
     def go_to(self, bottling_id: int) -> None:
-        """Bring one card into view, and the keyboard to it."""
+        """Bring one card into view, and the keyboard to it, as soon as it is there."""
         found = self._cards.get(bottling_id)
+        self._wanted = bottling_id if found is None else None
         if found is not None:
             self.ensureWidgetVisible(found)
             found.chill_button.setFocus()

@@ -52,6 +52,8 @@ class ChartLegend(QWidget):
 
     def set_entries(self, entries: tuple[LegendEntry, ...]) -> None:
         """Show these entries, in their order."""
+        if entries == self._entries:  # laying the page out again is seen
+            return
         self._entries = entries
         text = ", ".join(entry.text for entry in entries)
         self.setAccessibleName(self.tr("Legend: {entries}").format(entries=text) if text else "")

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QPushButton, QScrollArea, QVBoxLayout
 from brewdesk.printing.documentpainter import count_pages, page_layout, paint_document
 from brewdesk.services.paperdoc import Document
 from brewdesk.services.paperhtml import html_of
+from brewdesk.services.wholefile import write_whole
 from brewdesk.widgets.paperdialog import PDF_DPI, PageView, PaperDialog, file_name
 from brewdesk.widgets.theme import FAMILY, load_fonts
 
@@ -149,7 +150,7 @@ def write_document_html(document: Document, path: Path) -> bool:
 def _written(path: Path, data: bytes) -> bool:
     # Made whole before the file is touched: a full disk leaves no half report behind as "saved".
     try:
-        path.write_bytes(data)
+        write_whole(path, data, is_private=False)
     except OSError:
         return False
     return True

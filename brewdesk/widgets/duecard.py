@@ -45,6 +45,7 @@ class DueCard(QFrame):
     open_batch = Signal(int)
     open_culture = Signal(int)
     open_bottling = Signal(int)
+    open_supply = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -70,7 +71,8 @@ class DueCard(QFrame):
         set_role(self, _LOUD.get(item.step, "card"))
         set_role(self.done_button, "primary" if item.is_due else "")
         subjects = (item.batch, item.culture, item.bottling)
-        self.open_button.setVisible(any(subject is not None for subject in subjects))
+        has_subject = any(subject is not None for subject in subjects)
+        self.open_button.setVisible(has_subject or item.supply_id is not None)
         self.open_button.setText(self._open_words(item))
         self.warning.setText(warning)
         self.warning.setVisible(bool(warning))
@@ -84,6 +86,8 @@ class DueCard(QFrame):
     def _open_words(self, item: DueItem) -> str:
         if item.culture is not None:
             return self.tr("Open the culture")
+        if item.supply_id is not None:
+            return self.tr("Open the stores")
         return self.tr("Open the jar") if item.bottling is None else self.tr("Open the bottles")
 
     def fill_menu(self) -> None:
@@ -147,6 +151,8 @@ class DueCard(QFrame):
             self.open_culture.emit(self.item.culture.id)
         elif self.item is not None and self.item.bottling is not None:
             self.open_bottling.emit(self.item.bottling.id)
+        elif self.item is not None and self.item.supply_id is not None:
+            self.open_supply.emit(self.item.supply_id)
 
     def _on_snooze(self) -> None:
         self.fill_menu()

@@ -37,6 +37,7 @@ class DuePage(QWidget):
     open_batch = Signal(int)
     open_culture = Signal(int)
     open_bottling = Signal(int)
+    open_supply = Signal(int)
     export_wanted = Signal()
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -210,6 +211,7 @@ class DuePage(QWidget):
         card.open_batch.connect(self.open_batch)
         card.open_culture.connect(self.open_culture)
         card.open_bottling.connect(self.open_bottling)
+        card.open_supply.connect(self.open_supply)
         return card
 
     def _drop_cards(self, keep: set[int]) -> None:

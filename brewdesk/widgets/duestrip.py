@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics, QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
@@ -17,6 +19,7 @@ from brewdesk.widgets.theme import SPACE, TOUCH
 
 MINUTE_MS = 30_000
 _SHOWN = 3
+_TURN = "due_strip"
 _WIDEST_PX = 288
 _LEAST_PX = 96
 _TOPICS = Topic.REMINDERS | Topic.BATCHES | Topic.VESSELS | Topic.BOTTLINGS
@@ -72,7 +75,11 @@ class DueStrip(QWidget):
 
     def _on_changed(self, change: Change) -> None:
         if change.concerns(_TOPICS):
-            self.refresh()
+            self._desk.turns.begin(_TURN, self._refreshing())
+
+    def _refreshing(self) -> Iterator[None]:
+        self.refresh()
+        yield
 
 
 def short_words(item: DueItem) -> str:

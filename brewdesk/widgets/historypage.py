@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QShowEvent
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QHBoxLayout,
     QLineEdit,
     QPushButton,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -23,15 +27,20 @@ from brewdesk.services.searchwords import Answer, Find
 from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.wording.problems import trouble_words
 from brewdesk.services.wording.search import count_words, nothing_words
+from brewdesk.widgets.choicebar import ChoiceBar
 from brewdesk.widgets.fields import announce, plain_label
 from brewdesk.widgets.findslist import FindsList
 from brewdesk.widgets.historyfilters import HistoryFilters
 from brewdesk.widgets.historypane import HistoryPane
 from brewdesk.widgets.theme import SPACE
 
+if TYPE_CHECKING:
+    from brewdesk.widgets.lookbackpage import LookBackPage
+
 TYPING_MS = 120
 BUSY_AFTER_MS = 250
 _LEFT_SHARE = 0.4
+FIND, LOOK_BACK = "find", "look_back"
 
 
 class HistoryPage(QWidget):
@@ -54,6 +63,8 @@ class HistoryPage(QWidget):
         self._is_showing = False
         self._limit = FINDS_SHOWN
         self.answer: Answer | None = None
+        self.look_back: LookBackPage | None = None  # until it is first looked at
+        self._sides = QStackedWidget()
         self.model = FindsModel(desk.clock, self)
         self._typing = self._timer("history_typing", TYPING_MS, self.ask)
         self._busy_later = self._timer("history_busy", BUSY_AFTER_MS, self._show_busy)
@@ -62,6 +73,7 @@ class HistoryPage(QWidget):
 
     def show_subject(self, subject: Subject) -> None:
         """Show the life of one thing, whatever is looked for."""
+        self.turn_to(FIND)
         self.list.setCurrentIndex(QModelIndex())
         self.list.clearSelection()
         self.pane.show_subject(subject)
@@ -69,8 +81,25 @@ class HistoryPage(QWidget):
 
     def focus_search(self) -> None:
         """Put the keyboard into the words to look for."""
+        self.turn_to(FIND)
         self.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.search.selectAll()
+
+    def turn_to(self, side: str) -> None:
+        """Show the search ("find") or the look back ("look_back")."""
+        self.sides.set_value(side)
+        is_back = side == LOOK_BACK
+        if is_back and self.look_back is None:
+            from brewdesk.widgets.lookbackpage import LookBackPage
+
+            self.look_back = LookBackPage(self._desk)
+            self.look_back.subject_wanted.connect(self.show_subject)
+            self._sides.addWidget(self.look_back)
+        if is_back and self.look_back is not None:
+            self._sides.setCurrentWidget(self.look_back)
+        else:
+            self._sides.setCurrentIndex(0)
+        self.search.setVisible(not is_back)
 
     def ask(self) -> None:
         """Look for what is typed, through the filters as they are."""
@@ -138,18 +167,32 @@ class HistoryPage(QWidget):
         self.splitter.setStretchFactor(0, 2)
         self.splitter.setStretchFactor(1, 3)
         self._is_split = False
+        self.sides = ChoiceBar(
+            ((FIND, self.tr("Find")), (LOOK_BACK, self.tr("Look back"))), self.tr("History")
+        )
+        self.sides.setObjectName("history_sides")
+        self.sides.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        find = QWidget()
+        column = QVBoxLayout(find)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(SPACE + SPACE // 2)
+        column.addWidget(self.filters)
+        column.addWidget(self.splitter, 1)
+        self._sides.addWidget(find)
         head = QHBoxLayout()
         head.setSpacing(3 * SPACE)
         head.addWidget(plain_label(self.tr("History"), "title"))
+        head.addWidget(self.sides)
         head.addWidget(self.search, 1)
+        head.addStretch()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(3 * SPACE, 2 * SPACE, 3 * SPACE, 2 * SPACE)
         layout.setSpacing(SPACE + SPACE // 2)
         layout.addLayout(head)
-        layout.addWidget(self.filters)
-        layout.addWidget(self.splitter, 1)
+        layout.addWidget(self._sides, 1)
 
     def _connect(self) -> None:
+        self.sides.chosen.connect(self.turn_to)
         self.search.installEventFilter(self)
         self.search.textChanged.connect(self._on_typed)
         self.search.returnPressed.connect(self._on_return)
@@ -168,6 +211,7 @@ class HistoryPage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Catch up with what changed while hidden."""
         super().showEvent(event)
+        self._widen_sides()
         if not self._is_split and self.width() > 0:
             self._is_split = True
             left = round(self.width() * _LEFT_SHARE)
@@ -176,6 +220,17 @@ class HistoryPage(QWidget):
             self.filters.refresh()
             self.ask()
         self.pane.catch_up()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Give the two sides room around their words, whatever size these have."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._widen_sides()
+
+    def _widen_sides(self) -> None:
+        metrics = QFontMetrics(QApplication.font())
+        words = "".join(self.sides.button(side).text() for side in (FIND, LOOK_BACK))
+        self.sides.setMinimumWidth(metrics.horizontalAdvance(words) + 16 * SPACE)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Arrow down goes to what was found; Escape takes the words back, then the filters."""

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
-from PySide6.QtGui import QGuiApplication, QIcon, QPainter, QPixmap
+from PySide6.QtGui import QGuiApplication, QIcon, QImage, QPainter, QPixmap
 
 from brewdesk.paths import resource
 from brewdesk.widgets.theme import tokens
+
+_KEPT = 256
 
 
 def icon(name: str, colour: str | None = None, size: int = 24) -> QIcon:
@@ -19,13 +23,19 @@ def icon(name: str, colour: str | None = None, size: int = 24) -> QIcon:
 
 def pixmap(name: str, colour: str, size: int) -> QPixmap:
     """Draw the icon at the screen's own resolution."""
+    screen = QGuiApplication.primaryScreen()
+    image = _drawn(name, colour, size, screen.devicePixelRatio() if screen is not None else 1.0)
+    return QPixmap.fromImage(image)
+
+
+@lru_cache(maxsize=_KEPT)
+def _drawn(name: str, colour: str, size: int, ratio: float) -> QImage:
+    # An image, since a pixmap must not outlive the application.
     from PySide6.QtSvg import QSvgRenderer
 
     text = resource("icons", f"{name}.svg").read_text(encoding="utf-8")
     renderer = QSvgRenderer(QByteArray(text.replace("currentColor", colour).encode()))
-    screen = QGuiApplication.primaryScreen()
-    ratio = screen.devicePixelRatio() if screen is not None else 1.0
-    made = QPixmap(QSize(size, size) * ratio)
+    made = QImage(QSize(size, size) * ratio, QImage.Format.Format_ARGB32_Premultiplied)
     made.setDevicePixelRatio(ratio)
     made.fill(Qt.GlobalColor.transparent)
     painter = QPainter(made)

@@ -13,7 +13,7 @@ from brewdesk.services.shelf import JarView
 from brewdesk.services.wording.shelf import JarWords
 from brewdesk.widgets.dropmarks import paint_mark
 from brewdesk.widgets.jarlook import look_of
-from brewdesk.widgets.jarpainter import paint_jar
+from brewdesk.widgets.jarpictures import JarPictures
 from brewdesk.widgets.theme import SPACE, tokens
 
 if TYPE_CHECKING:
@@ -29,6 +29,7 @@ class JarDelegate(QStyledItemDelegate):
     def __init__(self, view: ShelfView) -> None:
         super().__init__(view)
         self._view = view
+        self._pictures = JarPictures()
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """As wide as jar and text need, as high as every other."""
@@ -45,7 +46,14 @@ class JarDelegate(QStyledItemDelegate):
         self._paint_choice(painter, box, chosen=chosen, focused=focused)
         look = look_of(jar)
         foot = QPointF(box.center().x(), box.top() + self._view.jar_area())
-        paint_jar(painter, foot, self._view.scale_px_per_cm, look, tokens())
+        self._pictures.paint(
+            painter,
+            foot,
+            self._view.scale_px_per_cm,
+            look,
+            tokens(),
+            ratio=self._view.devicePixelRatioF(),
+        )
         self._paint_words(painter, box, words)
         mark = self._view.mark_of(jar)
         if mark is not None:

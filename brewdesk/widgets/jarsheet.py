@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.desk import Desk
 from brewdesk.services.drops import Carried, CarriedKind, ChoiceKind
-from brewdesk.services.records import BatchStage, Kind
+from brewdesk.services.records import BatchStage, Kind, Verdict
 from brewdesk.services.shelf import JarView
 from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.wording.amounts import number_text
@@ -41,6 +41,8 @@ from brewdesk.widgets.shelfdrag import carried_in
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.verdictcard import VerdictCard
+
+_CURVE = "curve"
 
 
 class JarSheet(QWidget):
@@ -86,6 +88,7 @@ class JarSheet(QWidget):
         column.addWidget(self._figures)
         self._alerts = QVBoxLayout()
         self._alerts.setSpacing(SPACE)
+        self._alerts_shown: tuple[Verdict, ...] = ()
         column.addLayout(self._alerts)
         self.tabs = QTabWidget()
         self.tabs.setObjectName("jar_tabs")
@@ -253,6 +256,9 @@ class JarSheet(QWidget):
         return " · ".join(parts)
 
     def _show_alerts(self, jar: JarView) -> None:
+        if self._alerts_shown == jar.alerts:
+            return
+        self._alerts_shown = jar.alerts
         while (item := self._alerts.takeAt(0)) is not None:
             old = item.widget()
             if old is not None:
@@ -294,7 +300,6 @@ class JarSheet(QWidget):
             ("run", self._show_run_sheet),
             ("curve", self.form.set_batch),
             ("curve", self.readings.set_batch),
-            ("curve", lambda _batch_id: self.refresh_curve()),
         ]
         for key, fill in fillings:
             if key in wanted or key == "journal":
@@ -302,6 +307,10 @@ class JarSheet(QWidget):
                 if self._jar is not jar:  # another was put on show meanwhile
                     return
                 fill(batch_id)
+        if "curve" in wanted:
+            yield
+            if self._jar is jar:
+                yield from self._refreshing_curve()
 
     def _show_run_sheet(self, batch_id: int) -> None:
         self.run_sheet.set_batch(batch_id)
@@ -315,23 +324,37 @@ class JarSheet(QWidget):
 
     def refresh_curve(self) -> None:
         """Show the newest curve there is, and ask for a newer one."""
-        if not self._may_draw:
-            return
+        for _ in self._refreshing_curve():
+            pass
+
+    def _refreshing_curve(self) -> Iterator[None]:
         jar = self._jar
-        if jar is None or jar.batch is None or jar.batch.stage is not BatchStage.SOURING:
+        if not self._may_draw or jar is None or jar.batch is None:
             return
-        view = self._desk.forecasts.now(jar.batch.id)
-        if view is not None:
-            self.chart.set_view(view)
-        self._desk.forecasts.request(jar.batch.id)
+        if jar.batch.stage is not BatchStage.SOURING:
+            return
+        yield from self._drawing(jar.batch.id)
+        yield
+        if self._shows(jar.batch.id):
+            self._desk.forecasts.request(jar.batch.id)
+
+    def _drawing(self, batch_id: int) -> Iterator[None]:
+        view = self._desk.forecasts.now(batch_id)
+        yield
+        if view is None or not self._shows(batch_id):
+            return
+        for _ in self.chart.set_view_in_turns(view):
+            yield
+            if not self._shows(batch_id):
+                return
+
+    def _shows(self, batch_id: int) -> bool:
+        jar = self._jar
+        return jar is not None and jar.batch is not None and jar.batch.id == batch_id
 
     def _on_forecast_ready(self, batch_id: int) -> None:
-        jar = self._jar
-        if not self._may_draw or jar is None or jar.batch is None or jar.batch.id != batch_id:
-            return
-        view = self._desk.forecasts.now(batch_id)
-        if view is not None:
-            self.chart.set_view(view)
+        if self._may_draw and self._shows(batch_id):
+            self._desk.turns.begin(_CURVE, self._drawing(batch_id))
 
     # --- acting ----------------------------------------------------------------------
 

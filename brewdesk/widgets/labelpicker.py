@@ -1,4 +1,4 @@
-"""Choose what gets a label: jars, batches, cultures; several at once, copies of each."""
+"""Choose what gets a label: jars, bottles, batches, cultures; several at once, copies of each."""
 
 from __future__ import annotations
 
@@ -19,7 +19,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.models.labelpicks import COPIES, MOST_COPIES, NAME, STAGE, LabelPicksModel
+from brewdesk.models.labelpicks import (
+    COPIES,
+    MOST_COPIES,
+    NAME,
+    STAGE,
+    LabelPicksModel,
+    usual_copies,
+)
 from brewdesk.models.rowtable import ROW_ROLE, Index
 from brewdesk.paths import resource
 from brewdesk.services.labels import LabelFacts
@@ -28,11 +35,14 @@ from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.theme import SPACE, theme, tokens
 
 _STAGE_SHARE = 0.4
-GROUPS = ("vessel", "batch", "culture")
+GROUPS = ("vessel", "bottling", "batch", "culture")
 
 
 class LabelPicker(QWidget):
-    """Three lists with ticks. ``changed`` fires when what is picked changes."""
+    """Four lists with ticks. ``changed`` fires when what is picked changes.
+
+    Until the maker ticks or unticks anything, what a label is most likely wanted for is ticked.
+    """
 
     changed = Signal()
 
@@ -40,8 +50,10 @@ class LabelPicker(QWidget):
         super().__init__(parent)
         self.picked: dict[str, int] = {}
         self._facts: dict[str, LabelFacts] = {}
+        self._is_chosen_by_maker = False
         titles = {
             "vessel": self.tr("Jars"),
+            "bottling": self.tr("Bottles"),
             "batch": self.tr("Batches"),
             "culture": self.tr("Cultures"),
         }
@@ -56,7 +68,7 @@ class LabelPicker(QWidget):
         self.tables: dict[str, PickTable] = {}
         for group in GROUPS:
             model = LabelPicksModel(self.picked, self)
-            model.picked_changed.connect(self._on_picked)
+            model.picked_changed.connect(self._on_picked_by_maker)
             table = PickTable(model, self)
             table.setObjectName(f"label_{group}_list")
             table.setAccessibleName(titles[group])
@@ -68,7 +80,7 @@ class LabelPicker(QWidget):
         self._lay_out()
         self.groups.chosen.connect(lambda group: self.show_group(str(group)))
         self.find_line.textChanged.connect(self._on_find)
-        self.none.clicked.connect(lambda: self.pick_only(()))
+        self.none.clicked.connect(self._on_none)
         self._on_picked()
 
     def _lay_out(self) -> None:
@@ -99,8 +111,27 @@ class LabelPicker(QWidget):
 
     def pick_only(self, keys: tuple[str, ...]) -> None:
         """Tick these records and no others."""
+        self._is_chosen_by_maker = True
+        self._tick(keys)
+
+    def pick_likely(self) -> None:
+        """Tick what a label is most likely wanted for, unless the maker has chosen.
+
+        That are the bottles filled within a day; without any, the batches that sour.
+        """
+        if self._is_chosen_by_maker:
+            return
+        for group in ("bottling", "batch"):
+            rows = (row for row in self._facts.values() if row.record == group)
+            keys = tuple(row.key for row in rows if row.is_likely)
+            if keys:
+                break
+        self._tick(keys)
+
+    def _tick(self, keys: tuple[str, ...]) -> None:
         self.picked.clear()
-        self.picked.update({key: 1 for key in keys if key in self._facts})
+        known = [self._facts[key] for key in keys if key in self._facts]
+        self.picked.update({row.key: usual_copies(row) for row in known})
         for model in self.models.values():
             model.refresh()
         if keys:
@@ -118,12 +149,25 @@ class LabelPicker(QWidget):
         if not labels:
             return self.tr("Tick what is to get a label.")
         if labels == 1:
-            return self.tr("1 label in all.")
-        return self.tr("{count} labels in all.").format(count=labels)
+            words = self.tr("1 label in all.")
+        else:
+            words = self.tr("{count} labels in all.").format(count=labels)
+        if self._is_chosen_by_maker:
+            return words
+        if any(key.startswith("bottling:") for key in self.picked):
+            return words + " " + self.tr("Bottles filled lately are ticked for you.")
+        return words + " " + self.tr("What sours now is ticked for you.")
 
     def _on_find(self, text: str) -> None:
         for table in self.tables.values():
             table.filter(text)
+
+    def _on_none(self) -> None:
+        self.pick_only(())
+
+    def _on_picked_by_maker(self) -> None:
+        self._is_chosen_by_maker = True
+        self._on_picked()
 
     def _on_picked(self) -> None:
         labels = sum(self.picked.values())
@@ -220,7 +264,7 @@ class PickTable(QTableView):
         index = self.currentIndex()
         row = index.data(ROW_ROLE) if index.isValid() else None
         if event.key() == Qt.Key.Key_Space and isinstance(row, LabelFacts):
-            self._rows.pick(row, 0 if self._rows.is_picked(row) else 1)
+            self._rows.pick(row, 0 if self._rows.is_picked(row) else usual_copies(row))
             return
         if index.isValid() and event.text().isdigit():  # copies, wherever in the row one stands
             self.setCurrentIndex(index.siblingAtColumn(COPIES))

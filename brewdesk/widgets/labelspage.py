@@ -21,10 +21,17 @@ from PySide6.QtWidgets import (
 from brewdesk.printing.sheetpainter import LabelJob, SheetPainter
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
-from brewdesk.services.labels import OFFERED, LabelContent, LabelFacts, LabelField, label_content
+from brewdesk.services.labels import (
+    LabelContent,
+    LabelFacts,
+    LabelField,
+    LabelKind,
+    label_content,
+)
+from brewdesk.services.labelsample import sample_facts
 from brewdesk.services.labelsheets import LabelChoices
 from brewdesk.services.records import StoreTrouble
-from brewdesk.services.wording.labels import fit_note_words
+from brewdesk.services.wording.labels import fit_note_words, sample_words
 from brewdesk.services.wording.problems import trouble_words
 from brewdesk.widgets.fields import announce, plain_label
 from brewdesk.widgets.handoverwords import feed_by
@@ -38,7 +45,14 @@ from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import FAMILY, SPACE, load_fonts
 
 PREVIEW_DELAY_MS = 60
-_TOPICS = Topic.CULTURES | Topic.VESSELS | Topic.BATCHES | Topic.SETTINGS | Topic.FORECASTS
+_TOPICS = (
+    Topic.BOTTLINGS
+    | Topic.CULTURES
+    | Topic.VESSELS
+    | Topic.BATCHES
+    | Topic.SETTINGS
+    | Topic.FORECASTS
+)
 _NOTES_SHOWN = 4
 _NAME_SHOWN = 40
 _LEFT_PX = 430
@@ -58,7 +72,7 @@ class LabelsPage(QWidget):
         self._is_stale = True
         self._wanted: tuple[str, ...] | None = None
         self._files: QFileDialog | None = None
-        self._feed_by: dict[str, LabelFacts] = {}
+        self._completed: dict[str, LabelFacts] = {}
         self.setObjectName("labels_page")
         load_fonts()
         self.picker = LabelPicker(self)
@@ -171,7 +185,7 @@ class LabelsPage(QWidget):
         self.sheet.test_wanted.connect(
             lambda: self.printing.open(CalibrationPage(self.sheet.sheet()))
         )
-        self.printing.other_paper.connect(self._on_other_paper)
+        self.printing.painted.connect(self._on_painted)
         self.print.clicked.connect(self._on_print)
         self.save.clicked.connect(self._on_save)
         self._desk.changes.changed.connect(self._on_changed)
@@ -190,7 +204,7 @@ class LabelsPage(QWidget):
         self._keep_choices()
 
     def begin(self, record: str, record_id: int) -> None:
-        """Label this one record: "vessel", "batch" or "culture"."""
+        """Label this one record: "vessel", "bottling", "batch" or "culture"."""
         self._wanted = (f"{record}:{record_id}",)
         self._is_stale = True
         self.tabs.setCurrentWidget(self.words)
@@ -203,15 +217,18 @@ class LabelsPage(QWidget):
         sources = self._desk.label_sources
         rows = {
             "vessel": sources.jars(),
+            "bottling": sources.bottlings(),
             "batch": sources.batches(),
             "culture": sources.cultures(),
         }
-        self._feed_by.clear()
+        self._completed.clear()
         self._stack.setCurrentIndex(0 if any(rows.values()) else 1)
         self.picker.set_rows(rows)
         wanted, self._wanted = self._wanted, None
         if wanted is not None:
             self.picker.pick_only(wanted)
+        else:
+            self.picker.pick_likely()
         self.draw()
 
     def labels(self) -> tuple[LabelContent, ...]:
@@ -233,10 +250,18 @@ class LabelsPage(QWidget):
         )
         self.painter = SheetPainter(job, FAMILY)
         self.sheet.grid.set_labels(len(labels))
-        self.preview.set_painter(self.painter)
+        self.preview.set_painter(self.painter if labels else self._sample_painter(job))
         for button in (self.print, self.save):
             button.setEnabled(bool(labels))
         self._show_notes()
+
+    def _sample_painter(self, job: LabelJob) -> SheetPainter:
+        """Show how labels look before anything is ticked: invented ones, and marked so."""
+        kind = self.words.chosen_kind()
+        kinds = (kind,) if kind is not None else tuple(LabelKind)
+        now = self._desk.clock.now()
+        samples = tuple(self._content(sample_facts(each, now)) for each in kinds)
+        return SheetPainter(replace(job, labels=samples, start=0, stamp=sample_words()), FAMILY)
 
     def _content(self, facts: LabelFacts) -> LabelContent:
         return label_content(
@@ -245,19 +270,23 @@ class LabelsPage(QWidget):
             pantry_uid=self._desk.store.info.uid,
             kind=self.words.chosen_kind(),
             hidden=self.words.hidden(),
-            own=self.words.own(facts.key),
+            own=self.words.all_own(facts),
             show=self._desk.quantities.show,
         )
 
     def _complete(self, facts: LabelFacts) -> LabelFacts:
-        """Add by when a culture wants food: it is reckoned only for what is labelled."""
-        kind = self.words.chosen_kind() or facts.kind
-        if facts.record != "culture" or LabelField.FEED_BY not in OFFERED[kind]:
+        """Add what is reckoned only for what is labelled: by when to feed, by when to chill."""
+        if facts.key not in self._completed:
+            self._completed[facts.key] = self._reckoned(facts)
+        return self._completed[facts.key]
+
+    def _reckoned(self, facts: LabelFacts) -> LabelFacts:
+        if facts.record == "bottling":
+            return self._desk.label_sources.with_danger(facts)
+        if facts.record != "culture":
             return facts
-        if facts.key not in self._feed_by:
-            culture = self._desk.cultures.get(facts.record_id)
-            self._feed_by[facts.key] = replace(facts, feed_by=feed_by(self._desk, culture))
-        return self._feed_by[facts.key]
+        culture = self._desk.cultures.get(facts.record_id)
+        return replace(facts, feed_by=feed_by(self._desk, culture))
 
     def _show_notes(self) -> None:
         """Say what does not stand on the labels as it should."""
@@ -265,6 +294,13 @@ class LabelsPage(QWidget):
             fit_note_words(note.reason, note.field.value, _shortened(content))
             for content, note in self.painter.notes()
         ]
+        if not self.painter.job.labels:
+            told = [
+                self.tr(
+                    "Nothing is ticked yet. These are samples with invented words; they are not "
+                    "printed."
+                )
+            ]
         shown = told[:_NOTES_SHOWN]
         if len(told) > len(shown):
             more = self.tr("And {count} more.").format(count=len(told) - len(shown))
@@ -336,6 +372,8 @@ class LabelsPage(QWidget):
         """Write the labels to ``path`` and say how that went."""
         self.draw()
         self._keep_choices()
+        if not self.painter.job.labels:  # unticked while the file was being chosen
+            return
         if write_pdf(LabelPages(self.painter, self.title()), Path(path)):
             text = self.tr("Saved as {file}").format(file=Path(path).name)
         else:
@@ -345,13 +383,17 @@ class LabelsPage(QWidget):
         self.said.setText(text)
         announce(self.said, text)
 
-    def _on_other_paper(self) -> None:
+    def _on_painted(self, has_paper: bool) -> None:
+        """Tell of a printer without the sheet's paper; one chosen after it may have it."""
         text = self.tr(
-            "The printer is set to another paper size than this sheet. Choose the sheet's paper "
-            "in the print dialog, or the labels will be in the wrong place."
+            "The printer does not have the paper of this sheet. Choose another printer, or the "
+            "labels will be in the wrong place."
         )
-        self.said.setText(text)
-        announce(self.said, text)
+        if not has_paper:
+            self.said.setText(text)
+            announce(self.said, text)
+        elif self.said.text() == text:
+            self.said.setText("")
 
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(_TOPICS):

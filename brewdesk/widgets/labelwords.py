@@ -24,6 +24,7 @@ from brewdesk.services.labels import (
     LabelField,
     LabelKind,
     field_texts,
+    inherited,
 )
 from brewdesk.services.wording.labels import field_words, kind_words
 from brewdesk.widgets.fields import FieldRow, choose, plain_label
@@ -144,6 +145,15 @@ class LabelWords(QWidget):
         words = self.texts.get(key, {})
         return {known[name]: text for name, text in words.items() if name in known}
 
+    def all_own(self, facts: LabelFacts) -> dict[LabelField, str]:
+        """Return the maker's words for a record, those for its batch among them."""
+        return inherited(facts, self.texts) | self.own(facts.key)
+
+    def _recorded(self, facts: LabelFacts) -> dict[LabelField, str]:
+        """Return the texts as the record has them, or the batch it is from."""
+        texts = field_texts(facts, self._zone) if self._zone is not None else {}
+        return texts | inherited(facts, self.texts)
+
     def restore(self, kind: str, hidden: tuple[str, ...], texts: dict[str, dict[str, str]]) -> None:
         """Put back what was chosen last."""
         self._is_filling = True
@@ -175,7 +185,7 @@ class LabelWords(QWidget):
         facts = self._facts.get(str(self.whose.currentData()))
         kinds = self._kinds(facts)
         offered = frozenset().union(*(OFFERED[kind] for kind in kinds))
-        texts = field_texts(facts, self._zone) if facts is not None and self._zone else {}
+        texts = self._recorded(facts) if facts is not None else {}
         own = self.own(facts.key) if facts is not None else {}
         for each, box in self.boxes.items():
             box.setVisible(each in offered)
@@ -211,7 +221,7 @@ class LabelWords(QWidget):
         if facts is None or self._zone is None:
             return
         words = self.texts.pop(facts.key, {})  # and in again at the end: the newest are kept
-        if text == field_texts(facts, self._zone)[each]:
+        if text == self._recorded(facts).get(each, ""):
             words.pop(each.value, None)
         else:
             words[each.value] = text

@@ -24,8 +24,10 @@ from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.windowmemory import WindowMemory
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.alarms import time_up_words
+from brewdesk.services.wording.backups import backup_failed_words
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.reminders import clock_moved_words
+from brewdesk.services.wording.starting import read_only_words
 from brewdesk.widgets import windowreturn
 from brewdesk.widgets.actions import build_actions, offer
 from brewdesk.widgets.enterpress import EnterPress
@@ -45,6 +47,7 @@ if TYPE_CHECKING:
     from brewdesk.widgets.historypage import HistoryPage
     from brewdesk.widgets.labelspage import LabelsPage
     from brewdesk.widgets.planpage import PlanPage
+    from brewdesk.widgets.storespage import StoresPage
 
 MINUTE_MS = 60_000
 _WORTH_SAYING_S = 3_600.0  # by which the clock was put back
@@ -56,6 +59,7 @@ class MainWindow(QMainWindow):
     quit_wanted = Signal()
     demo_wanted = Signal()
     store_wanted = Signal(object)  # the path of another pantry, to open in a window of its own
+    restore_wanted = Signal(object)  # the backup to go back to; the window has to close for it
     test_notice_wanted = Signal()
 
     def __init__(self, desk: Desk, theme: Theme, *, is_demo: bool = False) -> None:
@@ -65,6 +69,7 @@ class MainWindow(QMainWindow):
         self._is_demo = is_demo
         self._alarm_batch_id: int | None = None  # whose run sheet the notice bar opens
         self._doubts_clock = False  # and the notice bar asks about it
+        self._has_lost_file = False  # and the notice bar offers to save what is open
         # Both are set by the tray's owner: whether closing only puts the window away, and how.
         self.may_hide: Callable[[], bool] = lambda: False
         self.hide_away: Callable[[], None] = self.hide
@@ -93,6 +98,7 @@ class MainWindow(QMainWindow):
         self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._minute.setInterval(MINUTE_MS)
         self._minute.timeout.connect(self._on_minute)
+        desk.fizz_forecasts.ready.connect(self._refresh_bottle_count)
         self._was_hidden = False
 
     def _connect(self) -> None:
@@ -150,7 +156,11 @@ class MainWindow(QMainWindow):
             "places": self.dialogs.show_places,
             "past": self.dialogs.show_past,
             "retired": self.dialogs.show_retired,
+            "backups": lambda: self.dialogs.show_backups(
+                self.restore_wanted.emit, self.store_wanted.emit
+            ),
             "backup": self.back_up,
+            "copy": lambda: self.dialogs.copy_everything(self.store_wanted.emit),
             "calendar": self.dialogs.export_calendar,
             "export": self.dialogs.export_everything,
             "import": lambda: self.dialogs.bring_in(self.store_wanted.emit),
@@ -196,7 +206,10 @@ class MainWindow(QMainWindow):
             "show_bottles": lambda: self.show_page("bottles"),
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
+            "show_stores": lambda: self.show_page("stores"),
+            "show_trials": lambda: self.show_page("trials"),
             "show_history": lambda: self.show_page("history"),
+            "look_back": self.look_back,
             "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
@@ -322,13 +335,29 @@ class MainWindow(QMainWindow):
             self.open_culture(item.culture.id)
         elif item.bottling is not None:
             self.open_bottling(item.bottling.id)
+        elif item.supply_id is not None:
+            self.open_supply(item.supply_id)
         else:
             self.show_page("due")
+
+    def open_supply(self, supply_id: int) -> None:
+        """Show one supply of the stores."""
+        self.show_page("stores")
+        cast("StoresPage", self.page("stores")).show_supply(supply_id)
 
     def show_history(self, subject: Subject) -> None:
         """Show the whole life of a batch, a culture, a vessel or a place."""
         self.show_page("history")
         cast("HistoryPage", self.page("history")).show_subject(subject)
+
+    def show_batch_history(self, batch_id: int) -> None:
+        """Show the whole life of a batch."""
+        self.show_history(Subject(SubjectKind.BATCH, batch_id))
+
+    def look_back(self) -> None:
+        """Show what the pantry has learned."""
+        self.show_page("history")
+        cast("HistoryPage", self.page("history")).turn_to("look_back")
 
     def make_label(self, record: str, record_id: int) -> None:
         """Go to the labels with one record chosen: "vessel", "batch" or "culture"."""
@@ -372,7 +401,15 @@ class MainWindow(QMainWindow):
 
     def tell_trouble(self, trouble: StoreTrouble) -> None:
         """Say what kept the store from doing what was asked."""
-        self.notice.say(trouble_words(trouble), "danger")
+        if trouble.code in ("file_gone", "file_replaced"):
+            self._has_lost_file = True
+            self.notice.say(
+                trouble_words(trouble), "danger", answer=self.tr("Save what is open as a copy…")
+            )
+            return
+        is_known = trouble.code == "read_only" and self._desk.store.is_read_only
+        words = read_only_words() if is_known else trouble_words(trouble)
+        self.notice.say(words, "warn" if is_known else "danger")
 
     def tell_fault(self, first_line: str) -> None:
         """Say that the program itself made a mistake."""
@@ -443,7 +480,10 @@ class MainWindow(QMainWindow):
         self.notice.say(f"{batch.name}: {time_up_words(step.kind)}", "warn", can_open=True)
 
     def _on_notice_opened(self) -> None:
-        if self._doubts_clock:
+        if self._has_lost_file:
+            self._has_lost_file = False
+            self.dialogs.save_what_is_open(self.notice.say)
+        elif self._doubts_clock:
             self._attempt(self._desk.reminder_clock.trust_clock)
         elif self._alarm_batch_id is not None:
             self._open_run_sheet(self._alarm_batch_id)
@@ -484,6 +524,14 @@ class MainWindow(QMainWindow):
             self.tell_trouble(error)
         else:
             self.tell_fault(str(error))
+
+    def tell_backup_failed(self, error: BaseException) -> None:
+        """Say that the day's backup was not made, and how old the last one is."""
+        why = trouble_words(error) if isinstance(error, StoreTrouble) else str(error)
+        clock = self._desk.clock
+        made = self._desk.store.backups()
+        last = made[0].made_at if made else None
+        self.notice.say(backup_failed_words(why, last, clock.now(), clock.zone()))
 
     def showEvent(self, event: QShowEvent) -> None:
         """Keep the words true while they can be seen."""

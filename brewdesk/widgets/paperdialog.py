@@ -28,12 +28,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from brewdesk.services.wholefile import write_whole
 from brewdesk.widgets.fields import plain_label
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import FAMILY, SPACE, load_fonts
 
 PDF_DPI = 600
 _INCH_MM = 25.4
+_NAME_BYTES = 120  # half of what file systems take: an ending and a folder's own limits come on top
+# Windows takes these for devices, whatever their ending:
+# https://learn.microsoft.com/windows/win32/fileio/naming-a-file
+_DEVICES = frozenset(
+    ("CON", "PRN", "AUX", "NUL", *(f"{port}{n}" for port in ("COM", "LPT") for n in range(1, 10)))
+)
 _PAGE_WIDTH_PX = 620  # on screen, so that the smallest print can still be read
 
 
@@ -181,6 +188,12 @@ class PageView(QWidget):
         self.setAccessibleName(sheet.title)
         self.set_paper(self._size)
 
+    def show_sheet(self, sheet: Paper) -> None:
+        """Show another sheet on the same paper."""
+        self._sheet = sheet
+        self.setAccessibleName(sheet.title)
+        self.set_paper(self._size)
+
     def set_paper(self, size: QPageSize.PageSizeId) -> None:
         """Show the sheet on this paper."""
         self._size = size
@@ -240,7 +253,7 @@ def write_page(
     painter.end()
     # Painted whole before the file is touched: a full disk leaves no half page behind as "saved".
     try:
-        path.write_bytes(buffer.data().data())
+        write_whole(path, bytes(buffer.data().data()), is_private=False)
     except OSError:
         return False
     return True
@@ -249,4 +262,8 @@ def write_page(
 def file_name(title: str, otherwise: str = "page") -> str:
     """Return a file name made from a title, without signs that file systems refuse."""
     kept = "".join(sign if sign.isalnum() or sign in " -_" else "_" for sign in title).strip()
+    while len(kept.encode("utf-8")) > _NAME_BYTES:
+        kept = kept[:-1].rstrip()
+    if kept.upper() in _DEVICES:
+        kept += "_"
     return f"{kept or otherwise}.pdf"

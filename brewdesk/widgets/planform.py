@@ -31,6 +31,7 @@ from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.cultureentry import CultureEntry
 from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
 from brewdesk.widgets.plandefaults import first_culture, first_wish, free_vessels
+from brewdesk.widgets.planstores import PlanStores
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.teastrength import TeaStrengthEdit
 from brewdesk.widgets.theme import SPACE
@@ -78,6 +79,7 @@ class PlanForm(QWidget):
         self.tea = TeaStrengthEdit(self._desk.quantities, 2.0, self)
         self.tea.line.setObjectName("plan_tea")
         self.culture = CultureEntry(self._desk, self)
+        self.stores = PlanStores(self._desk, self)
         self.taste = _combo("plan_starter_taste", self)
         self.taste.addItem(self.tr("Not tasted"), None)
         for taste in StarterTaste:
@@ -134,6 +136,7 @@ class PlanForm(QWidget):
             ),
             "bag_g": FieldRow(tr("Tea in one bag"), edits["bag_g"], self),
             "culture_id": self.culture.row,
+            **self.stores.rows,
         }
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -153,6 +156,7 @@ class PlanForm(QWidget):
         grid.addWidget(self.rows["sugar_g_per_l"], 1, 1)
         grid.addWidget(self.rows["tea_kind"], 2, 0)
         grid.addWidget(self.rows["tea_g_per_l"], 2, 1)
+        grid.addWidget(self.stores, 3, 0, 1, 2)
         column.addLayout(grid)
         _end_with_messages(column)
         return frame
@@ -197,6 +201,7 @@ class PlanForm(QWidget):
             self.tea.entry,
             self.tea.units.button(False),
             self.tea.units.button(True),
+            *self.stores.combos.values(),
             self.culture.combo,
             self.culture.new,
             edits["target_start_ph"],
@@ -220,6 +225,7 @@ class PlanForm(QWidget):
         self.taste.currentIndexChanged.connect(self._on_entry)
         self.name.textChanged.connect(self._on_name)
         self.culture.changed.connect(self._on_entry)
+        self.stores.changed.connect(self._on_entry)
         self._quantities["bag_g"].value_changed.connect(self._on_bag)
 
     # filling
@@ -239,6 +245,7 @@ class PlanForm(QWidget):
         choose(self.vessel, chosen)
         self._is_filling = was_filling
         self.culture.reload()
+        self.stores.reload()
         if self.vessel_id() != chosen:
             self._fill_for_vessel()
         elif chosen is not None:
@@ -252,6 +259,7 @@ class PlanForm(QWidget):
         choose(self.vessel, vessel_id)
         self._forget_typing()
         self._fill_for_vessel()
+        self.stores.begin(None, self._tea_kind())
 
     def begin_edit(self, batch: Batch) -> None:
         """Fill the form with a plan to be changed."""
@@ -266,6 +274,7 @@ class PlanForm(QWidget):
         self._fill(wish)
         self.name.setText(batch.name)
         self.culture.choose(batch.culture_id)
+        self.stores.begin(batch, batch.tea_kind)
 
     def choose_vessel(self, vessel_id: int) -> None:
         """Choose a vessel; what was typed elsewhere stays."""
@@ -398,6 +407,7 @@ class PlanForm(QWidget):
         for row in self.rows.values():
             row.set_problem("")
         self.culture.hint()
+        self.stores.show_needs(None)
 
     def refresh_units(self) -> None:
         """Show untouched amounts in the unit the maker has chosen since."""
@@ -433,6 +443,7 @@ class PlanForm(QWidget):
     def _on_tea_kind(self, _index: int) -> None:
         if not self._is_filling:
             self._suggest_name()
+            self.stores.follow_tea(self._tea_kind())
             self.changed.emit()
 
     def _on_name(self, _text: str) -> None:

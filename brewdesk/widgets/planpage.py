@@ -16,6 +16,7 @@ from brewdesk.widgets.fields import announce, card, plain_label
 from brewdesk.widgets.jarpainter import JarLook
 from brewdesk.widgets.jarpreview import JarPreview
 from brewdesk.widgets.planform import PlanForm
+from brewdesk.widgets.planstores import Needs
 from brewdesk.widgets.printrunsheet import RunSheetDialog
 from brewdesk.widgets.runsheetwords import run_sheet
 from brewdesk.widgets.stylesheet import set_role
@@ -24,6 +25,7 @@ from brewdesk.widgets.twocolumns import TwoColumns
 from brewdesk.widgets.vesselform import VesselDialog
 
 REPLAN_DELAY_MS = 80
+_TOPICS = Topic.VESSELS | Topic.CULTURES | Topic.BATCHES | Topic.SETTINGS | Topic.STORES
 
 
 class PlanPage(QWidget):
@@ -245,6 +247,8 @@ class PlanPage(QWidget):
             return
         self._say("")
         self._plan, self._wish = plan, wish
+        needs = Needs(tea_g=plan.tea_g, tea_bags=plan.tea_bags, sugar_g=plan.sugar_g)
+        self.form.stores.show_needs(needs)
         self.amounts.show_plan(plan, wish)
 
     def _reckon(self, wish: Wish) -> Plan:
@@ -296,13 +300,19 @@ class PlanPage(QWidget):
         editing = self.form.editing()
         batches = self._desk.batches
         culture_id, name = self.form.culture_id(), self.form.batch_name()
+        supplies = self.form.stores.supplies()
         try:
             if editing is None:
-                batch = batches.plan(vessel_id, culture_id, name, wish)
+                batch = batches.plan(vessel_id, culture_id, name, wish, supplies=supplies)
             else:
                 with self._mark.keeping():
                     batch = batches.edit_plan(
-                        editing.id, vessel_id=vessel_id, culture_id=culture_id, name=name, wish=wish
+                        editing.id,
+                        vessel_id=vessel_id,
+                        culture_id=culture_id,
+                        name=name,
+                        wish=wish,
+                        supplies=supplies,
                     )
         except ImpossibleInput as problem:
             self._say_beside(problem, go_there=True)
@@ -356,7 +366,7 @@ class PlanPage(QWidget):
     # staying up to date
 
     def _on_changed(self, change: Change) -> None:
-        if not change.concerns(Topic.VESSELS | Topic.CULTURES | Topic.BATCHES | Topic.SETTINGS):
+        if not change.concerns(_TOPICS):
             return
         if self.isVisible():
             self._catch_up()

@@ -16,6 +16,7 @@ from brewdesk.printing.sheetpainter import (
     ruler_mm,
 )
 from brewdesk.services.labelgeometry import LabelSheet
+from brewdesk.services.wholefile import write_whole
 from brewdesk.services.wording.labels import ruler_words, test_page_words
 from brewdesk.widgets.theme import FAMILY, load_fonts
 
@@ -90,7 +91,7 @@ def write_pdf(pages: Printable, path: Path) -> bool:
         return False
     # Painted whole before the file is touched: a full disk leaves no half page behind as "saved".
     try:
-        path.write_bytes(buffer.data().data())
+        write_whole(path, bytes(buffer.data().data()), is_private=False)
     except OSError:
         return False
     return True
@@ -104,9 +105,9 @@ def is_other_paper(printer: QPrinter, sheet: LabelSheet) -> bool:
 
 
 class LabelPrinting(QObject):
-    """Opens the desktop's print preview. ``other_paper`` says that paper and sheet differ."""
+    """Opens the desktop's print preview. ``painted`` says whether the printer has the paper."""
 
-    other_paper = Signal()
+    painted = Signal(bool)
 
     def __init__(self, window: QWidget) -> None:
         super().__init__(window)
@@ -130,9 +131,10 @@ class LabelPrinting(QObject):
         preview.open()
 
     def paint(self, pages: Printable, printer: QPrinter) -> None:
-        """Put the pages on a printer, and tell if its paper is another."""
+        """Put the pages on a printer, and tell whether it has the sheet's paper."""
         load_fonts()
-        printer.setFullPage(True)  # counted from the paper's corner, whatever its margins are
+        # The print dialog puts the printer's usual paper in place of the sheet's, unasked. The
+        # layout counts from the paper's corner, whatever the printer's margins are.
+        printer.setPageLayout(page_layout(pages.sheet))
         pages.paint_all(printer)
-        if is_other_paper(printer, pages.sheet):
-            self.other_paper.emit()
+        self.painted.emit(not is_other_paper(printer, pages.sheet))

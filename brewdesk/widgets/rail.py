@@ -21,6 +21,7 @@ from brewdesk.widgets.theme import SPACE, tokens
 
 RAIL_PX = 92
 ICON_PX = 26
+_MANY = 10  # pages that a low window has no room for if the buttons are tall
 
 
 class RailButton(QPushButton):
@@ -117,7 +118,8 @@ class Rail(QFrame):
         names = [f"{text} · 9" for text in self._texts.values()]
         wide = max(metrics.horizontalAdvance(name) for name in names) + 2 * SPACE
         side = max(RAIL_PX - SPACE - 1, wide)
+        room = 2 * SPACE if metrics.height() < ICON_PX else SPACE  # large type: all must fit
         for made in self.buttons.values():
             made.ensurePolished()  # later on the style sheet would set other heights
-            made.setFixedSize(side, ICON_PX + metrics.height() + 3 * SPACE)
+            made.setFixedSize(side, ICON_PX + metrics.height() + room)
         self.setFixedWidth(side + SPACE + 1)

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from brewdesk.services.batchreport import batch_facts
 from brewdesk.services.desk import Desk
+from brewdesk.services.lookbackview import LookBackView
 from brewdesk.services.paperdoc import Document
 from brewdesk.services.wording.batchreport import batch_report
+from brewdesk.services.wording.lookbackreport import look_back_report
 from brewdesk.widgets.documentdialog import DocumentDialog
 
 
@@ -40,5 +44,17 @@ def process_log_dialog(document: Document, parent: QWidget | None) -> DocumentDi
         document,
         name="process_log",
         save_title=QCoreApplication.translate("Reports", "Save the process log as PDF"),
+        parent=parent,
+    )
+
+
+def look_back_dialog(
+    desk: Desk, view: LookBackView, filters: Sequence[str], parent: QWidget | None
+) -> DocumentDialog:
+    """Make the preview of a look back; ``filters`` are the names of those in use."""
+    return DocumentDialog(
+        look_back_report(view, filters, desk.quantities.show, desk.clock.zone()),
+        name="look_back",
+        save_title=QCoreApplication.translate("Reports", "Save the look back as PDF"),
         parent=parent,
     )

@@ -14,9 +14,11 @@ from PySide6.QtWidgets import (
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
+from brewdesk.services.money import known_currencies, own_currency
 from brewdesk.services.settings import (
     CALENDAR_PATH,
     CLOSE_TO_TRAY,
+    CURRENCY,
     DESK_NAME,
     LEARN_TASTE,
     REMINDERS_HERE,
@@ -127,6 +129,13 @@ class SettingsPage(QWidget):
                 ],
             ),
         ]
+        sections.append(
+            (
+                self.tr("Money"),
+                self.tr("Prices keep the currency they were typed in; nothing is converted."),
+                [key for key in (CURRENCY.key,) if key in declared],
+            )
+        )
         outside = [key for key in OUTSIDE_KEYS if key in declared]
         desks = [key for key in DESK_KEYS if key in declared]
         placed = {*outside, *desks, *(key for _, _, keys in sections for key in keys)}
@@ -236,8 +245,8 @@ class SettingsPage(QWidget):
             ).format(folder=folder.parent / "backups")
         return self.tr(
             "Nothing leaves this computer. Backups are kept beside this file. Photos lie "
-            "in a folder of their own beside it, {folder}; backups do not hold them, so "
-            "copy that folder too."
+            "in a folder of their own beside it, {folder}; backups do not hold them. "
+            "“Copy everything to a folder” in the Pantry menu takes both along."
         ).format(folder=folder.name)
 
     def _words(self) -> dict[str, dict[object, str]]:
@@ -248,11 +257,16 @@ class SettingsPage(QWidget):
                 "dark": self.tr("Dark"),
             },
             "text_scale": scale_words(),
+            CURRENCY.key: self._currency_words(),
             "rest_feed_days": self._every((14, 21, 28, 42, 56)),
             "rest_top_up_days": self._every((7, 14, 21, 28)),
             "calibrate_days": self._every((7, 14, 30)),
             "": {"zone": self.tr("As the computer")},
         }
+
+    def _currency_words(self) -> dict[object, str]:
+        own = self.tr("As the computer ({code})").format(code=own_currency())
+        return {"": own, **{code: code for code in known_currencies()}}
 
     def _every(self, days: tuple[int, ...]) -> dict[object, str]:
         return {float(count): self.tr("Every {count} days").format(count=count) for count in days}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from PySide6.QtCore import QPoint, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QPoint, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -31,11 +31,11 @@ from brewdesk.widgets.placebutton import PlaceButton
 from brewdesk.widgets.shelfcarrier import ShelfCarrier
 from brewdesk.widgets.shelfview import ShelfView
 from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE, tokens
+from brewdesk.widgets.theme import SPACE, Tokens, tokens
 
 SHEET_SHARE = 0.47
 _FEW_JARS = 24  # are shown anew in less than a frame
-_TURN_S = 0.005  # for which showing many may keep the window's thread: a third of a frame
+_TURN = "shelf"
 _BEFORE_PAINT_S = 0.05
 _DONE = object()
 
@@ -48,6 +48,7 @@ SHELF_TOPICS = (
     | Topic.REMINDERS
     | Topic.PLACES
     | Topic.SETTINGS
+    | Topic.TRIALS
 )
 
 
@@ -112,13 +113,8 @@ class ShelfPage(QWidget):
         self.sheet.pick_up_wanted.connect(self.carrier.pick_up)
         self.sheet.top_up_wanted.connect(self.carrier.top_up)
         desk.changes.changed.connect(self._on_changed)
-        self._later = QTimer(self)
-        self._later.setObjectName("shelf_refresh")
-        self._later.setSingleShot(True)
-        self._later.setInterval(0)
-        self._later.timeout.connect(self._take_turn)
-        self._work: Iterator[None] | None = None
         self._is_filling = False
+        self._worn: Tokens | None = None  # the colours of the icon
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -164,10 +160,14 @@ class ShelfPage(QWidget):
         if not self._stale:
             return
         # Few jars are there with the first paint. Many go on coming between the next ones.
-        self._later.stop()
-        self._work = self._refreshing()
-        if not self._is_done_within(_BEFORE_PAINT_S):
-            self._later.start()
+        self._desk.turns.give_up(_TURN)
+        work, clock = self._refreshing(), self._desk.clock
+        began = clock.monotonic()
+        while next(work, _DONE) is not _DONE:
+            if clock.monotonic() - began >= _BEFORE_PAINT_S:
+                is_empty = self.model.rowCount() == 0  # then there is nothing else to look at
+                self._desk.turns.begin(_TURN, work, is_hurried=is_empty)
+                return
 
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(SHELF_TOPICS):
@@ -178,8 +178,7 @@ class ShelfPage(QWidget):
 
     def refresh(self) -> None:
         """Read the shelf again and show it."""
-        self._later.stop()
-        self._work = None
+        self._desk.turns.give_up(_TURN)
         self._stale = False
         jars = self._desk.shelf.jars()
         self.model.set_jars(jars)
@@ -188,30 +187,13 @@ class ShelfPage(QWidget):
 
     def _refresh_later(self) -> None:
         """Do as `refresh` in turns: with many jars all of it at once would be seen."""
-        self._work = None
-        self._later.start()
+        self._desk.turns.begin(_TURN, self._refreshing_anew())
 
-    def _take_turn(self) -> None:
-        """Go on for as long as the window can spare its thread, at least by one step."""
-        if self._work is None:
-            if self.model.rowCount() <= _FEW_JARS:
-                self.refresh()
-                return
-            self._work = self._refreshing()
-        if not self._is_done_within(_TURN_S):
-            self._later.start()
-
-    def _is_done_within(self, seconds: float) -> bool:
-        """Go on with the work for so long; whether nothing of it is left."""
-        clock, work = self._desk.clock, self._work
-        began = clock.monotonic()
-        while work is not None and next(work, _DONE) is not _DONE:
-            if self._work is not work:  # all of it was done or begun anew meanwhile
-                return True
-            if clock.monotonic() - began >= seconds:
-                return False
-        self._work = None
-        return True
+    def _refreshing_anew(self) -> Iterator[None]:
+        if self.model.rowCount() <= _FEW_JARS:
+            self.refresh()
+            return
+        yield from self._refreshing()
 
     def _refreshing(self) -> Iterator[None]:
         """Read the shelf again and show it, in small steps."""
@@ -237,7 +219,9 @@ class ShelfPage(QWidget):
 
     def _show_jars(self, jars: tuple[JarView, ...]) -> None:
         self._stack.setCurrentWidget(self.view if jars else self.empty)
-        self.add_button.setIcon(icon("add"))
+        if self._worn is not tokens():
+            self._worn = tokens()
+            self.add_button.setIcon(icon("add"))
         self.add_button.setVisible(bool(jars))
         self.plan_button.setVisible(bool(jars))
         self.place_button.set_words(self._place_words())
@@ -279,7 +263,7 @@ class ShelfPage(QWidget):
 
     def choose_vessel(self, vessel_id: int) -> None:
         """Make the vessel's jar the chosen one."""
-        if self._stale or self._work is not None:
+        if self._stale or self._desk.turns.has(_TURN):
             self.refresh()
         row = self.model.row_of(vessel_id)
         if row is not None:

@@ -83,6 +83,9 @@ class TwoColumns(QWidget):
             if columns:
                 area.setWidget(_stack(columns))
             area.setVisible(bool(columns))
+        # Shown while being resized, the second column is else left where it was made.
+        self._row.invalidate()
+        self._row.activate()
         if had_focus and focus is not None:
             focus.setFocus()  # moving a widget to another parent takes its focus away
 

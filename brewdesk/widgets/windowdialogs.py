@@ -156,6 +156,25 @@ class WindowDialogs(QObject):
 
         self.open(ExportDialog(self._desk, self._window))
 
+    def copy_everything(self, open_store: Callable[[object], object]) -> None:
+        """Open the way to a copy with photos; ``open_store`` is given its path if wanted."""
+        from brewdesk.widgets.copydialog import CopyDialog
+
+        dialog = CopyDialog(self._desk, self._window)
+        dialog.open_wanted.connect(open_store)
+        self.open(dialog)
+
+    def show_backups(
+        self, restore: Callable[[object], object], open_store: Callable[[object], object]
+    ) -> None:
+        """Show the backups; ``restore`` is given the one to go back to."""
+        from brewdesk.widgets.backupsdialog import BackupsDialog
+
+        dialog = BackupsDialog(self._desk, self._window)
+        dialog.restore_wanted.connect(restore)
+        dialog.copy_wanted.connect(lambda: self.copy_everything(open_store))
+        self.open(dialog)
+
     def bring_in(self, open_store: Callable[[object], object]) -> None:
         """Open the way from an archive to a new pantry; ``open_store`` is given its path."""
         from brewdesk.widgets.importdialog import ImportDialog
@@ -163,6 +182,12 @@ class WindowDialogs(QObject):
         dialog = ImportDialog(self._desk, self._window)
         dialog.open_wanted.connect(open_store)
         self.open(dialog)
+
+    def save_what_is_open(self, tell: Callable[[str, str], None]) -> None:
+        """Ask where the records of a file that is gone are to be saved, and save them there."""
+        from brewdesk.widgets.savedopen import ask_where
+
+        ask_where(self._desk, self._window, tell)
 
     def read_readings(self, batch_id: int) -> None:
         """Open the way from a spreadsheet to the readings of a batch."""

@@ -28,6 +28,8 @@ class WindowFrame(QWidget):
                 ("bottles", "bottle", self.tr("Bottles")),
                 ("due", "due", self.tr("Due")),
                 ("cultures", "cultures", self.tr("Cultures")),
+                ("stores", "stores", self.tr("Stores")),
+                ("trials", "trials", self.tr("Trials")),
                 ("history", "history", self.tr("History")),
                 ("labels", "labels", self.tr("Labels")),
                 ("reckoner", "reckon", self.tr("Reckon")),

@@ -42,6 +42,7 @@ def _due(desk: Desk, window: MainWindow) -> QWidget:
     made.open_batch.connect(window.open_batch)
     made.open_culture.connect(window.open_culture)
     made.open_bottling.connect(window.open_bottling)
+    made.open_supply.connect(window.open_supply)
     made.export_wanted.connect(window.dialogs.export_calendar)
     return made
 
@@ -54,6 +55,14 @@ def _cultures(desk: Desk, window: MainWindow) -> QWidget:
     made.acts.history_wanted.connect(window.show_history)
     made.acts.carry_wanted.connect(window.carry_culture)
     made.acts.label_wanted.connect(lambda culture_id: window.make_label("culture", culture_id))
+    return made
+
+
+def _stores(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.storespage import StoresPage
+
+    made = StoresPage(desk)
+    made.open_batch.connect(window.show_batch_history)
     return made
 
 
@@ -76,6 +85,14 @@ def _labels(desk: Desk, window: MainWindow) -> QWidget:
     return made
 
 
+def _trials(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.trialspage import TrialsPage
+
+    made = TrialsPage(desk)
+    made.open_batch.connect(window.open_batch)
+    return made
+
+
 def _reckoner(desk: Desk, _window: MainWindow) -> QWidget:
     from brewdesk.widgets.reckonerpage import ReckonerPage
 
@@ -95,8 +112,10 @@ _MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
     "bottles": _bottles,
     "due": _due,
     "cultures": _cultures,
+    "stores": _stores,
     "history": _history,
     "labels": _labels,
+    "trials": _trials,
     "reckoner": _reckoner,
     "settings": _settings,
 }

@@ -14,6 +14,14 @@ from pathlib import Path
 from devtool import needs
 from devtool.display import virtual_screen
 from devtool.environment import DEV_LOCK, RUN_LOCK, Environment
+from devtool.faulttable import (
+    DOCUMENT,
+    OUTCOMES,
+    document,
+    missing_in,
+    read_faults,
+    read_outcomes,
+)
 from devtool.speech import ROOT, CannotGoOn, say, say_command
 
 _NO_TESTS_FOUND = 5  # pytest's exit code
@@ -64,6 +72,10 @@ def run(options: Options, arguments: Sequence[str]) -> int:
 
 def test(options: Options, arguments: Sequence[str]) -> int:
     """Run the tests without a window, then those marked ``screen`` on an X server of their own."""
+    return _tests(options, arguments, keeps_outcomes=not arguments)
+
+
+def _tests(options: Options, arguments: Sequence[str], *, keeps_outcomes: bool) -> int:
     needs.require(
         (*needs.OFFSCREEN, *needs.SCREEN, *needs.TEST_PROGRAMS), install=options.install_system
     )
@@ -71,7 +83,12 @@ def test(options: Options, arguments: Sequence[str]) -> int:
     say("Tests without a window")
     windowless = _pytest(
         environment,
-        ["-m", "not screen", *_side_by_side(arguments), *arguments],
+        [
+            *("-m", "not screen"),
+            *_side_by_side(arguments),
+            *_report("windowless", is_kept=keeps_outcomes),
+            *arguments,
+        ],
         qt_platform="offscreen",
     )
     if not ON_LINUX:
@@ -82,12 +99,52 @@ def test(options: Options, arguments: Sequence[str]) -> int:
     say("Tests on a real screen, under Xvfb")
     with virtual_screen() as display:
         on_screen = _pytest(
-            environment, ["-m", "screen", *arguments], qt_platform="xcb", DISPLAY=display
+            environment,
+            ["-m", "screen", *_report("screen", is_kept=keeps_outcomes), *arguments],
+            qt_platform="xcb",
+            DISPLAY=display,
         )
     codes = {windowless, on_screen}
     if arguments and codes != {_NO_TESTS_FOUND}:
         codes.discard(_NO_TESTS_FOUND)  # a selection may lie wholly in one of the two parts
     return max(codes)
+
+
+def faults(options: Options, arguments: Sequence[str]) -> int:
+    """Write the page of faults from the table and from what its tests do.
+
+    ``--of-last-test`` takes the outcomes of the last whole run of the tests instead of running
+    those of the table anew; ``--check`` writes nothing, but fails if the page is another.
+    """
+    if not set(arguments) <= {"--check", "--of-last-test"}:
+        raise CannotGoOn("'faults' takes --check and --of-last-test.")
+    table = read_faults()
+    if "--of-last-test" not in arguments:
+        named = sorted({test for fault in table for test in fault.tests})
+        _tests(options, named, keeps_outcomes=True)
+    outcomes = read_outcomes(sorted(OUTCOMES.glob("*.xml")))
+    bad = missing_in(table, outcomes)
+    for name in bad:
+        say(f"Not tried, or not survived: {name}")
+    page = document(table, outcomes)
+    if "--check" in arguments:
+        is_same = DOCUMENT.exists() and DOCUMENT.read_text(encoding="utf-8") == page
+        if not is_same:
+            say(f"{DOCUMENT.relative_to(ROOT)} is not what came out: run 'dev.py faults'.")
+        return 0 if is_same and not bad else 1
+    DOCUMENT.parent.mkdir(parents=True, exist_ok=True)
+    DOCUMENT.write_text(page, encoding="utf-8")
+    say(f"Written: {DOCUMENT.relative_to(ROOT)}")
+    return 1 if bad else 0
+
+
+def _report(name: str, *, is_kept: bool) -> list[str]:
+    """Have the outcomes of a run kept, for the page of faults."""
+    if not is_kept:
+        return []
+    report = OUTCOMES / f"{name}.xml"
+    report.unlink(missing_ok=True)
+    return [f"--junitxml={report}"]
 
 
 def _side_by_side(arguments: Sequence[str]) -> list[str]:

@@ -83,9 +83,19 @@ TEST_PROGRAMS = (
     Need("pdftoppm", "poppler-utils", "poppler-utils", "poppler"),
     Need("/usr/libexec/at-spi-bus-launcher", "at-spi2-core", "at-spi2-core", "at-spi2-core"),
     Need("pdftotext", "poppler-utils", "poppler-utils", "poppler"),
+    # A print queue of our own: the daemon, the programs that name it a printer, its page filter.
+    Need("/usr/sbin/cupsd", "cups-daemon", "cups", "cups"),
+    Need("/usr/sbin/lpadmin", "cups-client", "cups-client", "cups"),
+    Need(
+        "/usr/lib/cups/filter/pdftopdf", "cups-filters-core-drivers", "cups-filters", "cups-filters"
+    ),
     # They read what the program leaves for the desktop's start.
     Need("desktop-file-validate", "desktop-file-utils", "desktop-file-utils", "desktop-file-utils"),
     Need("gio", "libglib2.0-bin", "glib2", "glib2"),
+    # Disks that fail, are full or read-only: a library put under the program, mounts of its own.
+    Need("cc", "gcc", "gcc", "gcc"),
+    Need("unshare", "util-linux", "util-linux", "util-linux"),
+    Need("mount", "mount", "util-linux-core", "util-linux"),
     # A server that several desks share; each run makes a cluster of its own in memory.
     Need("initdb", "postgresql", "postgresql-server", "postgresql"),
 )

@@ -7,6 +7,7 @@ about kombucha, and nothing rests on it being exact, since draws are weighted af
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -21,7 +22,7 @@ if TYPE_CHECKING:
 
 _STEPS = 12
 _NUDGE = 0.02
-_SHARES = (1.0, 0.5, 0.2, 0.05)  # of a step, tried side by side
+_SHARES = (0.5, 0.2, 0.05)  # of a step, tried beside the whole
 _SETTLED = 0.05  # gain of log density below which the search ends
 
 
@@ -42,41 +43,69 @@ def find_mode(off: Callable[[Floats], Floats], starts: Floats, freedom: float) -
     """
     import numpy as np
 
-    found = [_climb(off, start, freedom) for start in starts]
-    middle = np.mean([mode.middle for mode in found], axis=0)
-    spread = np.mean([mode.spread for mode in found], axis=0)
-    apart = np.array([mode.middle - middle for mode in found])
-    return Mode(middle=middle, spread=spread + apart.T @ apart / len(found))
-
-
-def _climb(off: Callable[[Floats], Floats], start: Floats, freedom: float) -> Mode:
-    import numpy as np
-
-    dimensions = len(start)
-    middle = start
-    best = -np.inf
-    nudges = np.vstack([np.zeros(dimensions), _NUDGE * np.eye(dimensions)])
-    curvature = np.eye(dimensions)
-    shares = np.array(_SHARES)[:, None]
+    climbers = [_Climber.at(start) for start in starts]
+    going = climbers
     for _ in range(_STEPS):
-        around = off(middle + nudges)
-        here = around[0]
-        slopes = (around[1:] - here) / _NUDGE
-        # A slip pulls less than its distance would have it: weights of Student's t.
-        weights = (freedom + 1.0) / (freedom + here * here)
-        curvature = np.eye(dimensions) + (slopes * weights) @ slopes.T
-        step = -np.linalg.solve(curvature, middle + slopes @ (weights * here))
-        tried = middle + shares * step
-        densities = _log_density(off(tried), tried, freedom)
+        asked = [climber.questions() for climber in going]
+        # All at once: what a question costs hardly depends on how many points are in it.
+        answers = np.split(off(np.vstack(asked)), len(asked))
+        for climber, points, distances in zip(going, asked, answers, strict=True):
+            climber.learn(points, distances, freedom)
+        going = [climber for climber in going if not climber.is_there]
+        if not going:
+            break
+    middle = np.mean([one.middle for one in climbers], axis=0)
+    spread = np.mean([np.linalg.inv(one.curvature) for one in climbers], axis=0)
+    apart = np.array([one.middle - middle for one in climbers])
+    return Mode(middle=middle, spread=spread + apart.T @ apart / len(climbers))
+
+
+@dataclass(slots=True)
+class _Climber:
+    """One search: where it stands, and the point that it would go to next."""
+
+    middle: Floats
+    wanted: Floats
+    curvature: Floats
+    best: float = -math.inf
+    is_there: bool = False
+
+    @classmethod
+    def at(cls, start: Floats) -> _Climber:
+        """Begin at a point."""
+        import numpy as np
+
+        return cls(middle=start, wanted=start, curvature=np.eye(len(start)))
+
+    def questions(self) -> Floats:
+        """Points to be tried: the one wanted, those around it, and shorter steps towards it."""
+        import numpy as np
+
+        around = self.wanted + _NUDGE * np.eye(len(self.wanted))
+        shorter = self.middle + np.array(_SHARES)[:, None] * (self.wanted - self.middle)
+        return np.vstack([self.wanted, around, shorter])
+
+    def learn(self, points: Floats, off: Floats, freedom: float) -> None:
+        """Go to the wanted point, or want the best of the shorter steps; stop if none is better."""
+        import numpy as np
+
+        ends = [0, *range(len(points) - len(_SHARES), len(points))]
+        densities = _log_density(off[ends], points[ends], freedom)
         at = int(np.argmax(densities))
-        gain = float(densities[at]) - best
+        gain = float(densities[at]) - self.best
         if gain <= 0.0:
-            break
-        middle, best = tried[at], float(densities[at])
-        if gain < _SETTLED:
-            break
-    spread = np.asarray(np.linalg.inv(curvature), dtype=np.float64)
-    return Mode(middle=middle, spread=spread)
+            self.is_there = True
+        elif at > 0 and self.best > -math.inf:
+            self.wanted = points[ends[at]]
+        else:
+            self.middle, self.best = self.wanted, float(densities[0])
+            here, slopes = off[0], (off[1 : ends[1]] - off[0]) / _NUDGE
+            # A slip pulls less than its distance would have it: weights of Student's t.
+            weights = (freedom + 1.0) / (freedom + here * here)
+            self.curvature = np.eye(len(slopes)) + (slopes * weights) @ slopes.T
+            downhill = self.middle + slopes @ (weights * here)
+            self.wanted = self.middle - np.linalg.solve(self.curvature, downhill)
+            self.is_there = gain < _SETTLED
 
 
 def _log_density(off: Floats, points: Floats, freedom: float) -> Floats:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
+from culturecore.quantilecurves import quantiles
 from culturecore.souringcase import NextReading
 from culturecore.stages import Quantity
 
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
     from typing import TypeAlias
 
     from numpy import float64
-    from numpy.random import Generator
     from numpy.typing import NDArray
 
     Floats: TypeAlias = NDArray[float64]
@@ -36,31 +36,34 @@ def next_reading(
     opens: Floats,
     *,
     now_day: float,
-    rng: Generator,
+    noise: Floats,
 ) -> NextReading | None:
     """Find the most useful reading of the coming week; None if none is worth much.
 
     Parameters: ``shown`` gives what each draw shows (draws by ``days``), ``sds`` the error
-    of a reading, ``opens`` each draw's day of opening, cut off at the horizon.
+    of a reading, ``opens`` each draw's day of opening, cut off at the horizon; ``noise`` is
+    a column of standard normals for each quantity.
     """
     import numpy as np
 
     usable = len(opens) - len(opens) % _GROUPS
     opens = opens[:usable]
-    wide = _width(opens[None, :])
-    likely = float(np.quantile(opens, 0.25))
+    wide = float(_widths(opens[None, None, :])[0])
+    likely = float(quantiles(opens[None, :], (0.25,))[0, 0])
     latest = max(min(now_day + _LATEST_DAYS, likely), now_day + 2.0 * _SOONEST_DAYS)
     soon = np.flatnonzero((days >= now_day + _SOONEST_DAYS) & (days <= latest))
     soon = soon[days[soon] == np.rint(days[soon])] if len(soon) > 2 else soon
+    if not len(soon):
+        return None
     found: list[NextReading] = []
-    for quantity, values in shown.items():
-        noise = rng.standard_normal(usable) * sds[quantity]
-        for at in soon.tolist():
-            order = np.argsort(values[:usable, at] + noise)
-            narrow = _width(opens[order].reshape(_GROUPS, -1))
-            found.append(
-                NextReading(quantity=quantity, day=float(days[at]), narrows_days=wide - narrow)
-            )
+    for (quantity, values), scatter in zip(shown.items(), noise.T, strict=False):
+        read = values[:usable, soon].T + scatter[:usable] * sds[quantity]
+        order = np.argsort(read, axis=1)
+        narrow = _widths(opens[order].reshape(len(soon), _GROUPS, -1))
+        found += [
+            NextReading(quantity=quantity, day=day, narrows_days=wide - left)
+            for day, left in zip(days[soon].tolist(), narrow.tolist(), strict=True)
+        ]
     best = max((one.narrows_days for one in found), default=0.0)
     if best < _WORTH_DAYS:
         return None
@@ -69,9 +72,8 @@ def next_reading(
     )
 
 
-def _width(opens: Floats) -> float:
-    """Mean width of the 80 % windows of some groups (groups by draws)."""
-    import numpy as np
-
-    low, high = np.quantile(opens, (0.1, 0.9), axis=1)
-    return float(np.mean(high - low))
+def _widths(opens: Floats) -> Floats:
+    """Mean width of the 80 % windows of some groups (readings by groups by draws)."""
+    low, high = quantiles(opens.reshape(-1, opens.shape[2]), (0.1, 0.9))
+    widths: Floats = (high - low).reshape(opens.shape[:2]).mean(axis=1)
+    return widths

@@ -15,6 +15,10 @@ from culturecore import priors, souring
 from culturecore.equivalenttime import equivalent_days, plain_day
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Caveat, Estimate
+from culturecore.possiblejars import in_single_precision
+from culturecore.quantilecurves import QUANTILES as QUANTILES
+from culturecore.quantilecurves import even_normals, quantiles
+from culturecore.reweighting import equal_draws
 from culturecore.sources import Source, Standing
 
 if TYPE_CHECKING:
@@ -75,10 +79,10 @@ WET_DENSITY_G_PER_CM3 = 1.0  # about one part in a hundred is cellulose, the res
 USABLE_MM = 3.0
 LATE_SHARE = 0.95  # of like jars show a film by the day from which its absence is a worry
 
-QUANTILES = (0.1, 0.25, 0.5, 0.75, 0.9)
 DAY_STEP = 1.0
 _UNEVEN_MM, _UNEVEN_SHARE = 0.3, 0.2  # a film is no sheet of glass: how far readings scatter
-_DRAWS = 4_000
+_DRAWS = 4_000  # that readings weigh
+_KEPT_DRAWS = 1_200  # equal ones from which the bands are read
 _LEAST_EFFECTIVE = 60.0
 _Z80 = 1.2816  # 90 % point of the standard normal
 _MOST_MM = 200.0
@@ -142,32 +146,31 @@ def film_forecast(
     import numpy as np
 
     _check(conditions, readings, old_pellicle_mm, horizon_days)
-    rng = np.random.default_rng(seed)
-    onset, pace, most = _possible_films(conditions, is_lively, rng.standard_normal((3, _DRAWS)))
-    late = float(np.quantile(onset, LATE_SHARE))
-    weights = _weights(conditions, readings, onset, pace, most, old_pellicle_mm)
+    films = _possible_films(conditions, is_lively, even_normals(seed, _KEPT_DRAWS, 3).T)
+    late = float(np.quantile(films[0], LATE_SHARE))
+    if readings:
+        many = _possible_films(conditions, is_lively, even_normals(seed, _DRAWS, 3).T)
+        weights = _weights(conditions, readings, many, old_pellicle_mm)
+        films = many[:, equal_draws(weights, _KEPT_DRAWS)]
+    onset, pace, most = films
     days = np.arange(0.0, horizon_days + 0.5 * DAY_STEP, DAY_STEP)
-    by_day = [
-        _quantiles(_thickness(at, onset, pace, most), weights, QUANTILES)
-        for at in _clock(conditions, days)
-    ]
-    rising = np.maximum.accumulate(np.array(by_day), axis=0)
+    clock = in_single_precision(_clock(conditions, days))[:, None]
+    by_day = quantiles(_thickness(clock, *in_single_precision(films)), QUANTILES)
+    rising = np.maximum.accumulate(by_day, axis=1)
     to_usable = onset + np.where(
         most > USABLE_MM, -most / pace * np.log1p(-np.minimum(USABLE_MM / most, 0.999)), np.inf
     )
     return FilmForecast(
         days=tuple(days.tolist()),
-        thickness_mm={q: tuple(rising[:, n].tolist()) for n, q in enumerate(QUANTILES)},
-        first_film_day=_day(conditions, onset, weights, readings),
-        usable_day=_usable(conditions, to_usable, weights, horizon_days, readings),
+        thickness_mm={q: tuple(mm.tolist()) for q, mm in zip(QUANTILES, rising, strict=True)},
+        first_film_day=_day(conditions, onset, readings),
+        usable_day=_usable(conditions, to_usable, horizon_days, readings),
         late_day=float(_plain(conditions, np.array([late]))[0]),
     )
 
 
-def _possible_films(
-    conditions: Conditions, is_lively: bool, normals: Floats
-) -> tuple[Floats, Floats, Floats]:
-    """Draw first days, paces and greatest thicknesses, in days of 25 degC and mm."""
+def _possible_films(conditions: Conditions, is_lively: bool, normals: Floats) -> Floats:
+    """Draw first days, paces and greatest thicknesses (three rows), in days of 25 degC and mm."""
     import numpy as np
 
     lively = min(conditions.starter_share / LIVELY_SHARE, 1.0) if is_lively else 0.0
@@ -179,10 +182,10 @@ def _possible_films(
     most = wet_thickness_mm(MOST_WET_G_PER_L, conditions.volume_l, conditions.surface_cm2)
     onset = np.exp(middle + spread * normals[0])
     pace = GROWTH_MM_PER_DAY * GROWTH_FACTOR ** normals[1]
-    return onset, pace, most * MOST_WET_FACTOR ** normals[2]
+    return np.array([onset, pace, most * MOST_WET_FACTOR ** normals[2]])
 
 
-def _thickness(day: float, onset: Floats, pace: Floats, most: Floats) -> Floats:
+def _thickness(day: float | Floats, onset: Floats, pace: Floats, most: Floats) -> Floats:
     """Thickness on a day of 25 degC: steady at first, slower as the liquid is used up."""
     import numpy as np
 
@@ -206,14 +209,13 @@ def _plain(conditions: Conditions, even_days: Floats) -> Floats:
 def _weights(
     conditions: Conditions,
     readings: Sequence[FilmReading],
-    onset: Floats,
-    pace: Floats,
-    most: Floats,
+    films: Floats,
     old_pellicle_mm: float,
 ) -> Floats:
     """Weigh the possible films by the readings; flattened where hardly any film fits them."""
     import numpy as np
 
+    onset, pace, most = films
     log_weight = np.zeros(len(onset))
     for reading in readings:
         even = float(_clock(conditions, np.array([max(reading.day, 0.0)]))[0])
@@ -242,19 +244,10 @@ def _nearness(reading: FilmReading, film: Floats) -> Floats:
     return density
 
 
-def _quantiles(values: Floats, weights: Floats, shares: Sequence[float]) -> list[float]:
+def _day(conditions: Conditions, even_days: Floats, readings: Sequence[FilmReading]) -> Estimate:
     import numpy as np
 
-    order = np.argsort(values)
-    reached = np.cumsum(weights[order]) - 0.5 * weights[order]
-    found: list[float] = np.interp(shares, reached, values[order]).tolist()
-    return found
-
-
-def _day(
-    conditions: Conditions, even_days: Floats, weights: Floats, readings: Sequence[FilmReading]
-) -> Estimate:
-    low, middle, high = _quantiles(_plain(conditions, even_days), weights, (0.1, 0.5, 0.9))
+    low, middle, high = np.quantile(_plain(conditions, even_days), (0.1, 0.5, 0.9)).tolist()
     return Estimate(
         value=middle,
         low=low,
@@ -267,7 +260,6 @@ def _day(
 def _usable(
     conditions: Conditions,
     even_days: Floats,
-    weights: Floats,
     horizon_days: float,
     readings: Sequence[FilmReading],
 ) -> Estimate | None:
@@ -275,7 +267,7 @@ def _usable(
     import numpy as np
 
     horizon = float(_clock(conditions, np.array([horizon_days]))[0])
-    found = _day(conditions, np.minimum(even_days, horizon), weights, readings)
+    found = _day(conditions, np.minimum(even_days, horizon), readings)
     return found if found.value < horizon_days else None
 
 

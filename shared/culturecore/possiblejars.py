@@ -8,7 +8,7 @@ The first `BASE` columns are the jar, then come the pieces of its pace, sugar an
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from functools import cache
 from typing import TYPE_CHECKING
 
@@ -42,6 +42,7 @@ _LEAST_CURVATURE = 0.5
 _LEAST_ROOM_MEQ_PER_L = 1e-12
 _LEAST_FOR_LAG_MEQ_PER_L = 0.5  # with less, cells come from cloth, air and the pellicle
 _ETHANOL_G_PER_L_PER_PERCENT = 7.892
+_TABLE_REACH, _TABLE_STEPS = 4.5, 180  # standard deviations, of the table of gluconic shares
 _SUCROSE_PER_ETHANOL = 342.30 / (4.0 * 46.07)
 
 
@@ -83,6 +84,14 @@ class PossibleJars:
     gluconic_share: Floats
     ethanol_plateau_percent: Floats
     sugar_factor: Floats
+
+    def in_single_precision(self) -> PossibleJars:
+        """Return the same jars as numbers of single precision: for many days, and fast."""
+        named = {field.name: getattr(self, field.name) for field in fields(self)}
+        conditions = named.pop("conditions")
+        return PossibleJars(
+            conditions=conditions, **{name: in_single_precision(x) for name, x in named.items()}
+        )
 
     def acid(self, days: Floats) -> Floats:
         """Acid equivalents (meq/L), draws by days."""
@@ -143,7 +152,7 @@ class PossibleJars:
         return left
 
     def day_of_ph(self, ph: Floats) -> Floats:
-        """Day on which each jar gets down to a pH of its own (draws by 1).
+        """Day on which each jar gets down to each pH of its own (draws by pH).
 
         After a draw-off, the day on which it gets there again.
         """
@@ -172,7 +181,7 @@ class PossibleJars:
 
     def _grown(self, days: Floats) -> Floats:
         """Acid (meq/L) that would have been formed by each day if nothing held it back."""
-        even = equivalent_days(self.conditions, days)
+        even = equivalent_days(self.conditions, days).astype(self.curvature.dtype, copy=False)
         grown: Floats = self.rate_meq_per_l_day * pace.grown(
             even, self.curvature, self.lag_days, self.pace_factors
         )
@@ -200,6 +209,14 @@ class PossibleJars:
         warm = min(self.conditions.temperature_c, souring.TESTED_HIGH_C)
         factor: float = priors.Q10.centre ** ((warm - souring.REFERENCE_TEMPERATURE_C) / 10.0)
         return factor
+
+
+def in_single_precision(values: Floats) -> Floats:
+    """Return numbers in single precision; what is worked out from them is so too."""
+    import numpy as np
+
+    single: Floats = values.astype(np.dtype("float32"))
+    return single
 
 
 def possible_jars(conditions: Conditions, latents: Floats) -> PossibleJars:
@@ -245,7 +262,7 @@ def _pace_factors(conditions: Conditions, latents: Floats) -> Floats:
     factors = pace.pace_factors(latents[:, FIRST_PACE:FIRST_SUGAR])
     if not conditions.temperature_course:
         return factors
-    warmer = np.array(warmer_by_piece(conditions, pace.PIECE_STARTS)) / 10.0
+    warmer = np.array(warmer_by_piece(conditions, pace.PIECE_STARTS), dtype=latents.dtype) / 10.0
     doubt = math.log(priors.Q10.spread) * latents[:, WARMTH, None]
     answer: Floats = factors * np.exp(doubt * warmer)
     return answer
@@ -359,17 +376,22 @@ def _gluconic_share(latent: Floats) -> Floats:
     """Beta(2, 5) from a standard normal, by a table of both distribution functions."""
     import numpy as np
 
-    normal, table = _gluconic_table()
-    share: Floats = np.interp(latent, normal, table)
-    return share
+    table, rise = _gluconic_table()
+    place = (latent + _TABLE_REACH) * (_TABLE_STEPS / (2.0 * _TABLE_REACH))
+    place = np.minimum(np.maximum(place, 0.0), float(_TABLE_STEPS))
+    step = np.minimum(place.astype(np.intp), _TABLE_STEPS - 1)
+    share: Floats = table.take(step) + rise.take(step) * (place - step)
+    return share.astype(latent.dtype, copy=False)
 
 
 @cache
 def _gluconic_table() -> tuple[Floats, Floats]:
+    """Share at evenly spaced normals, and its rise to the next one."""
     import numpy as np
 
     shares = np.linspace(0.0, 0.95, 96)
     below = 1.0 - (1.0 - shares) ** 5 * (1.0 + 5.0 * shares)
-    normal = np.linspace(-4.5, 4.5, 181)
+    normal = np.linspace(-_TABLE_REACH, _TABLE_REACH, _TABLE_STEPS + 1)
     cumulative = np.array([0.5 * math.erfc(-x / math.sqrt(2.0)) for x in normal])
-    return normal, np.interp(cumulative, below, shares)
+    table = np.interp(cumulative, below, shares)
+    return table, np.diff(table)

@@ -12,6 +12,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from culturecore.quantilecurves import even_normals
+
 if TYPE_CHECKING:
     from typing import TypeAlias
 
@@ -26,11 +28,13 @@ if TYPE_CHECKING:
 
 _MAX_ROUNDS = 6
 _BISECTIONS = 12
-_TOP_UP = 3  # a round that only adds to what is there needs so many times fewer draws
+_TOP_UP = 2  # a round that only adds to what is there needs so many times fewer draws
 _STEP_EFFECTIVE = 80.0  # draws that must count before a new proposal is fitted to them
 _TAIL_FREEDOM = 12.0  # Student-t proposals: tails wider than the normal latents'
-_PROPOSAL_WIDTH = 1.1  # a little wider than the draws it was fitted to
-_PRIOR_SHARE = 0.03  # of each round comes from the prior, so that no corner is forgotten
+_PROPOSAL_WIDTH = 1.2  # wider than the draws it was fitted to
+_PRIOR_SHARE = 0.15  # of each round comes from the prior, so that no corner is forgotten
+_SEEDS = 2**31
+_COLUMNS = 24  # of normals that are drawn; what is not needed stays for other questions
 _SMALLEST_VARIANCE = 1e-6
 
 
@@ -64,7 +68,7 @@ def reweigh(
     Parameters: ``log_likelihood`` takes latents (draws by dimensions) and gives one finite
     number a draw. Further rounds of ``further_draws`` follow until the whole likelihood is
     used and ``enough_effective`` draws count, at most six times; once the whole is used, a
-    third of the draws is added each time. ``around`` are the draws of a like question to start
+    half of the draws is added each time. ``around`` are the draws of a like question to start
     from, ``mode`` a likely point.
 
     Weights are capped at ``sqrt(draws)`` times their mean (Ionides 2008, J. Comput. Graph.
@@ -174,8 +178,11 @@ def _propose_around(
     spread = spread * _PROPOSAL_WIDTH**2 + _SMALLEST_VARIANCE * np.eye(dimensions)
     root = np.linalg.cholesky(spread)
     from_prior = round(_PRIOR_SHARE * count)
-    shapes = rng.standard_normal((count, dimensions))
-    stretch = np.sqrt(_TAIL_FREEDOM / rng.chisquare(_TAIL_FREEDOM, count))
+    normals = even_normals(int(rng.integers(_SEEDS)), count, max(dimensions + 1, _COLUMNS))
+    shapes = normals[:, :dimensions]
+    # Wilson and Hilferty's chi-square of a normal, so that it too is spread evenly.
+    part = 2.0 / (9.0 * _TAIL_FREEDOM)
+    stretch = (1.0 - part + normals[:, -1] * part**0.5) ** -1.5
     fresh = middle + (shapes * stretch[:, None]) @ root.T
     fresh[:from_prior] = shapes[:from_prior]
     standard = (fresh - middle) @ np.linalg.inv(root).T

@@ -271,3 +271,55 @@ class ReminderState(Enum):
     SNOOZED = "snoozed"
     DONE = "done"
     DROPPED = "dropped"
+
+
+class SupplyKind(Enum):
+    """What something in the stores is for."""
+
+    TEA = "tea"
+    SUGAR = "sugar"
+    FLAVOURING = "flavouring"  # fruit, juice, honey, ginger: whatever goes into the bottle
+    BOTTLE = "bottle"
+    CLOSURE = "closure"  # caps, corks, swing-top seals
+    OTHER = "other"
+
+
+class SupplyMeasure(Enum):
+    """How something in the stores is counted: in grams, litres or pieces."""
+
+    MASS_G = "mass_g"
+    VOLUME_L = "volume_l"
+    PIECES = "pieces"
+
+
+class DrawReason(Enum):
+    """Why something left the stores, or came back."""
+
+    BREWED = "brewed"
+    BOTTLED = "bottled"
+    SPOILED = "spoiled"
+    COUNTED = "counted"  # a count of the shelf found more or less
+    RETURNED = "returned"  # bottles emptied and washed
+    OTHER = "other"
+
+
+class TrialFactor(Enum):
+    """The one thing in which the jars of a trial differ."""
+
+    TEA = "tea"
+    TEA_STRENGTH = "tea_strength"
+    SUGAR = "sugar"
+    STARTER_SHARE = "starter_share"
+    CULTURE = "culture"
+    PLACE = "place"
+    VESSEL = "vessel"
+    OTHER = "other"
+
+
+class TrialState(Enum):
+    """Life of a trial."""
+
+    PLANNED = "planned"
+    RUNNING = "running"
+    ENDED = "ended"
+    DROPPED = "dropped"

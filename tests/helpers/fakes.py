@@ -122,5 +122,9 @@ class InlineJobs:
         for _, job in held:
             job()
 
+    def is_holding(self) -> bool:
+        """Whether some job waits to be let go."""
+        return bool(self._held)
+
     def shutdown(self) -> None:
         self._held.clear()

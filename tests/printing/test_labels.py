@@ -18,11 +18,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PySide6.QtPrintSupport import QPrinter
 
-from brewdesk.printing.labelpainter import LEAST_MODULE_MM, LEAST_PT, fit_label
+from brewdesk.printing.codeplaces import LEAST_MODULE_MM
+from brewdesk.printing.labelfitting import LEAST_PT, fit_label
 from brewdesk.printing.qrpainter import QUIET_MODULES, modules_of
 from brewdesk.printing.sheetpainter import LabelJob, SheetPainter, page_layout, ruler_mm
 from brewdesk.services.labelgeometry import cell_mm
-from brewdesk.services.labels import LabelFacts, LabelField, LabelKind, label_content
+from brewdesk.services.labels import OFFERED, LabelFacts, LabelField, LabelKind, label_content
 from brewdesk.services.labelsheets import starters
 from brewdesk.widgets.printlabels import (
     CalibrationPage,
@@ -32,10 +33,18 @@ from brewdesk.widgets.printlabels import (
     write_pdf,
 )
 from brewdesk.widgets.theme import FAMILY, load_fonts
+from tests.helpers.paper import (
+    CLOSE_MM,
+    MM_PER_INCH,
+    codes_on,
+    ink_box_mm,
+    off_by_mm,
+    page_of,
+    pages_of,
+    text_of,
+)
 
 F = LabelField
-MM_PER_INCH = 25.4
-CLOSE_MM = 0.2
 DAY = datetime(2026, 11, 25, 12, tzinfo=UTC)
 HOSTILE = {
     "markup": "<b>Bold</b> <img src=x> &amp; {name} %1",
@@ -74,77 +83,6 @@ def write(path, sheet, labels, **job):
     return painter
 
 
-def page_of(path, dpi, page=1):
-    """Darkness of every dot of a page, from 0 (paper) to 1."""
-    done = subprocess.run(
-        ["pdftoppm", "-r", str(dpi), "-gray", "-f", str(page), "-l", str(page), str(path)],
-        check=True,
-        capture_output=True,
-    ).stdout
-    kind, size, depth, dots = done.split(b"\n", 3)
-    assert (kind, depth) == (b"P5", b"255")
-    width, height = (int(side) for side in size.split())
-    return 1.0 - np.frombuffer(dots, np.uint8, width * height).reshape(height, width) / 255.0
-
-
-def text_of(path):
-    done = subprocess.run(["pdftotext", "-raw", str(path), "-"], check=True, capture_output=True)
-    return " ".join(done.stdout.decode().split())
-
-
-def pages_of(path):
-    done = subprocess.run(["pdfinfo", str(path)], check=True, capture_output=True, text=True)
-    facts = dict(line.split(":", 1) for line in done.stdout.splitlines() if ":" in line)
-    return int(facts["Pages"])
-
-
-def stroke_mm(profile, expected_mm, dpi, reach_mm=0.9):
-    """Where the middle of a stroke is along a line of dots, looked for near a place."""
-    middle = expected_mm * dpi / MM_PER_INCH
-    reach = reach_mm * dpi / MM_PER_INCH
-    first, last = max(0, int(middle - reach)), min(len(profile), int(middle + reach) + 1)
-    part = profile[first:last]
-    assert part.sum() > 0.3, "there is no stroke"
-    at = (np.arange(first, last) + 0.5) @ part / part.sum()
-    return at * MM_PER_INCH / dpi
-
-
-def off_by_mm(page, sheet, cell, dpi):
-    """How far each stroke of a label's frame is from its place, in mm.
-
-    A stroke on the paper's own edge is cut with the paper (a PDF's is a whole number of points)
-    and cannot be measured.
-    """
-    dots = dpi / MM_PER_INCH
-    # Half way up the sides no words come near the stroke, nor a round corner.
-    row = page[int((cell.y + cell.height / 2) * dots)]
-    column = page[:, int((cell.x + cell.width / 2) * dots)]
-    width, height = sheet.page_mm
-    edges = (
-        (row, cell.x, width),
-        (row, cell.right, width),
-        (column, cell.y, height),
-        (column, cell.bottom, height),
-    )
-    return [
-        abs(stroke_mm(line, edge, dpi) - edge)
-        for line, edge, side in edges
-        if 0.2 < edge < side - 0.2
-    ]
-
-
-def ink_box_mm(page, dpi):
-    """Left, right, top and bottom of all that is dark, in mm."""
-    rows, columns = np.nonzero(page.max(axis=1) > 0.3)[0], np.nonzero(page.max(axis=0) > 0.3)[0]
-    edges = (columns[0], columns[-1] + 1, rows[0], rows[-1] + 1)
-    return tuple(edge * MM_PER_INCH / dpi for edge in edges)
-
-
-def codes_on(page):
-    image = np.ascontiguousarray((255 * (1.0 - page)).astype(np.uint8))
-    return sorted(found.text for found in zxingcpp.read_barcodes(image))
-
-
 @pytest.mark.parametrize("dpi", [150, 300])
 @pytest.mark.parametrize("key", sorted(SHEETS))
 def test_frames_lie_in_their_places_on_a_full_page(tmp_path, key, dpi):
@@ -175,6 +113,39 @@ def test_every_code_is_read_from_a_page_of_150_dots_an_inch(tmp_path, key):
     for page in range(1, pages_of(tmp_path / "a.pdf") + 1):
         found += codes_on(page_of(tmp_path / "a.pdf", 150, page))
     assert sorted(found) == sorted(label.code for label in labels)
+
+
+@pytest.mark.parametrize(
+    "size", [(59.0, 29.0), (99.0, 67.0), (101.6, 50.8), (66.7, 25.4), (40.0, 60.0)]
+)
+@pytest.mark.parametrize("kind", list(LabelKind))
+def test_all_that_a_kind_offers_stands_on_labels_of_all_sizes(kind, size):
+    """Longer texts may be cut, and that is told; everyday ones must not be."""
+    made = content(
+        kind=kind, stage="Souring", taste_from=DAY, chill_by=DAY, feed_by=DAY,
+        ingredients="Water, live kombucha culture, sugar, black tea, ginger",
+    )  # fmt: skip
+    fitted = fit_label(made, *size, FAMILY, 1.5)
+    assert fitted.notes == ()
+    assert {block.field for block in fitted.blocks} | {F.QR} == OFFERED[kind]
+    assert fitted.code_place is not None
+
+
+def test_the_words_below_the_code_use_the_labels_whole_width():
+    fitted = fit_label(content(ingredients="Water, tea, sugar"), 99.0, 67.0, FAMILY)
+    beside = {block.field: block.place for block in fitted.blocks}
+    assert beside[F.NAME].right <= fitted.code_place.x
+    assert beside[F.INGREDIENTS].right > fitted.code_place.x
+    assert beside[F.INGREDIENTS].y > fitted.rule.y > beside[F.BEST_BEFORE].bottom
+
+
+def test_a_long_name_is_set_smaller_before_it_takes_a_second_line():
+    short, longer = (
+        fit_label(content(name=name), 99.0, 67.0, FAMILY).blocks[0]
+        for name in ("Ginger", "Ginger and raspberry 12")
+    )
+    assert longer.size_pt < short.size_pt
+    assert longer.place.height < short.place.height
 
 
 def test_a_code_of_the_largest_ids_is_read_too(tmp_path):
@@ -285,7 +256,8 @@ def test_whatever_is_written_stays_inside_and_what_is_cut_is_told(
         module = code.width / (len(fitted.modules) + 2 * QUIET_MODULES)
         assert module >= LEAST_MODULE_MM - 1e-9
         for block in fitted.blocks:
-            assert block.place.right <= code.x or block.place.y < code.y
+            is_beside = block.place.right <= code.x + 1e-6
+            assert is_beside or block.place.y < code.y or block.place.y >= code.bottom - 1e-6
 
 
 def test_allergens_and_cautions_outlast_everything_else():

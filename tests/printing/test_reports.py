@@ -6,6 +6,7 @@ import subprocess
 from dataclasses import replace
 from datetime import UTC, timedelta
 from html.parser import HTMLParser
+from itertools import pairwise
 from xml.etree import ElementTree
 
 import pytest
@@ -160,10 +161,49 @@ def test_a_report_with_a_great_deal_on_it_is_still_one_page_and_html_leaves_noth
     write_document_pdf(document, path)
 
     assert pages_of(path) == 1
-    assert "67 more" in text_of(path)
+    text = text_of(path)
+    assert "Thinned out to 14 of 80 rows" in text
+    assert "Only 8 of 80 entries fit on one page" in text
     assert margins_are_white(pictures_of(path)[0])
     html = html_of(document)
     assert all(f"note {n} " in html for n in range(80))
+
+
+def test_a_report_of_sixty_readings_is_thinned_out_evenly_and_says_so(desk, tmp_path):
+    batch = souring_batch(desk)
+    for n in range(60):
+        desk.readings.record([reading(desk, batch, 4.4 - n / 50)])
+        desk.clock.advance(hours=5)
+    document = batch_document(desk, batch.id)
+    grid = next(block for block in document.blocks if isinstance(block, Grid))
+    shown = [grid.rows.index(row) for row in grid.on_paper()]
+    assert (shown[0], shown[-1], len(shown)) == (0, 59, 14)
+    steps = [later - sooner for sooner, later in pairwise(shown)]
+    assert max(steps) - min(steps) <= 1
+    path = tmp_path / "report.pdf"
+    write_document_pdf(document, path)
+    assert pages_of(path) == 1
+    text = text_of(path)
+    assert "Thinned out to 14 of 60 rows" in text
+    assert "the HTML report has every row" in text
+    html = html_of(document)
+    assert "Thinned out" not in html
+    assert all(row[0] in html for row in grid.rows)
+
+
+@given(count=st.integers(0, 200), most=st.integers(2, 30))
+def test_thinning_keeps_order_and_both_ends_and_says_so_only_if_rows_are_gone(count, most):
+    rows = tuple((str(n),) for n in range(count))
+    grid = Grid(
+        headers=("n",), rows=rows, shares=(1.0,), most_on_paper=most, thinned="{shown} of {count}"
+    )
+    shown = grid.on_paper()
+    assert len(shown) == min(count, most)
+    assert len(set(shown)) == len(shown)
+    assert [int(cell) for (cell,) in shown] == sorted(int(cell) for (cell,) in shown)
+    assert shown[:1] == rows[:1]
+    assert shown[-1:] == rows[-1:]
+    assert grid.thinned_words() == (f"{most} of {count}" if count > most else "")
 
 
 def test_a_long_log_goes_on_over_pages_and_loses_no_row(desk, tmp_path):

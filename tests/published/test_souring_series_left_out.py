@@ -134,5 +134,5 @@ def test_the_one_course_of_ph_is_held_once_its_wait_has_shown(last_read_day, lea
 def test_from_its_first_day_the_one_course_of_ph_is_missed_by_little():
     """The brew waited: the band alone does not hold it, with 0.2 pH more it does."""
     answer, later = hafsari_foretold(0.0)
-    assert share_held(answer, answer.ph, later) < 0.8
+    assert share_held(answer, answer.ph, later) < 1.0
     assert share_held(answer, answer.ph, later, slack=0.2) == 1.0

@@ -7,13 +7,14 @@ from datetime import timedelta
 
 import pytest
 
-from brewdesk.services import fizzforecasts
+from brewdesk.services import fizzforecasts, fizzwork
 from brewdesk.services.fizzforecasts import FizzForecasts, Urgency
 from brewdesk.services.wording.verdicts import verdict_words
 from brewdesk.store.errors import NoSuchRow
 from brewdesk.store.records import BottleCheckDraft, PlaceTemperatureDraft
 from culturecore.fizzpace import Pace
 from culturecore.stages import BottleKind, BottlingState, CheckKind, Feel, Opened
+from tests.helpers.fakes import InlineJobs
 from tests.services.history_bottles import GLASS, TEST, felt, filled, sour, wish_of
 
 
@@ -250,9 +251,9 @@ def test_a_later_bottling_teaches_nothing_backwards(kit):
 def test_what_was_worked_out_is_kept_while_it_holds(kit, monkeypatch):
     bottling = sweet(kit)
     counted = []
-    real = fizzforecasts.course_of
+    real = fizzwork.course_of
     monkeypatch.setattr(
-        fizzforecasts, "course_of", lambda *args, **kw: counted.append(1) or real(*args, **kw)
+        fizzwork, "course_of", lambda *args, **kw: counted.append(1) or real(*args, **kw)
     )
     forecasts = FizzForecasts(kit.door)
     forecasts.now(bottling.id)
@@ -263,3 +264,106 @@ def test_what_was_worked_out_is_kept_while_it_holds(kit, monkeypatch):
     felt(kit, bottling, Feel.SOFT)
     forecasts.now(bottling.id)
     assert len(counted) == 4
+
+
+@pytest.fixture
+def jobs():
+    return InlineJobs(hold=True)
+
+
+@pytest.fixture
+def apart(kit, jobs):
+    """Forecasts that are worked out elsewhere, when the jobs are let go."""
+    return FizzForecasts(kit.door, jobs=jobs)
+
+
+def let_go(apart, jobs):
+    """Let the jobs be done until nothing more is asked for; return how often that was."""
+    for rounds in range(10):
+        apart.all_open()
+        if not jobs.is_holding():
+            return rounds
+        jobs.release()
+    raise AssertionError("asked for again and again")
+
+
+def test_nothing_is_worked_out_on_the_callers_thread(kit, apart, jobs, monkeypatch):
+    bottling = sweet(kit)
+    monkeypatch.setattr(fizzforecasts, "courses_of", lambda keys: pytest.fail("worked out here"))
+    assert apart.all_open() == ()
+    assert apart.reminder_facts() == ()
+    assert [one.id for one in apart.being_worked_out()] == [bottling.id]
+
+
+def test_what_comes_is_what_would_have_been_worked_out_at_once(kit, apart, jobs):
+    first = sweet(kit)
+    kit.clock.advance(days=1)
+    felt(kit, first, kind=CheckKind.GAUGE, feel=None, gauge_bar=3.0, sd_bar=0.1)
+    kit.bottlings.fill(wish_of(kit, sour(kit)))
+    let_go(apart, jobs)
+    assert apart.all_open() == kit.fizz_forecasts.all_open()
+    assert len(apart.all_open()) == 2
+    assert apart.being_worked_out() == ()
+    assert apart.reminder_facts() == kit.fizz_forecasts.reminder_facts()
+
+
+def test_it_is_asked_for_once_however_often_one_looks(kit, apart, jobs):
+    sweet(kit)
+    for _ in range(5):
+        apart.all_open()
+        apart.being_worked_out()
+    assert len(jobs.keys) == 1
+    ready = []
+    apart.ready.connect(lambda: ready.append(len(apart.all_open())))
+    jobs.release()
+    assert ready == [1]
+    for _ in range(5):
+        apart.all_open()
+    assert len(jobs.keys) == 1
+
+
+def test_an_hour_later_the_old_figures_stand_until_the_new_ones_are_there(kit, apart, jobs):
+    bottling = sweet(kit)
+    read = PlaceTemperatureDraft(
+        place_id=bottling.place_id, at=bottling.filled_at, temperature_c=24.0
+    )
+    with kit.store.write() as unit:
+        unit.place_temperatures.add(read)
+    let_go(apart, jobs)
+    (before,) = apart.all_open()
+    kit.clock.advance(hours=7)
+    (meanwhile,) = apart.all_open()
+    assert jobs.is_holding()
+    assert meanwhile.course == before.course
+    assert meanwhile.now_day > before.now_day
+    let_go(apart, jobs)
+    (after,) = apart.all_open()
+    assert after == kit.fizz_forecasts.now(bottling.id)
+
+
+def test_after_a_look_at_the_bottles_nothing_old_is_said(kit, apart, jobs):
+    bottling = sweet(kit)
+    let_go(apart, jobs)
+    assert len(apart.all_open()) == 1
+    kit.clock.advance(days=1)
+    felt(kit, bottling, Feel.HARD)
+    assert apart.all_open() == ()
+    assert apart.reminder_facts() == ()
+    assert [one.id for one in apart.being_worked_out()] == [bottling.id]
+    let_go(apart, jobs)
+    assert apart.all_open() == (kit.fizz_forecasts.now(bottling.id),)
+
+
+def test_what_failed_is_asked_for_again(kit, apart, jobs, monkeypatch):
+    sweet(kit)
+
+    def broken(_keys):
+        raise RuntimeError("a bug")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(fizzforecasts, "courses_of", broken)
+        apart.all_open()
+        with pytest.raises(RuntimeError):
+            jobs.release()
+    let_go(apart, jobs)
+    assert len(apart.all_open()) == 1

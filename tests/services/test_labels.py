@@ -2,25 +2,38 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
 from PySide6.QtCore import QLocale
 
+from brewdesk.services.bottlingwish import AdditionWish, BottleGroupWish
 from brewdesk.services.labels import (
     LONGEST_TEXT,
     OFFERED,
     LabelFacts,
     LabelField,
     LabelKind,
-    bottling_facts,
     caution_verdicts,
+    chill_by_text,
     code_of,
+    inherited,
     label_content,
     tidy_text,
 )
-from brewdesk.services.records import BatchStage, CultureDraft, CultureOrigin, CultureState
+from brewdesk.services.labelsample import sample_facts
+from brewdesk.services.records import (
+    BatchStage,
+    BottleCheckDraft,
+    CheckKind,
+    CultureDraft,
+    CultureOrigin,
+    CultureState,
+    Opened,
+)
+from culturecore.stages import AdditionKind, BottleKind
 from tests.helpers.pantry_desk import open_desk, plan_batch, souring_batch
 
 F = LabelField
@@ -111,18 +124,32 @@ def test_no_label_promises_that_a_drink_is_safe():
         assert "free of alcohol" not in words
 
 
-def test_a_bottling_gives_its_plain_values():
-    day = datetime(2026, 11, 25, 12, tzinfo=UTC)
-    given = bottling_facts(
-        4, "Ginger 1", filled_on=day, chill_by=day, best_before=day, ingredients="tea, ginger"
+@pytest.mark.parametrize(
+    ("danger_at", "shown"),
+    [
+        ("2026-11-28T12:00", "27 Nov 2026"),  # the 28th may be read as "to its end"
+        ("2026-11-28T00:00", "27 Nov 2026"),
+        ("2026-11-27T23:59", "26 Nov 2026"),
+        ("2026-11-26T03:00", "25 Nov 2026"),  # the day they were filled
+        ("2026-11-25T21:40", "25 Nov 2026, 21:00"),  # that same day: with the hour
+    ],
+)
+def test_chill_by_names_a_day_that_is_over_before_the_danger(danger_at, shown):
+    given = facts(
+        kind=LabelKind.BOTTLE,
+        made_on=datetime(2026, 11, 25, 9, tzinfo=BERLIN),
+        chill_by=datetime.fromisoformat(danger_at).replace(tzinfo=BERLIN),
     )
-    made = content(given)
-    assert made.kind is LabelKind.BOTTLE
-    assert made.code == "brewdesk:bottling:0f3a9c2e-4"
-    assert made.text(F.MADE_ON) == "Filled 25 Nov 2026"
-    assert made.text(F.CHILL_BY) == "Chill by 25 Nov 2026"
-    assert made.text(F.BEST_BEFORE) == "Best before 25 Nov 2026"
-    assert made.text(F.INGREDIENTS) == "Ingredients: tea, ginger"
+    assert chill_by_text(given, BERLIN).replace("9:00 PM", "21:00") == shown
+
+
+def test_bottles_keep_the_batchs_allergens_and_a_jar_all_of_its_words():
+    kept = {"batch:3": {"allergens": "sesame", "ingredients": "all there is", "name": "x"}}
+    bottles = facts(record="bottling", batch_key="batch:3")
+    assert inherited(bottles, kept) == {F.ALLERGENS: "sesame"}
+    jar = facts(record="vessel", batch_key="batch:3")
+    assert inherited(jar, kept) == {F.ALLERGENS: "sesame", F.INGREDIENTS: "all there is"}
+    assert inherited(facts(), kept) == {}
 
 
 @pytest.mark.parametrize(
@@ -156,6 +183,90 @@ def test_the_pantry_offers_vessels_batches_and_cultures(desk):
     assert of_batch.made_on == batch.started_at
     (of_culture,) = desk.label_sources.cultures()
     assert (of_culture.kind, of_culture.name) == (LabelKind.CULTURE, "Culture of Tall jar")
+
+
+GINGER = AdditionWish(
+    kind=AdditionKind.GINGER,
+    name="Ginger root",
+    mass_g=24.0,
+    sugar_share_low=0.01,
+    sugar_share_high=0.03,
+)
+
+
+def bottle(desk, batch, **changed):
+    wish = desk.bottlings.wish_for(batch.id)
+    groups = (
+        BottleGroupWish(bottle_count=3, kind=BottleKind.FIZZY_GLASS, brim_volume_l=0.52),
+        BottleGroupWish(bottle_count=1, kind=BottleKind.FIZZY_PLASTIC, brim_volume_l=0.5),
+    )
+    values = {"groups": groups, "additions": (GINGER,), "name": "Ginger 1"}
+    return desk.bottlings.fill(replace(wish, **(values | changed)), "invented, for a test")
+
+
+def test_bottles_are_offered_with_a_label_for_each_and_what_is_in_them(desk):
+    batch = souring_batch(desk)
+    bottling = bottle(desk, batch)
+    (made,) = desk.label_sources.bottlings()
+    assert (made.key, made.kind) == (f"bottling:{bottling.id}", LabelKind.BOTTLE)
+    assert made.usual_copies == 4
+    assert "4 bottles" in made.stage
+    assert made.is_likely
+    assert made.made_on == bottling.filled_at
+    assert made.best_before == bottling.filled_at + timedelta(days=30)
+    assert made.ingredients.startswith("Water, live kombucha culture, sugar, ")
+    assert {"black tea", "Ginger root"} <= set(made.ingredients.split(", "))
+    assert code_of(made, UID) == f"brewdesk:bottling:0f3a9c2e-{bottling.id}"
+
+
+def test_the_heaviest_ingredient_stands_first(desk):
+    batch = souring_batch(desk)
+    bottle(desk, batch, additions=(replace(GINGER, mass_g=900.0, name="Pear juice"),))
+    (made,) = desk.label_sources.bottlings()
+    names = made.ingredients.split(", ")
+    assert names.index("Pear juice") == 1  # after the water, before half a litre of starter
+    assert names.index("sugar") < names.index("black tea")
+
+
+def test_warm_bottles_say_by_when_to_chill_and_cold_ones_do_not(desk):
+    batch = souring_batch(desk)
+    bottling = bottle(desk, batch)
+    (made,) = desk.label_sources.bottlings()
+    reckoned = desk.label_sources.with_danger(made).chill_by
+    assert reckoned == desk.fizz_forecasts.now(bottling.id).chill_by_at
+    assert reckoned is not None
+    desk.bottlings.chill(bottling.id)
+    (cold,) = desk.label_sources.bottlings()
+    assert desk.label_sources.with_danger(cold).chill_by is None
+    assert cold.best_before == desk.bottlings.get(bottling.id).best_before
+
+
+def test_an_opened_bottle_needs_no_label_and_yesterdays_are_not_the_likeliest(desk):
+    batch = souring_batch(desk)
+    bottling = bottle(desk, batch)
+    desk.clock.advance(days=2)
+    desk.bottlings.check(
+        BottleCheckDraft(
+            bottling_id=bottling.id,
+            at=desk.clock.now(),
+            kind=CheckKind.OPENED,
+            opened=Opened.RIGHT,
+            bottle_count=1,
+        )
+    )
+    (made,) = desk.label_sources.bottlings()
+    assert made.usual_copies == 3
+    assert not made.is_likely
+    desk.bottlings.finish(bottling.id)
+    assert desk.label_sources.bottlings() == ()
+
+
+@pytest.mark.parametrize("kind", list(LabelKind))
+def test_a_sample_is_plainly_invented_and_its_code_is_no_records(kind):
+    made = content(sample_facts(kind, datetime(2026, 11, 25, 12, tzinfo=UTC)))
+    assert "Invented" in made.text(F.NAME)
+    assert made.code == "brewdesk:sample:0f3a9c2e-0"
+    assert {line.field for line in made.lines} | {F.QR} == OFFERED[kind]
 
 
 def test_a_batch_drawn_off_gets_a_bottle_label_and_a_discarded_one_none(desk):

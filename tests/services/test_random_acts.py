@@ -25,6 +25,7 @@ from brewdesk.services.brewing import StepShut
 from brewdesk.services.desk import build_desk
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.reminders import Reminders
+from brewdesk.services.stock_reminder_rules import PREFIX, is_of_stock
 from brewdesk.store.errors import StoreTrouble
 from brewdesk.store.records import CultureDraft, PlaceDraft, ReadingDraft, VesselDraft
 from brewdesk.store.store import Store
@@ -58,9 +59,11 @@ def having(*stages):
 
 
 def makers_part(path):
-    """Return the store but for the program's own reminder of the meter: it is about no row
-    that could take it along, and keeps that it was dropped."""
-    return [line for line in dump(path).splitlines() if " kind='calibrate' " not in line]
+    """Return the store but for the program's own reminders of the meter and of what runs low:
+    they are about no row that could take them along, and keep that they were dropped."""
+    owned = (" kind='calibrate' ", f" occurrence='{PREFIX}")
+    lines = dump(path).splitlines()
+    return [line for line in lines if not any(mark in line for mark in owned)]
 
 
 class RandomActs(RuleBasedStateMachine):
@@ -130,7 +133,8 @@ class RandomActs(RuleBasedStateMachine):
         """What the maker made of reminders; when they were shown is the program's affair."""
         with self.store.read() as unit:
             rows = unit.reminders.where()
-        own = {(row.id, row.text) for row in rows if row.kind is ReminderKind.OWN}
+        makers = [row for row in rows if not is_of_stock(row)]
+        own = {(row.id, row.text) for row in makers if row.kind is ReminderKind.OWN}
         done = {
             (row.batch_id, row.kind, row.occurrence, row.done_at)
             for row in rows

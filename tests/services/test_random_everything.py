@@ -1,4 +1,4 @@
-"""Random acts of every kind in one pantry: care, growing, photos, looks, places, liquid.
+"""Random acts of every kind in one pantry: care, growing, photos, looks, places, liquid, stores.
 
 What is undone must be undone to the last row, whatever lay between. The machine below adds
 to those of batches and of liquids what they leave out; their invariants hold here too.
@@ -20,14 +20,14 @@ from brewdesk.services.photos import PhotoOwner, PictureFacts, TakenIn
 from brewdesk.store.records import PlaceDraft
 from culturecore.stages import BatchPurpose, BatchStage, CultureState, Look, Quantity
 from tests.services.test_random_acts import PICK
-from tests.services.test_random_liquids import RandomLiquids
+from tests.services.test_random_stores import RandomStores
 
 LOOKS = st.sampled_from([Look.FINE, Look.FINE, Look.UNSURE, Look.MOLD])
 LIVE = tuple(stage for stage in BatchStage if stage.is_live)
 
 
-class RandomEverything(RandomLiquids):
-    """The maker of liquids, who also looks after cultures, takes photos and reads thermometers."""
+class RandomEverything(RandomStores):
+    """The maker with stores, who also looks after cultures, takes photos, reads thermometers."""
 
     def _culture(self, number):
         return self._pick(self.desk.cultures.all(), number)

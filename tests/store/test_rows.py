@@ -593,3 +593,13 @@ def test_samples_that_nothing_names_are_swept_out(store, shelf):
     with store.read() as unit:
         left = [c for c in ("ab", "cd", "ef") if unit.temperature_samples.chunks(c * 32)]
     assert left == ["ab", "cd"]
+
+
+def test_counting_gives_as_many_as_there_are_records(store):
+    with store.write() as unit:
+        for name in ("Cupboard", "Shelf", "Cellar"):
+            unit.places.add(PlaceDraft(name=name, temperature_c=20.0))
+    with store.read() as unit:
+        assert unit.places.count() == len(unit.places.where()) == 3
+        assert unit.places.count(name=("Shelf", "Cellar", "Loft")) == 2
+        assert unit.places.count(name="Loft") == 0

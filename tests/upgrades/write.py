@@ -29,7 +29,15 @@ from brewdesk.store.records import (
     VesselMoveDraft,
 )
 from brewdesk.store.schema import SCHEMA_NUMBER
+from brewdesk.store.stockrecords import (
+    BatchSupplyDraft,
+    SupplyDraft,
+    SupplyDrawDraft,
+    SupplyLotDraft,
+)
 from brewdesk.store.store import Store
+from brewdesk.store.trialrecords import TrialArmDraft, TrialDraft, TrialJarDraft, TrialScoreDraft
+from brewdesk.store.unitofwork import UnitOfWork
 from culturecore.stages import (
     AdditionKind,
     BatchStage,
@@ -37,6 +45,7 @@ from culturecore.stages import (
     CareKind,
     CheckKind,
     CultureOrigin,
+    DrawReason,
     Feel,
     Look,
     Material,
@@ -45,7 +54,13 @@ from culturecore.stages import (
     ReminderKind,
     StepKind,
     StepState,
+    SupplyKind,
+    SupplyMeasure,
+    TasteMark,
+    TeaKind,
     TransferKind,
+    TrialFactor,
+    TrialState,
     VesselShape,
 )
 from tests.store.drafts import (
@@ -181,6 +196,8 @@ def fill(store: Store) -> None:
         unit.calibrations.add(CalibrationDraft(at=NOW, meter="invented meter", slope_percent=97.0))
         unit.reminders.add(reminder_draft(None, bottling_id=bottles.id, kind=ReminderKind.CHILL))
         unit.reminders.add(reminder_draft(None, culture_id=daughter.id, kind=ReminderKind.FEED))
+        fill_stores(unit, batch.id, bottles.id)
+        fill_trial(unit, jar.id, batch.id)
         unit.settings.put("theme", "dark")
         unit.acts.add(kind="start_souring", facts={"name": batch.name}, at=NOW, deltas=unit.deltas)
     with store.write() as unit:
@@ -202,6 +219,85 @@ def fill(store: Store) -> None:
             batch_id=batch.id,
             deltas=unit.deltas,
         )
+
+
+def fill_stores(unit: UnitOfWork, batch_id: int, bottling_id: int) -> None:
+    """Put an invented tea and invented bottles into the stores."""
+    tea = unit.supplies.add(
+        SupplyDraft(
+            name="Invented garden tea",
+            kind=SupplyKind.TEA,
+            measure=SupplyMeasure.MASS_G,
+            tea_kind=TeaKind.GREEN,
+            low_amount=50.0,
+        )
+    )
+    lot = unit.supply_lots.add(
+        SupplyLotDraft(
+            supply_id=tea.id,
+            bought_at=NOW,
+            amount=250.0,
+            price_minor=1250,
+            currency="EUR",
+            lot_code="invented 7",
+        )
+    )
+    unit.batch_supplies.add(BatchSupplyDraft(batch_id=batch_id, supply_id=tea.id, amount=14.0))
+    unit.supply_draws.add(
+        SupplyDrawDraft(
+            supply_id=tea.id,
+            lot_id=lot.id,
+            batch_id=batch_id,
+            at=NOW,
+            amount=14.0,
+            reason=DrawReason.BREWED,
+        )
+    )
+    bottles = unit.supplies.add(
+        SupplyDraft(
+            name="Invented half litres", kind=SupplyKind.BOTTLE, measure=SupplyMeasure.PIECES
+        )
+    )
+    unit.supply_draws.add(
+        SupplyDrawDraft(
+            supply_id=bottles.id,
+            bottling_id=bottling_id,
+            at=NOW,
+            amount=-4.0,
+            reason=DrawReason.RETURNED,
+        )
+    )
+
+
+def fill_trial(unit: UnitOfWork, vessel_id: int, batch_id: int) -> None:
+    """Put an invented trial beside it."""
+    trial = unit.trials.add(
+        TrialDraft(
+            name="Invented tea trial",
+            factor=TrialFactor.TEA,
+            seed=7,
+            created_at=NOW,
+            state=TrialState.RUNNING,
+            started_at=NOW,
+            is_blind=True,
+        )
+    )
+    arm = unit.trial_arms.add(
+        TrialArmDraft(trial_id=trial.id, position=0, name="Green", level="green")
+    )
+    jar = unit.trial_jars.add(
+        TrialJarDraft(
+            trial_id=trial.id,
+            arm_id=arm.id,
+            position=0,
+            code="K7",
+            vessel_id=vessel_id,
+            batch_id=batch_id,
+        )
+    )
+    unit.trial_scores.add(
+        TrialScoreDraft(jar_id=jar.id, at=NOW, liking=7.5, mark=TasteMark.RIGHT, taster="invented")
+    )
 
 
 def main() -> None:

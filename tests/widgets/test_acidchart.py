@@ -404,41 +404,112 @@ def test_a_real_forecast_of_a_real_batch_is_drawn(tmp_path, qtbot):
     desk.store.close()
 
 
+PARTS = {"dress", "window", "band", "forecast", "imagined", "lines", "now", "points", "limits"}
+
+
 @pytest.fixture
 def drawn(chart, monkeypatch):
-    """The pictures that were drawn since the first one."""
+    """The parts of the picture that were drawn since it was first shown."""
     from brewdesk.widgets.acidplot import CurvePlot
 
     chart.set_view(made_up_view())
-    pictures = []
-    real = CurvePlot.draw
+    parts = []
+    real = CurvePlot._take_away
 
-    def counted(plot, spec, colours):
-        pictures.append((spec, colours))
-        real(plot, spec, colours)
+    def noted(plot, part):
+        parts.append(part)
+        real(plot, part)
 
-    monkeypatch.setattr(CurvePlot, "draw", counted)
-    return pictures
+    monkeypatch.setattr(CurvePlot, "_take_away", noted)
+    return parts
 
 
 def test_the_same_picture_is_not_drawn_twice(chart, drawn):
     chart.set_view(made_up_view())
     chart.set_view(made_up_view(now_day=5.5 + 60 / 86_400))  # a minute is less than a pixel
     assert drawn == []
+
+
+def test_only_what_differs_is_drawn_anew(chart, drawn):
     chart.set_view(made_up_view(now_day=6.5))
+    assert drawn == ["now"]
+    drawn.clear()
+    chart.set_view(made_up_view(now_day=6.5, points=made_up_view().points[:2]))
+    assert set(drawn) == {"points"}
+    drawn.clear()
+    chart.set_view(made_up_view(now_day=6.5, points=made_up_view().points[:2], first_taste_ph=3.2))
+    assert set(drawn) == {"band"}
+
+
+def picture(chart):
+    """What is to be seen, laid out and at rest."""
+    for widget in (chart, plot_of(chart)):
+        widget.updateGeometry()
+    QApplication.processEvents()
+    return chart.grab().toImage()
+
+
+def test_a_picture_changed_by_parts_is_that_drawn_as_a_whole(chart):
+    views = [
+        made_up_view(now_day=7.5, first_taste_ph=3.2),
+        made_up_view(points=(), safe_ph=4.0),
+        made_up_view(forecast=None),
+        made_up_view(),
+    ]
+    for view in views:
+        chart.set_view(view)
+        by_parts = picture(chart)
+        plot = plot_of(chart)
+        spec = chart.spec()
+        assert spec is not None
+        plot.draw(spec, LIGHT)
+        assert picture(chart) == by_parts
+
+
+def test_nothing_is_painted_before_the_whole_curve_is_there(chart, drawn):
+    turns = chart.set_view_in_turns(made_up_view(now_day=6.5, first_taste_ph=3.2, points=()))
+    while not drawn:
+        next(turns)
+    assert not plot_of(chart).updatesEnabled()
+    assert list(turns)
+    assert plot_of(chart).updatesEnabled()
+
+
+def test_another_curve_in_the_middle_of_one_is_what_stands_in_the_end(chart, drawn):
+    turns = chart.set_view_in_turns(made_up_view(now_day=6.5, first_taste_ph=3.2, points=()))
+    while not drawn:
+        next(turns)
+    chart.set_view(made_up_view(batch_id=2))
+    wanted = chart.spec()
+    assert list(turns) == []
+    assert chart.spec() == wanted
+    assert plot_of(chart).updatesEnabled()
+    shown = picture(chart)
+    plot_of(chart).draw(wanted, LIGHT)
+    assert picture(chart) == shown
+
+
+def test_a_curve_given_up_in_the_middle_keeps_no_picture_back(chart, drawn):
+    turns = chart.set_view_in_turns(made_up_view(now_day=6.5, first_taste_ph=3.2))
+    while not drawn:
+        next(turns)
+    turns.close()
+    assert plot_of(chart).updatesEnabled()
     chart.set_view(made_up_view(now_day=6.5, first_taste_ph=3.2))
-    assert len(drawn) == 2
+    shown = picture(chart)
+    plot_of(chart).draw(chart.spec(), LIGHT)
+    assert picture(chart) == shown
 
 
 def test_other_colours_type_or_dates_are_another_picture(qapp, chart, drawn):
     with worn_theme(qapp, "dark") as theme:
         chart.set_view(made_up_view())
-        assert drawn[-1][1].name == "dark"
-        count = len(drawn)
+        assert set(drawn) == PARTS
+        drawn.clear()
         theme.apply("dark", 1.5)
         chart.set_view(made_up_view())
-        assert len(drawn) > count
-        count = len(drawn)
+        assert set(drawn) == PARTS
+        drawn.clear()
         begun = made_up_view().started_at + timedelta(days=1)
         chart.set_view(made_up_view(started_at=begun))
-        assert len(drawn) == count + 1
+        assert set(drawn) == PARTS

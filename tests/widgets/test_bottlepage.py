@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QPushButton
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton
 
 from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.records import (
@@ -421,3 +421,48 @@ def test_a_reminder_of_bottles_opens_them(page, desk, qtbot):
     assert button.text() == "Open the bottles"
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
     assert wanted == [bottling.id]
+
+
+def test_bottles_whose_figures_are_to_come_have_a_place(page, desk, qtbot):
+    desk.jobs.hold = True
+    fill(page, qtbot)
+    page.tabs.setCurrentWidget(page.stand)
+    assert page.stand.cards() == ()
+    assert not page.stand.is_empty()
+    (place,) = page.stand.findChildren(QFrame, "bottle_waiting")
+    assert "Working out" in shown_words(place)
+    assert "No bottles stand" not in shown_words(page.stand)
+    while desk.jobs.is_holding():
+        desk.jobs.release()
+    (card,) = page.stand.cards()
+    assert "Chill by" in card.summary.text()
+    qtbot.waitUntil(lambda: page.stand.findChildren(QFrame, "bottle_waiting") == [])
+
+
+def test_a_card_stays_with_what_is_typed_on_it_while_it_waits(page, desk, card, qtbot):
+    page.tabs.setCurrentWidget(page.stand)
+    before = card.summary.text()
+    card.gauge.setValue(1.7)
+    desk.jobs.hold = True
+    press(qtbot, card.feels[Feel.HARD])
+    assert page.stand.cards() == (card,)
+    assert "Working out" in card.summary.text()
+    assert card.urgency.text() == ""
+    while desk.jobs.is_holding():
+        desk.jobs.release()
+    assert page.stand.cards() == (card,)
+    assert card.gauge.value() == pytest.approx(1.7)
+    assert card.summary.text() != before
+    assert "Working out" not in card.summary.text()
+    assert card.urgency.text()
+
+
+def test_the_card_of_bottles_just_filled_is_gone_to_when_it_comes(page, desk, qtbot):
+    desk.jobs.hold = True
+    fill(page, qtbot)
+    assert page.stand.cards() == ()
+    while desk.jobs.is_holding():
+        desk.jobs.release()
+    (card,) = page.stand.cards()
+    assert page.tabs.currentWidget() is page.stand
+    assert card.chill_button.hasFocus() or not page.isActiveWindow()

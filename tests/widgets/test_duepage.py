@@ -250,12 +250,12 @@ def shown(strip):
     return [line.text() for line in strip.lines if line.isVisible()]
 
 
-def test_the_strip_shows_the_nearest_three(desk, strip):
+def test_the_strip_shows_the_nearest_three(desk, strip, qtbot):
     assert strip.empty.isVisible()
     for hours in (4, 1, 3, 2):
         remind(desk, f"R{hours}", hours=hours)
+    qtbot.waitUntil(lambda: len(shown(strip)) == 3)
     texts = shown(strip)
-    assert len(texts) == 3
     for number, text in zip((1, 2, 3), texts, strict=True):
         assert f"R{number}" in text
     assert not strip.empty.isVisible()
@@ -271,13 +271,15 @@ def test_what_is_due_says_now_and_an_ampersand_stays_one(desk, strip):
 
 def test_a_click_on_the_strip_opens_the_list(desk, strip, qtbot):
     remind(desk, "Stir", minutes=1)
+    qtbot.waitUntil(strip.lines[0].isVisible)
     with qtbot.waitSignal(strip.open_due):
         QTest.mouseClick(strip.lines[0], Qt.MouseButton.LeftButton)
 
 
-def test_a_long_line_is_cut_but_its_name_is_whole(desk, strip):
+def test_a_long_line_is_cut_but_its_name_is_whole(desk, strip, qtbot):
     remind(desk, "Something long to do " * 10, minutes=1)
     line = strip.lines[0]
+    qtbot.waitUntil(lambda: bool(line.text()))
     assert line.text().endswith("…")
     assert ("Something long to do " * 10).strip() in line.accessibleName()
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import subprocess
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -11,9 +12,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from brewdesk.models.labelpicks import COPIES, NAME, STAGE
+from brewdesk.services.bottlingwish import BottleGroupWish
 from brewdesk.services.labels import LabelField, LabelKind
 from brewdesk.services.labelsheets import starters
-from brewdesk.services.records import CultureState
+from brewdesk.services.records import BottleKind, CultureState
 from brewdesk.widgets.cultureacts import offered
 from brewdesk.widgets.jarsheet import JarSheet, label_record
 from brewdesk.widgets.labelspage import LabelsPage
@@ -51,6 +53,32 @@ def dark_dots(page):
     )
 
 
+def reddish_dots(page):
+    """Dots of the stamp: nothing on a label is red."""
+    picture = page.preview.canvas.picture().toImage()
+    colours = (
+        picture.pixelColor(x, y)
+        for x in range(0, picture.width(), 2)
+        for y in range(0, picture.height(), 2)
+    )
+    return sum(colour.red() - colour.green() > 40 for colour in colours)
+
+
+def edit(page, field, text):
+    line = page.words.lines[field]
+    line.setText(text)
+    line.textEdited.emit(text)
+
+
+def bottle(desk, batch):
+    groups = (
+        BottleGroupWish(bottle_count=3, kind=BottleKind.FIZZY_GLASS, brim_volume_l=0.52),
+        BottleGroupWish(bottle_count=1, kind=BottleKind.FIZZY_PLASTIC, brim_volume_l=0.5),
+    )
+    wish = replace(desk.bottlings.wish_for(batch.id), groups=groups)
+    return desk.bottlings.fill(wish, "invented, for a test")
+
+
 def test_an_empty_pantry_says_what_to_do(desk, qtbot):
     made = shown(desk, qtbot)
     assert made.first_vessel.isVisible()
@@ -61,15 +89,83 @@ def test_an_empty_pantry_says_what_to_do(desk, qtbot):
     assert made.picker.isVisible()
 
 
-def test_nothing_ticked_prints_nothing(page):
+def test_what_sours_is_ticked_until_the_maker_chooses(page, desk, batch):
+    assert list(page.picker.picked) == [f"batch:{batch.id}"]
+    assert "What sours now is ticked for you" in page.picker.count.text()
+    assert page.save.isEnabled()
+    page.picker.none.click()
+    page.hide()
+    page.show()
+    desk.cultures.edit(batch.culture_id, name="Renamed")
+    assert page.picker.picked == {}
+    assert "for you" not in page.picker.count.text()
+
+
+def test_bottles_just_filled_are_ticked_with_a_label_for_each(desk, batch, qtbot):
+    bottling = bottle(desk, batch)
+    page = shown(desk, qtbot)
+    assert page.picker.picked == {f"bottling:{bottling.id}": 4}
+    assert "Bottles filled lately" in page.picker.count.text()
+    assert len(page.labels()) == 4
+    (label,) = set(page.labels())
+    assert label.code.startswith("brewdesk:bottling:")
+    assert label.text(F.CHILL_BY)
+    assert page.picker.tables["bottling"].isVisible()
+
+
+def test_bottles_that_are_filled_while_nothing_was_chosen_are_ticked_next(page, desk, batch):
+    bottling = bottle(desk, batch)
+    assert page.picker.picked == {f"bottling:{bottling.id}": 4}
+
+
+def test_a_bottlings_tick_by_hand_presets_the_copies(desk, batch, qtbot):
+    bottling = bottle(desk, batch)
+    page = shown(desk, qtbot)
+    page.picker.none.click()
+    table = page.picker.tables["bottling"]
+    table.setFocus()
+    table.setCurrentIndex(table.model().index(0, STAGE))
+    QTest.keyClick(table, Qt.Key.Key_Space)
+    assert page.picker.picked == {f"bottling:{bottling.id}": 4}
+
+
+def test_allergens_typed_for_a_batch_hold_for_its_bottles_until_they_are_changed(
+    desk, batch, qtbot
+):
+    page = shown(desk, qtbot)
+    page.begin("batch", batch.id)
+    edit(page, F.ALLERGENS, "sesame")
+    bottling = bottle(desk, batch)
+    page.begin("bottling", bottling.id)
+    assert page.words.lines[F.ALLERGENS].text() == "sesame"
+    assert page.labels()[0].text(F.ALLERGENS) == "Allergens: sesame"
+    edit(page, F.ALLERGENS, "sesame, nuts")
+    assert page.labels()[0].text(F.ALLERGENS) == "Allergens: sesame, nuts"
+    page.hide()
+    again = shown(desk, qtbot)
+    again.begin("bottling", bottling.id)
+    assert again.labels()[0].text(F.ALLERGENS) == "Allergens: sesame, nuts"
+    again.begin("batch", batch.id)
+    assert again.labels()[0].text(F.ALLERGENS) == "Allergens: sesame"
+
+
+def test_nothing_ticked_shows_samples_that_say_so_and_prints_nothing(page, tmp_path):
+    page.picker.none.click()
+    page.draw()
     assert page.labels() == ()
     assert not page.print.isEnabled()
     assert not page.save.isEnabled()
-    assert dark_dots(page) == 0
     assert "Tick" in page.picker.count.text()
+    assert "samples" in page.notes.text()
+    assert page.notes.isVisible()
+    assert dark_dots(page) > 50
+    assert reddish_dots(page) > 50
+    page.save_pdf(str(tmp_path / "none.pdf"))
+    assert not (tmp_path / "none.pdf").exists()
 
 
 def test_a_click_on_the_tick_makes_a_label_and_shows_it(page, qtbot):
+    page.picker.none.click()
     model = page.picker.models["vessel"]
     model.setData(model.index(0, NAME), Qt.CheckState.Checked, Qt.ItemDataRole.CheckStateRole)
     qtbot.waitUntil(page.save.isEnabled)
@@ -80,6 +176,7 @@ def test_a_click_on_the_tick_makes_a_label_and_shows_it(page, qtbot):
 
 
 def test_space_ticks_and_digits_change_the_copies(page, qtbot):
+    page.picker.none.click()
     table = page.picker.tables["vessel"]
     table.setFocus()
     table.setCurrentIndex(table.model().index(0, STAGE))
@@ -95,6 +192,7 @@ def test_space_ticks_and_digits_change_the_copies(page, qtbot):
 
 
 def test_copies_have_bounds_and_nonsense_changes_nothing(page):
+    page.picker.none.click()
     model = page.picker.models["vessel"]
     cell = model.index(0, COPIES)
     assert model.setData(cell, 100_000)
@@ -240,9 +338,11 @@ def test_printing_opens_the_preview_with_the_sheets_paper(page, batch, qtbot):
     preview.close()
 
 
-def test_another_paper_is_told(page):
-    page.printing.other_paper.emit()
-    assert "another paper" in page.said.text()
+def test_a_printer_without_the_paper_is_told_until_another_has_it(page):
+    page.printing.painted.emit(False)
+    assert "does not have the paper" in page.said.text()
+    page.printing.painted.emit(True)
+    assert page.said.text() == ""
 
 
 def test_a_new_sheet_is_made_in_the_form_and_chosen(page, desk, qtbot):

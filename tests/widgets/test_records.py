@@ -144,7 +144,7 @@ def test_a_spreadsheet_is_looked_at_mapped_read_and_kept_as_one_act(desk, opened
     dialog = opened(ReadingsFileDialog(desk, batch))
     dialog.open_file(path)
     assert not dialog.go.isEnabled()  # nothing says which column is the pH
-    choose(dialog.columns[Quantity.PH], 1)
+    choose(dialog.choices.columns[Quantity.PH], 1)
     assert dialog.go.isEnabled()
     assert dialog.table.item(0, 1).text() == "pH 4.00"
     press(qtbot, dialog.go)
@@ -157,7 +157,7 @@ def test_a_spreadsheet_is_looked_at_mapped_read_and_kept_as_one_act(desk, opened
 
     again = opened(ReadingsFileDialog(desk, batch))
     again.open_file(path)
-    choose(again.columns[Quantity.PH], 1)
+    choose(again.choices.columns[Quantity.PH], 1)
     press(qtbot, again.go)
     assert "skipped: 3" in again.message.text()
     assert not again.keep.isEnabled()

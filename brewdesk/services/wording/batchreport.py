@@ -150,7 +150,10 @@ def _readings(facts: BatchFacts, show: Show, zone: tzinfo) -> Grid | Para:
         shares=(0.23, 0.06, *(number_share,) * len(used), share),
         numbers=frozenset(range(1, 2 + len(used))),
         most_on_paper=_READINGS_ON_PAPER,
-        left_out=_t("{count} more"),
+        thinned=_t(
+            "Thinned out to {shown} of {count} rows, spread over the whole time, so that the "
+            "report is one page. The curve has every pH; the HTML report has every row."
+        ),
     )
 
 
@@ -163,7 +166,7 @@ def _said(reading: Reading) -> str:
         return _t("Look: {found}").format(found=name_of(Look(reading.text)))
     if reading.quantity is Quantity.PELLICLE_MM and reading.value is not None:
         return _t("Pellicle {number} mm").format(number=number_text(reading.value, 1))
-    return ""
+    return reading.text
 
 
 def _day(batch: Batch, at: datetime) -> str:
@@ -217,5 +220,8 @@ def _safety(facts: BatchFacts, show: Show, zone: tzinfo) -> Grid:
         rows=rows,
         shares=(0.23, 0.21, 0.56),
         most_on_paper=_SAFETY_ON_PAPER,
-        left_out=_t("{count} more"),
+        thinned=_t(
+            "Only {shown} of {count} entries fit on one page. The process log and the HTML "
+            "report have them all."
+        ),
     )

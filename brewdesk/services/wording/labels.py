@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, tzinfo
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from brewdesk.services.wording.amounts import Show, number_text
-from brewdesk.services.wording.moments import local
+from brewdesk.services.wording.moments import local, time_words
 from culturecore.errors import ImpossibleInput
 from culturecore.outcome import Verdict
+from culturecore.stages import TeaKind
 from culturecore.units import Kind
 
 
@@ -21,6 +23,14 @@ def date_on_label(moment: datetime, zone: tzinfo) -> str:
     """Write a day with its month in letters and its year: no order of figures to be misread."""
     day = local(moment, zone).date()
     return QLocale().toString(QDate(day.year, day.month, day.day), _t("d MMM yyyy"))
+
+
+def hour_on_label(moment: datetime, zone: tzinfo) -> str:
+    """Write a day with its hour, rounded down."""
+    return _t("{day}, {hour}").format(
+        day=date_on_label(moment, zone),
+        hour=time_words(local(moment, zone).replace(minute=0), zone),
+    )
 
 
 def kind_words(kind: str) -> str:
@@ -118,6 +128,56 @@ def roll_name_words(width_mm: float, length_mm: float) -> str:
 def suspect_words() -> str:
     """Say on a label that the liquid may share mold with another."""
     return _t("Do not use: may share mold")
+
+
+def bottles_words(state: str, count: int) -> str:
+    """Say how many bottles there still are, and how they stand."""
+    if count == 1:
+        return _t("1 bottle · {state}").format(state=state)
+    return _t("{count} bottles · {state}").format(state=state, count=count)
+
+
+def ingredient_words(ingredient: str) -> str:
+    """Name what goes into a batch, as it stands in a list."""
+    return {
+        "water": _t("water"),
+        "sugar": _t("sugar"),
+        "kombucha": _t("live kombucha culture"),
+        TeaKind.BLACK.value: _t("black tea"),
+        TeaKind.GREEN.value: _t("green tea"),
+        TeaKind.OOLONG.value: _t("oolong tea"),
+        TeaKind.WHITE.value: _t("white tea"),
+        TeaKind.MIXED.value: _t("tea"),
+        TeaKind.HERBAL.value: _t("herbs"),
+    }[ingredient]
+
+
+def ingredient_list_words(names: Sequence[str]) -> str:
+    """Join the names of ingredients into a list that begins with a capital."""
+    text = _t(", ").join(names)
+    return text[:1].upper() + text[1:]
+
+
+def sample_words() -> str:
+    """Mark a label that is not one of the maker's."""
+    return _t("Sample")
+
+
+def sample_texts(kind: str) -> dict[str, str]:
+    """Return invented words for a sample label of a kind."""
+    names = {
+        "jar": _t("Invented black tea 1"),
+        "bottle": _t("Invented ginger 1"),
+        "culture": _t("Invented culture"),
+        "resting_jar": _t("Invented culture at rest"),
+    }
+    stages = {"jar": _t("Souring"), "culture": _t("Growing"), "resting_jar": _t("Resting")}
+    return {
+        "name": names[kind],
+        "stage": stages.get(kind, ""),
+        "ingredients": _t("Water, live kombucha culture, sugar, black tea, ginger"),
+        "allergens": _t("none known to its invented maker"),
+    }
 
 
 def in_vessel_words(name: str, stage: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.wording import bottlings, labels, liquids
+from brewdesk.services.wording import bottlings, labels, liquids, stores, trials
 from brewdesk.services.wording.amounts import Show, decimals_for, number_text, plain
 from brewdesk.store.errors import ChangedElsewhere, StoreTrouble
 from culturecore.errors import ImpossibleInput
@@ -33,6 +33,7 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
     ``show`` writes amounts in the maker's units; without it they are metric.
     """
     reasons = _reasons() | liquids.problems() | bottlings.problems() | labels.problems()
+    reasons = stores.problems() | reasons | trials.problems()
     special = reasons.get((error.field, error.reason)) or reasons.get(("", error.reason))
     if special is not None:
         return special.format(
@@ -41,7 +42,8 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
             high=_amount(error.high, error.unit, show),
         )
     low, high = error.low, error.high
-    label = (_labels() | bottlings.labels()).get(error.field, _t("This value"))
+    labels_by_field = stores.labels() | _labels() | bottlings.labels() | trials.labels()
+    label = labels_by_field.get(error.field, _t("This value"))
     texts = {
         "label": label,
         "low": _amount(low, error.unit, show),
@@ -120,6 +122,9 @@ def trouble_words(trouble: StoreTrouble) -> str:
         "migration_failed": _t(
             "The pantry could not be brought up to this version of the program. It was left as "
             "it was; a backup lies beside it."
+        ),
+        "not_rescued": _t(
+            "Nothing can be read out of the damaged file any more. It was left as it is."
         ),
         "backup_failed": _t("No backup could be made, so nothing was changed."),
         "no_such_row": _t("This entry is no longer there. It may have been taken back meanwhile."),

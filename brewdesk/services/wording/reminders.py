@@ -9,8 +9,10 @@ from PySide6.QtCore import QCoreApplication, QLocale
 
 from brewdesk.services.notices.port import NoticeAction
 from brewdesk.services.reminder_rules import PH_CHECK_DAYS, SAFE_PH, read_span
+from brewdesk.services.stock_reminder_rules import is_of_stock
 from brewdesk.services.wording.bottlereminders import BOTTLE_WORDS, chill_snooze_warning
 from brewdesk.services.wording.moments import date_words, time_words
+from brewdesk.services.wording.stores import buy_body
 from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderKind
 
@@ -220,6 +222,8 @@ def _film_look(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tup
 
 def _own(reminder: Reminder, jar: str, now: datetime, zone: tzinfo) -> tuple[str, str]:
     words = reminder.text.strip() or _t("Your own reminder")
+    if is_of_stock(reminder):
+        return words, buy_body()
     if jar:
         return words, _t("You asked to be reminded of this for {jar}.").format(jar=jar)
     return words, _t("You asked to be reminded of this.")
