@@ -339,9 +339,10 @@ def test_every_choice_is_a_desks_own_or_everybodys_on_purpose():
         "rest_feed_days",
         "rest_top_up_days",
         "calibrate_days",
+        "currency",
         "reminders_once",
     }
-    assert LOCAL_KEYS - keys == {"window"}
+    assert LOCAL_KEYS - keys == {"window", "clock_trusted_since_act"}
 
 
 def test_photos_taken_in_at_one_desk_are_fetched_at_another(opening, address, tmp_path):
