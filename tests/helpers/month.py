@@ -1,15 +1,17 @@
 """A month of the whole window in a process of its own, and what it holds at each day's end.
 
-``python -m tests.helpers.month DAYS`` prints one JSON object. The clock is led; everything else
-is real: the event loop, the threads, the processes for figures, the file. The pantry is the
-invented one. Each day the maker looks at every page and every jar, draws the curve, writes down
-a reading, takes some back, opens and closes every dialog, answers what is due; each week a batch
-is bottled, the bottles of the week before are finished, and a new batch goes into the jar. All
-timers that beat in seconds or slower beat by hand, as often as in a real day they would be heard.
+``python -m tests.helpers.month DAYS [demo]`` prints one JSON object. The clock is led; all else
+is real: the event loop, the threads, the processes for figures, the file. The pantry has two jars,
+or is the invented one with its half year of records. Each day the maker looks at every page and
+at two jars, draws their curves, writes down a reading, takes some back, opens and closes a third
+of the dialogs, answers what is due; each week a batch is bottled, the bottles of the week before
+are finished, and a new batch goes into the jar. All timers that beat in seconds or slower beat by
+hand, some times a day.
 
-Memory is what the process holds for itself (RssAnon of Linux): pages of libraries come and go
-with what else the machine does. It is taken after Python's collector has run and the C library
-has given back what is free (malloc_trim).
+Memory is what the process holds for itself (RssAnon and VmSwap of Linux): pages of libraries
+come and go with what else the machine does. It is taken after Python's collector has run and the
+C library has given back what is free (malloc_trim). Its growth is the median of the slopes
+between all pairs of days (Theil and Sen), for days that are no part of the warm-up.
 """
 
 from __future__ import annotations
@@ -26,7 +28,9 @@ from collections import Counter
 from collections.abc import Callable
 from dataclasses import fields, is_dataclass, replace
 from datetime import UTC, datetime, timedelta
+from itertools import combinations
 from pathlib import Path
+from statistics import median
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QCoreApplication, QEvent, QMetaMethod, QObject, Qt, QTimer
@@ -42,36 +46,37 @@ from tests.helpers.fakes import FakeClock
 from tests.helpers.pantry_desk import souring_batch
 
 BEGINS = datetime(2026, 11, 2, 7, 0, tzinfo=UTC)
-LOOKS_A_DAY = 8
+LOOKS_A_DAY = 6
 BOTTLES_FOR = timedelta(days=6)
 DIALOGS = (
     "add_vessel", "add_culture", "places", "past", "retired", "backups", "copy", "export",
     "import", "process_log", "safety", "about", "print_sheet", "batch_report", "read_readings",
     "draw_off", "discard", "edit_vessel", "draw_part", "keep_starter", "top_up", "pour_over",
 )  # fmt: skip
-PATIENCE_S = 120.0
-OURS = ("brewdesk", "culturecore", "pyqtgraph", "PySide6", "tests")
+DIALOGS_EVERY = 3  # days
+PATIENCE_S = 300.0
+OURS = ("brewdesk", "pyqtgraph")
 
 
 def mapped_kb() -> int:
     """Return what this process holds in memory for itself, in KiB (Linux)."""
     ctypes.CDLL(None).malloc_trim(0)
-    for line in Path("/proc/self/status").read_text().splitlines():
-        if line.startswith("RssAnon:"):
-            return int(line.split()[1])
-    raise AssertionError("the system does not say how much memory a process holds")
+    lines = Path("/proc/self/status").read_text().splitlines()
+    held_kb = [int(one.split()[1]) for one in lines if one.startswith(("RssAnon:", "VmSwap:"))]
+    assert len(held_kb) == 2, "the system does not say how much memory a process holds"
+    return sum(held_kb)
 
 
 class Month:
     """The program, its maker and the clock."""
 
-    def __init__(self, app: QApplication, folder: Path) -> None:
+    def __init__(self, app: QApplication, folder: Path, *, is_demo: bool) -> None:
         self.clock = FakeClock(BEGINS, ZoneInfo("Europe/Berlin"))
         self.app = app
         self.program = Program(
             app,
             folder / "example.brewdesk",
-            is_demo=True,
+            is_demo=is_demo,
             clock=self.clock,
             notifier=SilentNotifier(),
         )
@@ -81,6 +86,8 @@ class Month:
         self.jar_id = 0
         self.filled: list[tuple[int, datetime]] = []
         self.opened = Counter[str]()
+        self.readings = 0
+        self.bottlings = 0
         self.window.resize(1280, 800)
         self.program.has_begun.connect(gc.freeze)  # as the program does
         self.program.has_settled.connect(gc.freeze)
@@ -92,6 +99,7 @@ class Month:
         while not self.program.is_running and time.monotonic() < deadline:
             QTest.qWait(20)
         self.jar_id = souring_batch(self.desk, "Batch of day 0", "Jar of the month").vessel_id
+        souring_batch(self.desk, "Batch that stays", "Jar that waits")
         self.settle()
 
     def settle(self) -> None:
@@ -156,7 +164,8 @@ class Month:
             self.app.processEvents()
         self.window.show_page("shelf")
         sheet = self.window.shelf.sheet
-        for batch in self._souring():
+        batches = self._souring()
+        for batch in (batches[self.day % len(batches)], batches[(self.day + 1) % len(batches)]):
             self.window.open_batch(batch.id)
             for index in range(sheet.tabs.count()):
                 sheet.tabs.setCurrentIndex(index)
@@ -188,6 +197,7 @@ class Month:
             for one in self.desk.readings.of_batch(batch.id)[before:]
             if one.quantity is Quantity.PH
         ]
+        self.readings += len(found)
         if found and self.day % 3 == 0:
             self.window.actions_by_key["undo"].trigger()
             self.app.processEvents()
@@ -199,7 +209,7 @@ class Month:
     def _open_every_dialog(self) -> None:
         self.window.open_batch(self._souring()[0].id)
         self.app.processEvents()
-        for key in DIALOGS:
+        for key in DIALOGS[self.day % DIALOGS_EVERY :: DIALOGS_EVERY]:
             action = self.window.actions_by_key[key]
             if not action.isEnabled():
                 continue
@@ -222,6 +232,7 @@ class Month:
         wish = self.desk.bottlings.wish_for(batch.id)
         bottling = self.desk.bottlings.fill(wish, override_reason="invented")
         self.filled.append((bottling.id, self.clock.now()))
+        self.bottlings += 1
         self.settle()
         if self.desk.batches.get(batch.id).stage is BatchStage.SOURING:
             self.desk.batches.draw_off(batch.id, "invented")
@@ -293,7 +304,7 @@ def held(month: Month) -> dict[str, object]:
     kinds = Counter(
         f"{type(one).__module__}.{type(one).__qualname__}"
         for one in gc.get_objects()
-        if type(one).__module__.startswith(OURS)
+        if isinstance(one, QObject) and type(one).__module__.startswith(OURS)
     )
     roots: list[QObject] = [month.program, month.app, *QApplication.topLevelWidgets()]
     roots += services(month.desk)
@@ -321,13 +332,25 @@ def held(month: Month) -> dict[str, object]:
     }
 
 
-def run(days: int, each_day: Callable[[Month], None]) -> Month:
-    """Live so many days and hand the month to ``each_day`` at the end of each."""
+def growth_share(memory_kb: list[int]) -> float:
+    """Return by what share memory grew over these days: the median slope, times the days."""
+    slopes = [
+        (later - sooner) / (day - before)
+        for (before, sooner), (day, later) in combinations(enumerate(memory_kb), 2)
+    ]
+    return median(slopes) * (len(memory_kb) - 1) / median(memory_kb)
+
+
+def run(days: int, each_day: Callable[[Month], None], *, is_demo: bool) -> Month:
+    """Live so many days and hand the month to ``each_day`` at the end of each.
+
+    ``is_demo`` takes the invented pantry with its half year of records instead of two jars.
+    """
     app = QApplication.instance() or QApplication([])
     assert isinstance(app, QApplication)
     app.setQuitOnLastWindowClosed(False)
     folder = tempfile.mkdtemp(prefix="brewdesk-month-")
-    month = Month(app, Path(folder))
+    month = Month(app, Path(folder), is_demo=is_demo)
     month.begin()
     for _ in range(days):
         month.live_a_day()
@@ -350,10 +373,16 @@ def main(words: list[str]) -> int:
         rows.append(held(month))
         print(f"day {month.day}: {rows[-1]['rss_anon_kb']} KiB", file=sys.stderr, flush=True)
 
-    month = run(int(words[0]), note)
-    opened = dict(month.opened)
+    month = run(int(words[0]), note, is_demo="demo" in words)
+    told = {
+        "days": rows,
+        "dialogs": dict(month.opened),
+        "readings": month.readings,
+        "bottlings": month.bottlings,
+        "errors": errors,
+    }
     month.end()
-    print(json.dumps({"days": rows, "dialogs": opened, "errors": errors}))
+    print(json.dumps(told))
     return 0
 
 
