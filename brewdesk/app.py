@@ -8,6 +8,7 @@ import logging
 import os
 import sys
 from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -27,6 +28,15 @@ log = logging.getLogger(__name__)
 
 EXIT_OK = 0
 EXIT_TROUBLE = 2
+
+
+@dataclass(frozen=True, slots=True)
+class LastRun:
+    """How the last run ended, as far as the next one has to tell; ``said`` is for the bar."""
+
+    ended_badly: bool = False
+    broke_down: str = ""  # what was written down meanwhile
+    said: str = ""
 
 
 def parse(argv: list[str]) -> argparse.Namespace:
@@ -68,15 +78,13 @@ def main(argv: list[str]) -> int:
     app.setDesktopFileName("brewdesk")
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
-    crash_log = faults.start_crash_log(folders.state)
     try:
-        return _run(app, store_path, options, faults.RunMark(folders.state, store_path), server)
+        return _run(app, store_path, options, folders.state, server)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
         raise
     finally:
-        faults.stop_crash_log(crash_log)
         faults.stop_log()
 
 
@@ -84,7 +92,7 @@ def _run(
     app: QApplication,
     store_path: Path,
     options: argparse.Namespace,
-    mark: faults.RunMark,
+    state: Path,
     server: str,
 ) -> int:
     from brewdesk.instance import Instance
@@ -103,10 +111,16 @@ def _run(
             return EXIT_OK
         _say(app, _taken_words(instance))
         return EXIT_TROUBLE
+    mark = faults.RunMark(state, store_path)
+    last = LastRun(ended_badly=mark.set(), broke_down=faults.take_breakdown(state, store_path))
+    crash_log = faults.start_crash_log(state, store_path)
     try:
-        ended_badly = mark.set()
-        code = _open_until_left(app, instance, store_path, options, server, ended_badly=ended_badly)
+        code = _open_until_left(app, instance, store_path, options, server, last)
+    except Exception as error:
+        faults.note_end(crash_log, error)
+        raise
     finally:
+        faults.stop_crash_log(crash_log)
         instance.release()
     mark.clear()
     return code
@@ -118,20 +132,20 @@ def _open_until_left(
     store_path: Path,
     options: argparse.Namespace,
     server: str,
-    *,
-    ended_badly: bool,
+    last: LastRun,
 ) -> int:
     """Open the pantry; go back to a backup and open it again as often as the maker wants."""
     said = ""
-    if ended_badly:
+    if last.ended_badly:
         from brewdesk.services.wording.starting import ended_badly_words
 
         said = ended_badly_words()
     while True:
         wanted: list[BackupInfo] = []
-        code = _open(app, instance, store_path, options, server, wanted, said)
+        code = _open(app, instance, store_path, options, server, wanted, replace(last, said=said))
         if not wanted:
             return code
+        last = LastRun()
         said = _go_back(store_path, wanted[-1])
 
 
@@ -159,9 +173,10 @@ def _open(
     options: argparse.Namespace,
     server: str,
     wanted: list[BackupInfo],
-    said: str,
+    last: LastRun,
 ) -> int:
     """Open the pantry until it is left; ``wanted`` takes the backup to go back to, if any."""
+    from brewdesk.crashwatch import CrashWatch
     from brewdesk.endsignals import EndSignals
 
     if server:
@@ -172,7 +187,8 @@ def _open(
         return EXIT_TROUBLE
     signals = EndSignals()
     signals.end_wanted.connect(program.leave)
-    restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
+    watch = CrashWatch(program.desk, program.window)
+    restore = faults.install(program.window.tell_fault, program.window.tell_trouble, watch.note)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.
@@ -184,8 +200,9 @@ def _open(
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)
     program.start(in_background=options.in_background)
-    if said:
-        program.window.notice.say(said, "inform")
+    if last.said:
+        program.window.notice.say(last.said, "inform")
+    watch.tell_breakdown(last.broke_down)
     try:
         return app.exec()
     finally:

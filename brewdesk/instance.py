@@ -8,6 +8,8 @@ from pathlib import Path
 from PySide6.QtCore import QLockFile, QObject, QSysInfo, Signal
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
+from brewdesk.paths import make_private_folder
+
 RAISE = b"raise\n"
 PATIENCE_MS = 400
 
@@ -26,7 +28,7 @@ class Instance(QObject):
     def __init__(self, store_path: Path) -> None:
         super().__init__()
         store_path = store_path.resolve()  # one store has one lock, by whatever name it is opened
-        store_path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        make_private_folder(store_path.parent)
         self._lock = QLockFile(str(store_path) + ".lock")
         self._lock.setStaleLockTime(0)  # only a dead process gives the lock up, never an old one
         digest = hashlib.sha256(str(store_path).encode()).hexdigest()[:16]

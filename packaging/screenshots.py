@@ -15,7 +15,7 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta, tzinfo
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 from zoneinfo import ZoneInfo
 
 if TYPE_CHECKING:
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from brewdesk.bootstrap import Program
     from brewdesk.services.desk import Desk
     from brewdesk.widgets.acidchart import AcidChart
+    from brewdesk.widgets.historypage import HistoryPage
 
 ROOT = Path(__file__).resolve().parents[1]
 SERIES = ROOT / "tests" / "cases" / "series" / "hafsari_2021_black_mean.csv"
@@ -37,13 +38,17 @@ IN_README = frozenset(
         "cultures-light",
         "photos-light",
         "history-dark",
+        "lookback-light",
         "places-light",
         "plan-light",
         "shelf-brewing-light",
         "readings-tasting-light",
         "due-dark",
         "bottles-light",
+        "stores-light",
+        "costs-light",
         "reckoner-light",
+        "trials-light",
         "published-day-3-light",
         "published-day-6-light",
         "published-day-9-light",
@@ -162,10 +167,11 @@ class Studio:
                     self._shoot(window, f"readings-{stage}-{scheme}")
                     window.shelf.sheet.show_tab("curve")
                 self._shoot(window, f"shelf-{stage}-{scheme}")
-            for page in ("plan", "bottles", "due", "labels", "reckoner", "settings"):
+            for page in ("plan", "bottles", "due", "labels", "trials", "reckoner", "settings"):
                 window.show_page(page)
                 self._shoot(window, f"{page}-{scheme}")
             self._cultures_and_history(program, scheme)
+            self._stores(program, scheme)
             self._photos(program, scheme)
             self._places(program, scheme)
             self._carrying(program, scheme)
@@ -183,6 +189,26 @@ class Studio:
         self._shoot(window, f"cultures-{scheme}")
         window.show_history(Subject(SubjectKind.CULTURE, chosen.culture.id))
         self._shoot(window, f"history-{scheme}")
+        window.look_back()
+        history = cast("HistoryPage", window.page("history"))
+        self._wait_for(lambda: history.look_back is not None and history.look_back.view is not None)
+        self._shoot(window, f"lookback-{scheme}")
+
+    def _stores(self, program: Program, scheme: str) -> None:
+        """What is in the stores, and what the year's batches cost; the shop's price is invented."""
+        from typing import cast
+
+        from brewdesk.services.batchcosts import ShopPrice
+        from brewdesk.widgets.storespage import StoresPage
+
+        window, costs = program.window, program.desk.batch_costs
+        costs.put_shop_price(ShopPrice(minor=420, currency=costs.currency()))
+        window.show_page("stores")
+        page = cast("StoresPage", window.page("stores"))
+        page.tabs.setCurrentWidget(page.stock)
+        self._shoot(window, f"stores-{scheme}")
+        page.tabs.setCurrentWidget(page.costs)
+        self._shoot(window, f"costs-{scheme}")
 
     def _photos(self, program: Program, scheme: str) -> None:
         """A jar's photos with the last look, and the guided look itself."""

@@ -7,6 +7,7 @@ import logging
 import os
 import re
 import shutil
+import sys
 import tempfile
 import threading
 from pathlib import Path
@@ -49,13 +50,26 @@ settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "ci"))
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Take the screen tests out of a windowless run: a drag does nothing there."""
+    """Take the screen tests out of a windowless run: a drag does nothing there.
+
+    And what needs a database server where the tool that runs the tests can bring none.
+    """
+    if not sys.platform.startswith("linux"):
+        on_server = [item for item in items if _needs_server(item)]
+        config.hook.pytest_deselected(items=on_server)
+        items[:] = [item for item in items if item not in on_server]
     if os.environ["QT_QPA_PLATFORM"] != "offscreen":
         return
     screen_items = [item for item in items if item.get_closest_marker("screen")]
     if screen_items:
         config.hook.pytest_deselected(items=screen_items)
         items[:] = [item for item in items if item not in screen_items]
+
+
+def _needs_server(item: pytest.Item) -> bool:
+    names = getattr(item, "fixturenames", ())
+    parameters = getattr(getattr(item, "callspec", None), "params", {})
+    return "pg_server" in names or parameters.get("lies_on") == "server"
 
 
 def pytest_collection_finish() -> None:

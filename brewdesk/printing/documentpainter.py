@@ -290,7 +290,7 @@ class _Flow:
     def _drawing(self, drawing: Drawing, left: float, width: float) -> None:
         unit = width / drawing.width
         height = drawing.height * unit * self._scale
-        self._break(height)
+        self._break(height + self._measure(self._cut(drawing.words, 600), width, 8.5))
         if self._is_drawing:
             self._painter.save()
             self._painter.translate(left, self._y)

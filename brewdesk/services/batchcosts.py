@@ -87,11 +87,16 @@ class BatchCost:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class YearCost:
-    """The batches begun in one year of the maker's calendar, newest first, and their sums."""
+    """The batches begun in one year of the maker's calendar, newest first, and their sums.
+
+    ``total`` is all that was spent. ``per_litre`` and ``saving`` leave out the batches still
+    ``to_come``: they are paid for, and nothing of them could be drunk yet.
+    """
 
     year: int
     batches: tuple[BatchCost, ...]
     total: Cost
+    to_come: int
     drink_l: float
     per_litre: Cost | None
     shop: ShopPrice | None
@@ -188,16 +193,18 @@ class BatchCosts:
             book = _read(unit, batches)
         ordered = sorted(batches, key=lambda batch: (begun_at(batch), batch.id), reverse=True)
         rows = tuple(self._cost(batch, book, shop) for batch in ordered)
-        total = total_cost(row.total for row in rows)
+        given = [row for row in rows if row.drink_l or not row.batch.stage.is_live]
+        of_given = total_cost(row.total for row in given)
         drink = sum((exact(row.drink_l) for row in rows), _NOTHING)
         return YearCost(
             year=year,
             batches=rows,
-            total=total,
+            total=total_cost(row.total for row in rows),
+            to_come=len(rows) - len(given),
             drink_l=float(drink),
-            per_litre=_per(total, drink),
+            per_litre=_per(of_given, drink),
             shop=shop,
-            saving=_saved(total, drink, shop) if rows else None,
+            saving=_saved(of_given, drink, shop),
         )
 
     def of_batch(self, batch_id: int) -> BatchCost:

@@ -24,8 +24,10 @@ from brewdesk.services.stockdraws import (
     drop_plan_supplies,
     lay_out,
 )
+from brewdesk.services.trialjars import forget_batch
 from brewdesk.services.vessels import LIVE_STAGES
 from brewdesk.services.wording.stages import name_of
+from brewdesk.services.wording.trials import given_up_reason
 from brewdesk.store.records import Batch, BatchDraft, Vessel
 from culturecore import sweettea
 from culturecore.errors import ImpossibleInput
@@ -216,6 +218,7 @@ class Batches(BatchEnds):
             for lent in unit.transfers.where(to_batch_id=batch_id):
                 unit.transfers.change(lent.id, to_batch_id=None)
             drop_plan_supplies(unit, batch_id)
+            forget_batch(unit, batch_id, given_up_reason())
             unit.batches.remove(batch_id)
             forming.drop(unit, batch, self._door.clock.now())
 

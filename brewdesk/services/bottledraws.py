@@ -22,8 +22,8 @@ def check_bottling_supplies(unit: ReadUnit | UnitOfWork, wish: BottlingWish) -> 
     Raises
     ------
     ImpossibleInput
-        Field "what" for an addition, "source" for bottles, "priming_supply_id", with reason
-        "retired", "wrong_kind" or "measure".
+        Field "what" for an addition, "source" for bottles, "priming_supply_id",
+        "closure_supply_id", with reason "retired", "wrong_kind" or "measure".
     """
     for addition in wish.additions:
         if addition.supply_id is not None:
@@ -33,6 +33,8 @@ def check_bottling_supplies(unit: ReadUnit | UnitOfWork, wish: BottlingWish) -> 
             check_supply(unit, "source", group.supply_id, SupplyKind.BOTTLE)
     if wish.priming_supply_id is not None:
         check_supply(unit, "priming_supply_id", wish.priming_supply_id, SupplyKind.SUGAR)
+    if wish.closure_supply_id is not None:
+        check_supply(unit, "closure_supply_id", wish.closure_supply_id, SupplyKind.CLOSURE)
 
 
 def needed_of(supply: Supply, addition: AdditionWish) -> float:
@@ -55,6 +57,9 @@ def draw_for_bottling(unit: UnitOfWork, wish: BottlingWish, bottling: Bottling) 
     if wish.priming_supply_id is not None:
         before = taken.get(wish.priming_supply_id, 0.0)
         taken[wish.priming_supply_id] = before + bottling.priming_sugar_g
+    if wish.closure_supply_id is not None:
+        count = float(sum(group.bottle_count for group in wish.groups))
+        taken[wish.closure_supply_id] = taken.get(wish.closure_supply_id, 0.0) + count
     for supply_id, amount in taken.items():
         if exact(amount) > 0:
             draw(

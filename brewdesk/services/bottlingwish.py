@@ -72,6 +72,7 @@ class BottlingWish:
     priming_kind: SugarKind = SugarKind.SUCROSE
     priming_sugar_g: float | None = None
     priming_supply_id: int | None = None  # what the sugar is in the stores
+    closure_supply_id: int | None = None  # the caps or corks: one for each bottle
     residual_sugar_low_g_per_l: float | None = None
     residual_sugar_high_g_per_l: float | None = None
     place_id: int | None = None

@@ -16,6 +16,7 @@ from brewdesk.services import (
     demo_furniture,
     demo_past,
     demo_places,
+    demotrial,
 )
 from brewdesk.services.changes import Topic
 from brewdesk.services.clock import Clock
@@ -37,6 +38,7 @@ _PARTS = (
     demo_family.grow_one,
     demo_places.log_places,
     demo_bottles.fill_bottles,
+    demotrial.run_trial,
     demo_brews.plan_tomorrow,
     demo_brews.brew_now,
 )

@@ -68,6 +68,7 @@ from brewdesk.services.stores import Stores
 from brewdesk.services.suspicion import Suspicion
 from brewdesk.services.timeline import Timeline
 from brewdesk.services.timers import Timers
+from brewdesk.services.trials import Trials
 from brewdesk.services.turns import Turns
 from brewdesk.services.vessels import Vessels
 from brewdesk.store.openstore import OpenStore
@@ -126,6 +127,7 @@ class Desk:
     label_sources: LabelSources
     stores: Stores
     batch_costs: BatchCosts
+    trials: Trials
 
     @property
     def store_path(self) -> Path:
@@ -337,6 +339,7 @@ def build_desk(
         ),
         stores=Stores(door),
         batch_costs=BatchCosts(door, settings),
+        trials=Trials(door, batches, forecast_of=forecasts.newest),
     )
 
 

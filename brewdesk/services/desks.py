@@ -11,7 +11,7 @@ from brewdesk.services.changes import Changes, Topic
 from brewdesk.services.door import topics_of
 from brewdesk.services.settings import Settings
 from brewdesk.store.openstore import OpenStore
-from brewdesk.store.touched import Word
+from brewdesk.store.touched import Touched, Word
 
 if TYPE_CHECKING:
     from brewdesk.store.serverstore import ServerStore
@@ -89,7 +89,12 @@ class Desks(QObject):
     def _on_word(self, word: Word) -> None:
         if self._store is None or not self._is_listening:
             return
-        touched = word.touched
+        if word.desk_uid != self._store.desk.uid:
+            self._announce(word.touched)
+        # In the order of the commits, so that nothing earlier of others is still unseen.
+        self._store.note_seen(word.serial)
+
+    def _announce(self, touched: Touched) -> None:
         try:
             topics = topics_of(touched.tables)
         except KeyError:  # a table of a newer program
@@ -98,7 +103,6 @@ class Desks(QObject):
             self._settings.forget()
             topics |= Topic.SETTINGS
         self._changes.announce(topics, batch_ids=touched.batch_ids, vessel_ids=touched.vessel_ids)
-        self._store.note_seen(word.serial)
 
     def _on_lost(self) -> None:
         if self._is_listening:

@@ -139,7 +139,7 @@ class Reminders:
             return self._items(unit, sorted(rows, key=lambda row: list_order(row, now)), now)
 
     def still_to_be_shown(
-        self, unit: UnitOfWork, reminder_ids: Iterable[int], now: datetime
+        self, unit: ReadUnit | UnitOfWork, reminder_ids: Iterable[int], now: datetime
     ) -> tuple[int, ...]:
         """Return which of these are to be shown by what ``unit`` sees."""
         rows = unit.reminders.where(id=tuple(reminder_ids), state=OPEN_STATES)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING, Protocol, cast
 
@@ -11,6 +11,7 @@ from brewdesk.services.dueitems import DueItem
 from brewdesk.services.reminders import Reminders
 from brewdesk.services.settings import REMINDERS_HERE, REMINDERS_ONCE, Settings
 from brewdesk.store.columns import instant_text
+from brewdesk.store.records import Reminder
 from culturecore.stages import ReminderState
 
 if TYPE_CHECKING:
@@ -103,21 +104,27 @@ class SeveralDesks:
         shown_elsewhere = tuple(
             item
             for item in self._reminders.listed(now)
-            if item.reminder.state is ReminderState.SHOWN
-            and item.reminder.id not in known
-            and item.reminder.shown_at is not None
-            and told.get(item.reminder.id) != instant_text(item.reminder.shown_at)
+            if item.reminder.id not in known and _is_news(item.reminder, told)
         )
         return (*unshown, *shown_elsewhere)
 
     def claim(self, items: Sequence[DueItem], now: datetime) -> tuple[DueItem, ...]:
         """Return those that no other desk has shown or is about to show."""
-        if not items or not self._is_once:
-            return tuple(items)
-        with self._door.store.write() as unit:
-            ids = self._reminders.still_to_be_shown(unit, (item.reminder.id for item in items), now)
-            claimed = cast("ServerUnit", unit).shares.claim(ids, lease_s=LEASE_S)
-        return tuple(item for item in items if item.reminder.id in claimed)
+        if not items:
+            return ()
+        ids = tuple(item.reminder.id for item in items)
+        # By the rows as they are now: what is kept here of them may be out of date.
+        if self._is_once:
+            with self._door.store.write() as work:
+                still = self._reminders.still_to_be_shown(work, ids, now)
+                mine = cast("ServerUnit", work).shares.claim(still, lease_s=LEASE_S)
+        else:
+            with self._door.store.read() as unit:
+                told = cast("ServerReadUnit", unit).shares.told()
+                rows = unit.reminders.where(id=ids)
+                waiting = self._reminders.still_to_be_shown(unit, ids, now)
+            mine = frozenset(waiting) | {row.id for row in rows if _is_news(row, told)}
+        return tuple(item for item in items if item.reminder.id in mine)
 
     def held(self, unit: UnitOfWork, items: Sequence[DueItem]) -> tuple[DueItem, ...]:
         """Return those whose claim nobody took over meanwhile."""
@@ -139,3 +146,12 @@ class SeveralDesks:
     @property
     def _is_once(self) -> bool:
         return bool(self._settings.get(REMINDERS_ONCE))
+
+
+def _is_news(row: Reminder, told: Mapping[int, str]) -> bool:
+    """Whether another desk has shown it since this one did."""
+    return (
+        row.state is ReminderState.SHOWN
+        and row.shown_at is not None
+        and told.get(row.id) != instant_text(row.shown_at)
+    )

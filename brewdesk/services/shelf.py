@@ -70,7 +70,8 @@ class JarView:
     ``latest_ph`` is of the blend: the starter's own, taken before the start, does not count;
     without a batch it is that of what a culture rests in.
     ``day_number`` counts calendar days where the maker lives; the day it started is 0.
-    ``alerts`` are verdicts that warn or stop.
+    ``alerts`` are verdicts that warn or stop. ``trial_code`` is that of a jar in a trial that
+    goes on.
     """
 
     vessel: Vessel
@@ -88,6 +89,7 @@ class JarView:
     next_code: str
     next_at: datetime | None
     alerts: tuple[Verdict, ...]
+    trial_code: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,6 +198,7 @@ class Shelf:
             ph_at=ph.at if ph is not None else rest_ph.at if rest_ph else None,
             pellicle_mm=measured_mm,
             day_number=_day_number(batch, look),
+            trial_code="" if batch is None else rows.trial_code(batch.id),
             stage_code=stage_code,
             next_code=next_code,
             next_at=next_at,

@@ -10,7 +10,7 @@ from brewdesk.services.door import Door
 from brewdesk.services.placelog import LatestTemperature, latest_in
 from brewdesk.services.reminders import OPEN_STATES
 from brewdesk.store.records import Batch, Care, Culture, Reading, Reminder, Step, Transfer, Vessel
-from culturecore.stages import BatchStage, CareKind, Quantity, ReminderKind
+from culturecore.stages import BatchStage, CareKind, Quantity, ReminderKind, TrialState
 
 if TYPE_CHECKING:
     from brewdesk.store.unitofwork import ReadUnit
@@ -20,6 +20,7 @@ ON_SHELF = (BatchStage.PLANNED, BatchStage.BREWING, BatchStage.SOURING, BatchSta
 _VESSELS_AT_ONCE = 20
 _BATCHES_AT_ONCE = 4
 _ALL = 1_000_000
+_OPEN_TRIALS = (TrialState.PLANNED, TrialState.RUNNING)
 _MEASURED = (Quantity.PH, Quantity.PELLICLE_MM, Quantity.LOOK)
 
 V = TypeVar("V")
@@ -47,6 +48,7 @@ class ShelfRows:
         self._reminders_of_culture: dict[int, list[Reminder]] = {}
         self._transfers_of: dict[int, list[Transfer]] | None = None
         self._latest_in: dict[int, LatestTemperature] | None = None
+        self._codes: dict[int, str] | None = None
         door.changes.changed.connect(self._on_changed)
 
     # reading -----------------------------------------------------------------------------
@@ -79,6 +81,7 @@ class ShelfRows:
             (self._steps_of, self._read_steps),
             (self._transfers_of, self._read_transfers),
             (self._latest_in, self._read_latest),
+            (self._codes, self._read_codes),
         )
         for rows, read in wholes:
             if rows is None:
@@ -140,6 +143,11 @@ class ShelfRows:
             and batch.stage is BatchStage.SOURING
         }
         self._latest_in = latest_in(unit, place_ids)
+
+    def _read_codes(self, unit: ReadUnit) -> None:
+        ids = tuple(row.id for row in unit.trials.where(state=_OPEN_TRIALS))
+        jars = unit.trial_jars.where(trial_id=ids) if ids else ()
+        self._codes = {row.batch_id: row.code for row in jars if row.batch_id is not None}
 
     def _read_reminders(self, unit: ReadUnit) -> None:
         """Read the open reminders of one more kind."""
@@ -204,6 +212,10 @@ class ShelfRows:
         """Return what went into a batch or out of it."""
         return (self._transfers_of or {}).get(batch_id, [])
 
+    def trial_code(self, batch_id: int) -> str:
+        """Return the code of a batch in a trial that goes on; empty if it is in none."""
+        return (self._codes or {}).get(batch_id, "")
+
     def latest_in(self, place_id: int) -> LatestTemperature | None:
         """Return the newest temperature of a place where something sours."""
         return (self._latest_in or {}).get(place_id)
@@ -217,6 +229,8 @@ class ShelfRows:
             self._steps_of = self._transfers_of = None
             for vessel_id in tuple(change.vessel_ids or self._batch_in):
                 self._batch_in.pop(vessel_id, None)
+        if change.concerns(Topic.TRIALS | Topic.BATCHES):
+            self._codes = None
         if change.concerns(Topic.STEPS):
             self._steps_of = None
         if change.concerns(Topic.CULTURES):

@@ -74,8 +74,13 @@ class Stores:
             if view.supply.kind is kind and view.supply.measure in MEASURES[kind]
         )
 
-    def usual(self, kind: SupplyKind, tea_kind: TeaKind | None = None) -> int | None:
-        """Return the supply to offer first: the last used one of that kind, or the only one."""
+    def usual(
+        self, kind: SupplyKind, tea_kind: TeaKind | None = None, *, only_used: bool = False
+    ) -> int | None:
+        """Return the supply to offer first: the last used one of that kind, or the only one.
+
+        ``only_used``: being the only one is not enough.
+        """
         views = [
             view
             for view in self.of_kind(kind)
@@ -84,7 +89,7 @@ class Stores:
         used = [(view.last_used_at, view.supply.id) for view in views if view.last_used_at]
         if used:
             return max(used)[1]
-        return views[0].supply.id if len(views) == 1 else None
+        return views[0].supply.id if len(views) == 1 and not only_used else None
 
     def planned_for(self, batch_id: int) -> dict[SupplyKind, int]:
         """Return which supplies a plan will take, by kind."""

@@ -157,9 +157,10 @@ class ServerStore(OpenStore):
         on_keeper: Callable[[], None],
         heartbeat_s: float = HEARTBEAT_S,
     ) -> None:
-        """Hear what other desks commit, until `close`. All of these are called on another thread.
+        """Hear what all desks commit, this one too, until `close`.
 
-        While the server is lost, units are refused at once, and nobody waits.
+        All of these are called on another thread. While the server is lost, units are refused
+        at once, and nobody waits.
         """
 
         def lost() -> None:
@@ -170,15 +171,11 @@ class ServerStore(OpenStore):
             self._is_away = False
             on_back(serial)
 
-        def word(said: Word) -> None:
-            if said.desk_uid != self.desk.uid:
-                on_word(said)
-
         assert self._listener is None, "it is listening"
         self._listener = Listener(
             self._url,
             seen=self.seen,
-            on_word=word,
+            on_word=on_word,
             on_lost=lost,
             on_back=back,
             on_keeper=on_keeper,

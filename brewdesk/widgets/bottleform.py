@@ -28,7 +28,7 @@ from brewdesk.widgets.bottlestock import (
     bottles,
     flavourings,
     in_usual_bottles,
-    offer_sugars,
+    offer_stock,
 )
 from brewdesk.widgets.fields import Disclosure, FieldRow, card, choose, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
@@ -99,6 +99,7 @@ class BottleForm(QWidget):
         for sugar in SugarKind:
             self.priming_kind.addItem(name_of(sugar), sugar)
         self.priming_supply = _combo("bottle_priming_supply", self)
+        self.closures = _combo("bottle_closures", self)
         self.hints = StockHints(desk)
         self.place = _combo("bottle_place", self)
         self.note = QLineEdit(self)
@@ -116,6 +117,7 @@ class BottleForm(QWidget):
             "priming_sugar_g": FieldRow(tr("Sugar in all bottles"), edits["priming_sugar_g"], self),
             "priming_kind": FieldRow(tr("Which sugar"), self.priming_kind, self, lines=1),
             "priming_supply_id": FieldRow(tr("Sugar from"), self.priming_supply, self, lines=1),
+            "closure_supply_id": FieldRow(tr("Caps or corks from"), self.closures, self, lines=1),
             "place_id": FieldRow(tr("Where they stand"), self.place, self, lines=1),
             "place_temperature_c": FieldRow(
                 tr("Usually, there"), edits["place_temperature_c"], self
@@ -169,6 +171,7 @@ class BottleForm(QWidget):
         grid.addWidget(self.rows["priming_sugar_g"], 1, 0)
         grid.addWidget(self.rows["priming_kind"], 1, 1)
         grid.addWidget(self.rows["priming_supply_id"], 2, 0)
+        grid.addWidget(self.rows["closure_supply_id"], 2, 1)
         return grid
 
     def _place_grid(self) -> QGridLayout:
@@ -192,7 +195,7 @@ class BottleForm(QWidget):
         self.fizz.valueChanged.connect(self._on_fizz)
         for edit in self.edits.values():
             edit.value_changed.connect(self._on_entry)
-        for combo in (self.starter_to, self.priming_kind, self.priming_supply):
+        for combo in (self.starter_to, self.priming_kind, self.priming_supply, self.closures):
             combo.currentIndexChanged.connect(self._on_entry)
         self.closes.toggled.connect(self._on_entry)
         self.name.textChanged.connect(self._on_entry)
@@ -226,8 +229,12 @@ class BottleForm(QWidget):
             _refill(self.starter_to, [here, *stores])
             places = [(place.name, place.id) for place in self._desk.vessels.places()]
             _refill(self.place, places)
-            offer_sugars(self._desk, self.priming_supply)
-            self.rows["priming_supply_id"].setVisible(self.priming_supply.count() > 1)
+            for combo, field, kind in (
+                (self.priming_supply, "priming_supply_id", SupplyKind.SUGAR),
+                (self.closures, "closure_supply_id", SupplyKind.CLOSURE),
+            ):
+                offer_stock(self._desk, combo, kind)
+                self.rows[field].setVisible(combo.count() > 1)
             self.groups.offer_stock(bottles(self._desk))
             self.additions.stock = flavourings(self._desk)
         finally:
@@ -259,6 +266,7 @@ class BottleForm(QWidget):
             priming_kind=SugarKind(self.priming_kind.currentData()),
             priming_sugar_g=values["priming_sugar_g"],
             priming_supply_id=self.priming_supply.currentData(),
+            closure_supply_id=self.closures.currentData(),
             residual_sugar_low_g_per_l=values["residual_sugar_low_g_per_l"],
             residual_sugar_high_g_per_l=values["residual_sugar_high_g_per_l"],
             place_id=place_id if isinstance(place_id, int) else None,
@@ -305,6 +313,9 @@ class BottleForm(QWidget):
             addition = addition_row.addition()
             if addition is not None:
                 self.hints.tell_addition(addition_row.rows["what"], addition)
+        count = sum(group.bottle_count for group in self.groups.groups() or ())
+        closures = self.closures.currentData()
+        self.hints.tell(self.rows["closure_supply_id"], closures, float(count))
         chosen = self.priming_supply.currentData()
         self.hints.tell(self.rows["priming_supply_id"], chosen, priming_sugar_g)
 
@@ -349,6 +360,9 @@ class BottleForm(QWidget):
             self.fizz.setValue(round(10.0 * base.target_volumes))
             choose(self.priming_kind, base.priming_kind)
             choose(self.priming_supply, self._desk.stores.usual(SupplyKind.SUGAR))
+            # swing tops need no caps, so having some is no reason to take them
+            caps = self._desk.stores.usual(SupplyKind.CLOSURE, only_used=True)
+            choose(self.closures, caps)
             choose(self.place, base.place_id)
             self.note.clear()
         finally:

@@ -27,12 +27,12 @@ def bottles(desk: Desk) -> tuple[Supply, ...]:
     return tuple(view.supply for view in desk.stores.of_kind(SupplyKind.BOTTLE))
 
 
-def offer_sugars(desk: Desk, combo: QComboBox) -> None:
-    """Offer the sugars of the stores; the choice stays."""
+def offer_stock(desk: Desk, combo: QComboBox, kind: SupplyKind) -> None:
+    """Offer the supplies of a kind; the choice stays."""
     chosen = combo.currentData()
     combo.clear()
     combo.addItem(combo.tr("Not from the stores"), None)
-    for view in desk.stores.of_kind(SupplyKind.SUGAR):
+    for view in desk.stores.of_kind(kind):
         combo.addItem(" ".join(view.supply.name.split()), view.supply.id)
     choose(combo, chosen)
 

@@ -197,12 +197,19 @@ class CostPane(QScrollArea):
 
     def _summary_words(self, year: YearCost) -> str:
         words = []
+        if year.to_come:
+            words.append(
+                self.tr(
+                    "Of {all} batches, {count} gave nothing to drink yet; what they cost counts "
+                    "towards a litre only once some is drawn off."
+                ).format(count=year.to_come, all=len(year.batches))
+            )
         if not year.total.is_complete:
             count = sum(not row.total.is_complete for row in year.batches)
             words.append(
                 self.tr(
-                    "{count} of {all} batches used something without a known price, so the sum is "
-                    "“at least”, and a saving “at most”."
+                    "Of {all} batches, {count} used something without a known price: sums with "
+                    "them are “at least”, savings “at most”."
                 ).format(count=count, all=len(year.batches))
             )
         if year.shop is None:

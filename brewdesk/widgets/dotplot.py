@@ -27,6 +27,7 @@ from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.wording.amounts import number_text
+from brewdesk.widgets.dotspec import PlotRow
 from brewdesk.widgets.fields import announce
 from brewdesk.widgets.theme import SPACE, theme, tokens
 
@@ -35,29 +36,6 @@ _REACH_PX = 14  # how far from a dot's middle a finger still means it
 _MOST_LEVELS = 5
 _LABEL_SHARE = 0.36
 _TICKS_DAYS = (1, 2, 5, 7, 14, 28, 56, 91, 182)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PlotDot:
-    """One dot: where it stands, whether that is only "longer than", what it is in words."""
-
-    key: int
-    days: float
-    is_open: bool = False
-    words: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PlotRow:
-    """One group. ``low`` to ``high`` is where its median lies; the guess is for the next one."""
-
-    name: str
-    about: str
-    dots: tuple[PlotDot, ...]
-    median: float | None = None
-    low: float | None = None
-    high: float | None = None  # may be infinite
-    guess: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from brewdesk.services.stockviews import StockView
 from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stores import amount_words, left_words, reason_words
 from brewdesk.widgets.dialogbuttons import go_and_leave
+from brewdesk.widgets.dialogfit import fit_height, set_letters
 from brewdesk.widgets.fields import FieldRow, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stockamount import StockReader
@@ -32,7 +33,7 @@ class DrawDialog(QDialog):
         self._view = view
         self._is_count = is_count
         self.setObjectName("draw_dialog")
-        self.setMinimumWidth(440)
+        set_letters(self, 56)
         tr, supply = self.tr, view.supply
         self.setWindowTitle(tr("Count the shelf") if is_count else tr("Taken out"))
         reader = StockReader(desk.quantities, supply.measure)
@@ -89,6 +90,7 @@ class DrawDialog(QDialog):
             row = self.rows.get(problem.field, self.rows["amount"])
             row.set_problem(impossible_words(problem, self._desk.quantities.show))
             row.focus_widget.setFocus(Qt.FocusReason.OtherFocusReason)
+            fit_height(self)
             return
         except StoreTrouble as trouble:
             self.rows["amount"].set_problem(trouble_words(trouble))

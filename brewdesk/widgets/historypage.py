@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QShowEvent
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QHBoxLayout,
     QLineEdit,
     QPushButton,
@@ -227,7 +228,9 @@ class HistoryPage(QWidget):
             self._widen_sides()
 
     def _widen_sides(self) -> None:
-        self.sides.setMinimumWidth(self.sides.sizeHint().width() + 8 * SPACE)
+        metrics = QFontMetrics(QApplication.font())
+        words = "".join(self.sides.button(side).text() for side in (FIND, LOOK_BACK))
+        self.sides.setMinimumWidth(metrics.horizontalAdvance(words) + 16 * SPACE)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Arrow down goes to what was found; Escape takes the words back, then the filters."""

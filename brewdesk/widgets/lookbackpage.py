@@ -4,38 +4,37 @@ from __future__ import annotations
 
 from PySide6.QtCore import QLocale, Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QFrame, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.lookback import TOPICS
-from brewdesk.services.lookbackview import LookBackView, Loss, LossKind, Tally
-from brewdesk.services.records import Kind, StoreTrouble
+from brewdesk.services.lookbacklosses import Loss, LossKind
+from brewdesk.services.lookbackview import LookBackView
+from brewdesk.services.records import StoreTrouble
 from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.lookback import (
-    days_words,
-    dot_words,
     factor_words,
-    group_about,
     group_line,
-    group_words,
     measure_words,
     month_words,
     sentences,
 )
 from brewdesk.services.wording.problems import trouble_words
-from brewdesk.widgets.dotplot import DotPlot, PlotDot, PlotRow
+from brewdesk.widgets.dotplot import DotPlot
 from brewdesk.widgets.fields import MessageLine, announce, card, plain_label
 from brewdesk.widgets.lookbackfilters import LookBackFilters
+from brewdesk.widgets.lookbackrows import month_rows, plot_rows, tally_rows
 from brewdesk.widgets.losslist import LossList
-from brewdesk.widgets.monthstrip import MonthStrip, StripCell, StripRow
-from brewdesk.widgets.tallybars import TallyBars, TallyRow
+from brewdesk.widgets.monthstrip import MonthStrip
+from brewdesk.widgets.tallybars import TallyBars
 from brewdesk.widgets.theme import SPACE
 from brewdesk.widgets.twocolumns import TwoColumns
 
 CHANGE_MS = 150  # several changes at once are one question
 BUSY_AFTER_MS = 250
+_NOTHING_PX = 90 * SPACE
 _WIDE_LETTERS = 108  # of both columns; the plots are readable in half of that
 
 
@@ -120,7 +119,12 @@ class LookBackPage(QWidget):
         column = QVBoxLayout(page)
         column.setSpacing(2 * SPACE)
         column.addStretch(1)
-        column.addWidget(self.nothing)
+        self.nothing.setMaximumWidth(_NOTHING_PX)
+        middle = QHBoxLayout()  # a label told to stand in the middle would wrap too soon
+        middle.addStretch(1)
+        middle.addWidget(self.nothing, 100)
+        middle.addStretch(1)
+        column.addLayout(middle)
         column.addWidget(self.nothing_clear, 0, Qt.AlignmentFlag.AlignHCenter)
         column.addStretch(2)
         return page
@@ -253,31 +257,7 @@ class LookBackPage(QWidget):
             what=measure_words(question.measure, question, show),
             factor=factor_words(question.factor).lower(),
         )
-        rows = tuple(
-            PlotRow(
-                name=group_words(group.key, question.factor, show),
-                about=group_about(group),
-                dots=tuple(
-                    PlotDot(
-                        key=dot.batch.batch_id,
-                        days=dot.days,
-                        is_open=dot.is_open,
-                        words=dot_words(dot, show, zone),
-                    )
-                    for dot in group.dots
-                ),
-                median=group.spread.median if group.spread is not None else None,
-                low=group.spread.interval.low
-                if group.spread is not None and group.spread.interval is not None
-                else None,
-                high=group.spread.interval.high
-                if group.spread is not None and group.spread.interval is not None
-                else None,
-                guess=group.guess_days,
-            )
-            for group in view.groups
-            if group.dots
-        )
+        rows = plot_rows(view, show, zone)
         self.plot_title.setText(title)
         lines = "\n".join(group_line(group, question, show) for group in view.groups)
         self.plot.set_rows(rows, title, lines)
@@ -292,58 +272,7 @@ class LookBackPage(QWidget):
         self._cards["months"].setVisible(bool(months))
         if not months:
             return
-        unit_c = show(20.0, Kind.TEMPERATURE).rpartition(" ")[2]
-        unit_l = show(20.0, Kind.VOLUME).rpartition(" ")[2]
-        temperatures = [m.temperature_c for m in months if m.temperature_c is not None]
-        low_c = min(temperatures, default=0.0) - 2.0
-        span_c = max(max(temperatures, default=0.0) - low_c, 4.0)
-        days = [m.spread.median if m.spread is not None else None for m in months]
-        most_days = max((one for one in days if one is not None), default=1.0)
-        most_l = max((m.drunk_l for m in months), default=0.0) or 1.0
-        most = max((m.begun for m in months), default=0) or 1
-        rows = (
-            StripRow(
-                name=self.tr("Mean {unit}").format(unit=unit_c),
-                cells=tuple(
-                    StripCell()
-                    if m.temperature_c is None
-                    else StripCell(
-                        text=show(m.temperature_c, Kind.TEMPERATURE).rpartition(" ")[0],
-                        share=(m.temperature_c - low_c) / span_c,
-                    )
-                    for m in months
-                ),
-                is_warmth=True,
-            ),
-            StripRow(
-                name=self.tr("Days"),
-                cells=tuple(
-                    StripCell()
-                    if one is None
-                    else StripCell(text=days_words(one), share=one / most_days)
-                    for one in days
-                ),
-            ),
-            StripRow(
-                name=self.tr("Batches"),
-                cells=tuple(
-                    StripCell(text=str(m.begun), share=m.begun / most) if m.begun else StripCell()
-                    for m in months
-                ),
-            ),
-            StripRow(
-                name=self.tr("Drunk, {unit}").format(unit=unit_l),
-                cells=tuple(
-                    StripCell(
-                        text=show(m.drunk_l, Kind.VOLUME).rpartition(" ")[0],
-                        share=m.drunk_l / most_l,
-                    )
-                    if m.drunk_l > 0.0
-                    else StripCell()
-                    for m in months
-                ),
-            ),
-        )
+        rows = month_rows(months, show)
         locale = QLocale()
         short = QLocale.FormatType.ShortFormat
         names = tuple(locale.standaloneMonthName(m.month, short) for m in months)
@@ -351,10 +280,9 @@ class LookBackPage(QWidget):
         self.months.set_rows(names, rows, self.tr("Months"), words)
 
     def _show_tallies(self, view: LookBackView) -> None:
-        show, factor = self._desk.quantities.show, view.question.factor
-        named = [(group_words(group.key, factor, show), group) for group in view.groups]
-        tastes = [TallyRow(name=name, counts=_counts(g.tastes)) for name, g in named]
-        fizz = [TallyRow(name=name, counts=_counts(g.fizz)) for name, g in named]
+        show = self._desk.quantities.show
+        tastes = tally_rows(view, show, lambda group: group.tastes)
+        fizz = tally_rows(view, show, lambda group: group.fizz)
         for key, bars, rows, heads in (
             (
                 "tastes",
@@ -364,18 +292,17 @@ class LookBackPage(QWidget):
             ),
             ("fizz", self.fizz, fizz, (self.tr("Too flat"), self.tr("Right"), self.tr("Gushed"))),
         ):
-            kept = tuple(row for row in rows if sum(row.counts))
-            self._cards[key].setVisible(bool(kept))
+            self._cards[key].setVisible(bool(rows))
             lines = [
                 f"{row.name}: "
                 + ", ".join(
                     f"{head} {number_text(float(count), 0)}"
                     for head, count in zip(heads, row.counts, strict=True)
                 )
-                for row in kept
+                for row in rows
             ]
             title = self.tr("How it tasted") if key == "tastes" else self.tr("How bottles opened")
-            bars.set_rows(kept, heads, title, "\n".join(lines))
+            bars.set_rows(rows, heads, title, "\n".join(lines))
 
     def _on_dot(self, batch_id: int) -> None:
         self.subject_wanted.emit(Subject(SubjectKind.BATCH, batch_id))
@@ -385,10 +312,6 @@ class LookBackPage(QWidget):
             self.subject_wanted.emit(Subject(SubjectKind.CULTURE, loss.subject_id))
         elif loss.batch_id is not None:
             self.subject_wanted.emit(Subject(SubjectKind.BATCH, loss.batch_id))
-
-
-def _counts(tally: Tally) -> tuple[int, int, int]:
-    return (tally.under, tally.right, tally.over)
 
 
 def _column(*widgets: QWidget) -> QWidget:

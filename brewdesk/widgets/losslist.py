@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.desk import Desk
-from brewdesk.services.lookbackview import Loss
+from brewdesk.services.lookbacklosses import Loss
 from brewdesk.services.losscauses import Cause
 from brewdesk.services.wording.losses import cause_words, help_words, loss_words
 from brewdesk.widgets.fields import make_strong, plain_label

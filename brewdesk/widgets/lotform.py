@@ -20,6 +20,7 @@ from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stores import money_words
 from brewdesk.widgets.dayedit import DayEdit, first_instant, last_instant
 from brewdesk.widgets.dialogbuttons import go_and_leave
+from brewdesk.widgets.dialogfit import fit_height, set_letters
 from brewdesk.widgets.fields import FieldRow, plain_label
 from brewdesk.widgets.quantityedit import QuantityEdit
 from brewdesk.widgets.stockamount import StockReader
@@ -43,7 +44,7 @@ class LotDialog(QDialog):
         self._supply = supply
         self._lot = lot
         self.setObjectName("lot_dialog")
-        self.setMinimumWidth(520)
+        set_letters(self, 68)
         title = self.tr("A purchase") if lot is None else self.tr("Correct a purchase")
         self.setWindowTitle(title)
         self._make_controls()
@@ -175,3 +176,4 @@ class LotDialog(QDialog):
         row = self.rows[field]
         row.set_problem(words)
         row.focus_widget.setFocus(Qt.FocusReason.OtherFocusReason)
+        fit_height(self)

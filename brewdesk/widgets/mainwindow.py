@@ -207,7 +207,9 @@ class MainWindow(QMainWindow):
             "show_due": lambda: self.show_page("due"),
             "show_cultures": lambda: self.show_page("cultures"),
             "show_stores": lambda: self.show_page("stores"),
+            "show_trials": lambda: self.show_page("trials"),
             "show_history": lambda: self.show_page("history"),
+            "look_back": self.look_back,
             "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
@@ -351,6 +353,11 @@ class MainWindow(QMainWindow):
     def show_batch_history(self, batch_id: int) -> None:
         """Show the whole life of a batch."""
         self.show_history(Subject(SubjectKind.BATCH, batch_id))
+
+    def look_back(self) -> None:
+        """Show what the pantry has learned."""
+        self.show_page("history")
+        cast("HistoryPage", self.page("history")).turn_to("look_back")
 
     def make_label(self, record: str, record_id: int) -> None:
         """Go to the labels with one record chosen: "vessel", "batch" or "culture"."""

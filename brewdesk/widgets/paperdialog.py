@@ -188,6 +188,12 @@ class PageView(QWidget):
         self.setAccessibleName(sheet.title)
         self.set_paper(self._size)
 
+    def show_sheet(self, sheet: Paper) -> None:
+        """Show another sheet on the same paper."""
+        self._sheet = sheet
+        self.setAccessibleName(sheet.title)
+        self.set_paper(self._size)
+
     def set_paper(self, size: QPageSize.PageSizeId) -> None:
         """Show the sheet on this paper."""
         self._size = size

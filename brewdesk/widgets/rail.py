@@ -21,6 +21,7 @@ from brewdesk.widgets.theme import SPACE, tokens
 
 RAIL_PX = 92
 ICON_PX = 26
+_MANY = 10  # pages that a low window has no room for if the buttons are tall
 
 
 class RailButton(QPushButton):

@@ -32,6 +32,7 @@ from brewdesk.services.wording.problems import impossible_words, trouble_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.stores import kind_words, measure_words
 from brewdesk.widgets.dialogbuttons import go_and_leave
+from brewdesk.widgets.dialogfit import fit_height, set_letters
 from brewdesk.widgets.fields import FieldRow, choose, plain_label
 from brewdesk.widgets.plainspin import make_plain
 from brewdesk.widgets.quantityedit import QuantityEdit
@@ -69,7 +70,7 @@ class SupplyDialog(QDialog):
         self.setObjectName("supply_dialog")
         title = self.tr("Add to the stores") if supply is None else self.tr("Change a supply")
         self.setWindowTitle(title)
-        self.setMinimumWidth(560)
+        set_letters(self, 72)
         self._make_controls()
         self._lay_out(title)
         self.kind.currentIndexChanged.connect(self._on_kind)
@@ -278,6 +279,7 @@ class SupplyDialog(QDialog):
                 self.tr("Choose what it is, or “Something else” and type its share of sugar.")
             )
             self.known.setFocus(Qt.FocusReason.OtherFocusReason)
+            fit_height(self)
             return
         try:
             kept = self._keep(self._draft())
@@ -285,6 +287,7 @@ class SupplyDialog(QDialog):
             row = self.rows.get(problem.field, self.rows["name"])
             row.set_problem(impossible_words(problem, self._desk.quantities.show))
             row.focus_widget.setFocus(Qt.FocusReason.OtherFocusReason)
+            fit_height(self)
             return
         except StoreTrouble as trouble:
             self.rows["name"].set_problem(trouble_words(trouble))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from brewdesk.widgets.theme import SPACE, theme, tokens
@@ -57,6 +57,11 @@ class TallyBars(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Ask for the height, and room for a name and a short bar."""
         return QSize(28 * SPACE, self.sizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Ask anew: how many lines the legend takes depends on the width."""
+        super().resizeEvent(event)
+        self.updateGeometry()
 
     def changeEvent(self, event: QEvent) -> None:
         """Ask anew when the type size changes."""

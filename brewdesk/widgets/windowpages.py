@@ -85,6 +85,14 @@ def _labels(desk: Desk, window: MainWindow) -> QWidget:
     return made
 
 
+def _trials(desk: Desk, window: MainWindow) -> QWidget:
+    from brewdesk.widgets.trialspage import TrialsPage
+
+    made = TrialsPage(desk)
+    made.open_batch.connect(window.open_batch)
+    return made
+
+
 def _reckoner(desk: Desk, _window: MainWindow) -> QWidget:
     from brewdesk.widgets.reckonerpage import ReckonerPage
 
@@ -107,6 +115,7 @@ _MAKERS: dict[str, Callable[[Desk, MainWindow], QWidget]] = {
     "stores": _stores,
     "history": _history,
     "labels": _labels,
+    "trials": _trials,
     "reckoner": _reckoner,
     "settings": _settings,
 }

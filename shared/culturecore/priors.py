@@ -152,14 +152,16 @@ RATE_MEQ_PER_L_DAY = Prior(
 )
 
 CURVATURE = Prior(
-    centre=1.35,
-    spread=0.35,
+    centre=1.2,
+    spread=0.4,
     spread_kind=Spread.SD,
     unit="-",
     basis=(
         "Fits to the acid courses of Chen & Liu 2000 (1.35) and Sievers et al. 1995 (1.36), "
-        "both read off figures in Sheffar & Ma 2022. The spread is judgement: cells that begin "
-        "thin bend a course more than those two mature cultures."
+        "both read off figures in Sheffar & Ma 2022. Two cultures are few: the centre lies "
+        "between them and a straight line, and the spread holds both and courses that bend "
+        "down; judgement, set so that pH is not foretold too low on invented jars of other "
+        "mechanics."
     ),
     confidence=Confidence.LOW,
     sources=(
@@ -318,9 +320,9 @@ TEA_FACTOR = Prior(
 
 LAG_DAYS = Prior(
     centre=1.3,
-    spread=2.6,
+    spread=2.0,
     spread_kind=Spread.SD,
-    unit="days before souring sets in; below zero none, which is about three jars in ten",
+    unit="days before souring sets in; below zero none, which is about a quarter of the jars",
     basis=(
         "Hafsari et al. 2021 (Gunung Djati Conf. Ser. 6): pH 3.47, 3.43, 3.37 on days 0, 3, 6, "
         "then 3.24, 3.09; acetic acid along a Gompertz curve, which begins slowly, in Processes "
@@ -422,12 +424,12 @@ SUGAR_BESIDE_ACIDS = Prior(
 
 PH_WOBBLE = Prior(
     centre=0.0,
-    spread=0.06,
+    spread=0.045,
     spread_kind=Spread.SD,
     unit="pH",
     basis=(
         "What a jar does beside any smooth curve, and what differs between two spots in it. With "
-        "a hand meter's 0.05 it makes 0.08; an assumption."
+        "a hand meter's 0.05 it makes 0.07; an assumption."
     ),
     confidence=Confidence.MEDIUM,
     sources=("souring_assumption",),

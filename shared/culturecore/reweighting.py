@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 
 _MAX_ROUNDS = 6
 _BISECTIONS = 12
-_TOP_UP = 3  # a round that only adds to what is there needs so many times fewer draws
+_TOP_UP = 2  # a round that only adds to what is there needs so many times fewer draws
 _STEP_EFFECTIVE = 80.0  # draws that must count before a new proposal is fitted to them
 _TAIL_FREEDOM = 12.0  # Student-t proposals: tails wider than the normal latents'
 _PROPOSAL_WIDTH = 1.2  # wider than the draws it was fitted to
@@ -68,7 +68,7 @@ def reweigh(
     Parameters: ``log_likelihood`` takes latents (draws by dimensions) and gives one finite
     number a draw. Further rounds of ``further_draws`` follow until the whole likelihood is
     used and ``enough_effective`` draws count, at most six times; once the whole is used, a
-    third of the draws is added each time. ``around`` are the draws of a like question to start
+    half of the draws is added each time. ``around`` are the draws of a like question to start
     from, ``mode`` a likely point.
 
     Weights are capped at ``sqrt(draws)`` times their mean (Ionides 2008, J. Comput. Graph.

@@ -20,9 +20,10 @@ START = datetime(2026, 11, 2, 15, 0, tzinfo=UTC)
 class Pantry:
     """One store on disk, and the program that is open on it now."""
 
-    def __init__(self, app: QApplication, path: Path, qtbot) -> None:
+    def __init__(self, app: QApplication, path: Path, qtbot, server: str = "") -> None:
         self.app = app
         self.path = path
+        self.server = server
         self.qtbot = qtbot
         self.clock = FakeClock(START, ZoneInfo("Europe/Berlin"))
         self.program: Program | None = None
@@ -34,6 +35,7 @@ class Pantry:
             self.app,
             self.path,
             is_demo=is_demo,
+            server=self.server,
             clock=self.clock,
             jobs=InlineJobs(),
             notifier=self.notifier,
@@ -61,8 +63,18 @@ class Pantry:
 
 
 @pytest.fixture
-def pantry(qapp, qtbot, tmp_path) -> Callable[..., Program]:
+def lies_on() -> str:
+    """Where the pantry lies, unless a test asks for both."""
+    return "file"
+
+
+@pytest.fixture
+def pantry(qapp, qtbot, tmp_path, lies_on, request) -> Callable[..., Program]:
+    server = request.getfixturevalue("pg_server") if lies_on == "server" else None
+    address = "" if server is None else server.make_store()
     with look_kept(qapp):
-        made = Pantry(qapp, tmp_path / "pantry.brewdesk", qtbot)
+        made = Pantry(qapp, tmp_path / "pantry.brewdesk", qtbot, address)
         yield made
         made.close()
+    if server is not None:
+        server.drop(address)

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from brewdesk.services.records import BatchStage, BottlingState, Feel
+from tests.helpers.everystore import on_every_store
 from tests.journeys.person import Person
 from tests.journeys.test_main_job import brew, only_batch, plan_and_begin, put_up_a_jar
 
 
+@on_every_store
 def test_a_souring_jar_becomes_chilled_bottles(pantry):
     program = pantry.open()
     person = Person(program.window)

@@ -14,6 +14,7 @@ from brewdesk.services.records import (
     CultureState,
     ReminderKind,
 )
+from tests.helpers.everystore import on_every_store
 from tests.journeys.person import Person
 from tests.journeys.test_main_job import brew, put_up_a_jar
 
@@ -59,6 +60,7 @@ def growing(pantry):
     return pantry, person
 
 
+@on_every_store
 def test_a_bottle_becomes_a_culture_and_the_culture_a_daughter(growing):
     pantry, person = growing
     program = pantry.program

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 
 from brewdesk.services.notices.port import NoticeAction
 from brewdesk.services.records import BatchStage, ReminderKind, StepKind
+from tests.helpers.everystore import on_every_store
 from tests.journeys.person import Person
 
 STEPS_BEFORE_COOLING = (
@@ -79,6 +80,7 @@ def tick_off_all_but_tasting(program) -> None:
             program.desk.reminders.done(item.reminder.id)
 
 
+@on_every_store
 def test_an_empty_pantry_becomes_a_souring_jar_with_reminders(souring):
     pantry, _ = souring
     batch = only_batch(pantry.program)
@@ -142,6 +144,7 @@ def test_readings_typed_with_comma_or_point_land_in_the_curve(souring):
     assert view.forecast.window_opens_day is not None
 
 
+@on_every_store
 def test_the_tasting_day_is_told_once_and_found_again_after_a_restart(souring):
     pantry, person = souring
     program = pantry.program
@@ -198,6 +201,7 @@ def test_what_fell_due_while_closed_comes_as_one_summary(souring):
     assert len(due) >= 2
 
 
+@on_every_store
 def test_every_act_of_the_journey_can_be_undone_to_an_empty_pantry_and_redone(souring):
     pantry, person = souring
     program = pantry.program

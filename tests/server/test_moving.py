@@ -32,7 +32,9 @@ def own(tmp_path):
 @pytest.fixture
 def address(pg_server):
     """An address of a database with nothing in it."""
-    return pg_server.make_database()
+    made = pg_server.make_database()
+    yield made
+    pg_server.drop(made)
 
 
 @pytest.fixture

@@ -145,6 +145,22 @@ def test_a_year_adds_up_and_counts_what_was_thrown_away(kit, stores, costs):
     assert costs.year(2025).saving is None
 
 
+def test_what_still_sours_is_spent_but_makes_no_litre_dearer(kit, stores, costs):
+    batch, leaf, sweet = stocked(kit, stores)
+    kit.batches.draw_off(batch.id)
+    costs.put_shop_price(ShopPrice(minor=350, currency="EUR"))
+    before = costs.year(2026)
+    vessel = kit.vessel("Second jar")
+    supplies = PlanSupplies(tea_id=leaf.id, sugar_id=sweet.id)
+    wish = kit.batches.default_wish(vessel.id)
+    second = kit.batches.plan(vessel.id, None, "Second", wish, supplies=supplies)
+    kit.brewing.start(second.id)
+    year = costs.year(2026)
+    assert (before.to_come, year.to_come) == (0, 1)
+    assert year.total.known == (("EUR", F(266)),)
+    assert (year.per_litre, year.saving) == (before.per_litre, before.saving)
+
+
 def test_bottles_poured_away_are_paid_for_but_not_drunk(kit, stores, costs):
     batch, _, sweet = stocked(kit, stores)
     made = bottled(kit, batch, priming_supply_id=sweet.id)

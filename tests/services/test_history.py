@@ -19,7 +19,7 @@ from brewdesk.store.records import PlaceDraft, ReadingDraft
 from brewdesk.store.store import Store
 from culturecore.stages import BatchStage, Method, Quantity, StepKind
 from tests.helpers.dump import dump
-from tests.services import history_cultures, history_meters, history_stores
+from tests.services import history_cultures, history_meters, history_stores, history_trials
 from tests.services.history_bottles import BOTTLE_ACTS
 from tests.services.history_liquids import LIQUID_ACTS
 from tests.services.history_photos import PHOTO_ACTS
@@ -198,6 +198,7 @@ ACTS |= history_stores.ACTS
 ACTS |= PLACE_ACTS
 
 ACTS |= READINGS_ACTS
+ACTS |= history_trials.ACTS
 
 
 def test_every_kind_of_act_is_tried_here():

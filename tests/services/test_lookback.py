@@ -14,7 +14,8 @@ from hypothesis import strategies as st
 from brewdesk.services import lookback, lookbackfacts
 from brewdesk.services.lookbackfacts import gather
 from brewdesk.services.lookbackgroups import Factor, LookBackSieve, Measure, Question
-from brewdesk.services.lookbackview import LossKind, view_of
+from brewdesk.services.lookbacklosses import LossKind
+from brewdesk.services.lookbackview import view_of
 from brewdesk.services.losscauses import Cause, cause_of
 from brewdesk.services.settings import FIRST_TASTE_PH
 from brewdesk.services.wording.lookback import group_words, sentences
@@ -407,6 +408,7 @@ def test_bottles_tell_how_they_opened_and_what_was_drunk(desk, past):
     view = look(desk)
     assert (view.fizz.under, view.fizz.right, view.fizz.over) == (0, 2, 1)
     assert view.vented == 1
+    assert "Bottles were vented once." in told(desk, view)
     # 0.7 L from the jar and three of four bottles of half a litre; the fourth is still closed
     assert view.drunk_l == pytest.approx(0.7 + 3 * 0.5)
     assert sum(month.drunk_l for month in view.months) == pytest.approx(view.drunk_l)

@@ -99,7 +99,7 @@ def ripe(kit, **supplies):
     return kit.batches.get(batch.id)
 
 
-def bottled(kit, batch, *, supply=None, additions=(), priming_supply_id=None, count=6):
+def bottled(kit, batch, *, supply=None, count=6, **taken):
     group = BottleGroupWish(
         bottle_count=count,
         kind=BottleKind.FIZZY_GLASS,
@@ -109,8 +109,7 @@ def bottled(kit, batch, *, supply=None, additions=(), priming_supply_id=None, co
     wish = replace(
         kit.bottlings.wish_for(batch.id),
         groups=(group,),
-        additions=additions,
-        priming_supply_id=priming_supply_id,
+        **taken,
     )
     return kit.bottlings.fill(wish, "invented, for a test")
 
@@ -266,6 +265,11 @@ def test_what_was_never_bought_becomes_a_lot_without_a_price(kit, stores):
 
 def test_a_bottling_takes_bottles_fruit_and_sugar_and_the_bottles_come_back(kit, stores):
     glass, sweet = bottles(stores), sugar(stores)
+    caps = stores.add(
+        SupplyDraft(name="Crown caps", kind=SupplyKind.CLOSURE, measure=SupplyMeasure.PIECES)
+    )
+    buy(kit, stores, caps, 100, 400)
+    assert stores.usual(SupplyKind.CLOSURE, only_used=True) is None
     juice = stores.add(
         SupplyDraft(
             name="Apple juice",
@@ -289,7 +293,16 @@ def test_a_bottling_takes_bottles_fruit_and_sugar_and_the_bottles_come_back(kit,
         supply_id=juice.id,
     )
     before = stores.get(sweet.id).left
-    made = bottled(kit, batch, supply=glass, additions=(addition,), priming_supply_id=sweet.id)
+    made = bottled(
+        kit,
+        batch,
+        supply=glass,
+        additions=(addition,),
+        priming_supply_id=sweet.id,
+        closure_supply_id=caps.id,
+    )
+    assert stores.get(caps.id).left == 94
+    assert stores.usual(SupplyKind.CLOSURE, only_used=True) == caps.id
     assert stores.get(glass.id).left == 6
     assert stores.get(glass.id).out == 6
     assert stores.get(juice.id).left == pytest.approx(0.8)  # 1.04 kg to the litre

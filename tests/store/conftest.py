@@ -63,6 +63,8 @@ def open_store(lies_on, path, request):
     yield opening
     for each in opened:
         each.close()
+    if address:
+        request.getfixturevalue("pg_server").drop(address)
 
 
 @pytest.fixture

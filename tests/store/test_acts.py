@@ -177,6 +177,8 @@ def test_an_act_and_its_changes_are_written_together_or_not_at_all(store):
 
 
 def test_settings_are_kept_replaced_and_listed(store, open_store):
+    with store.read() as unit:
+        before = unit.settings.all()
     with store.write() as unit:
         unit.settings.put("theme", "light")
         unit.settings.put("zone", "Europe/Lisbon")
@@ -189,5 +191,5 @@ def test_settings_are_kept_replaced_and_listed(store, open_store):
     with reopened.read() as unit:
         assert unit.settings.get("theme") == "dark"
         assert unit.settings.get("sound") is None
-        assert unit.settings.all() == {"theme": "dark", "zone": "Europe/Lisbon"}
+        assert unit.settings.all() == before | {"theme": "dark", "zone": "Europe/Lisbon"}
     reopened.close()

@@ -247,3 +247,10 @@ def test_every_page_has_a_button_of_the_same_height_once_it_is_shown(qtbot):
         rail.show()
         QApplication.processEvents()
         assert len({button.height() for button in rail.buttons.values()}) == 1
+
+
+def test_the_menu_leads_to_what_the_pantry_has_learned(window):
+    window.actions_by_key["look_back"].trigger()
+    page = window.page("history")
+    assert window.stack.currentWidget() is page
+    assert page.look_back.isVisible()

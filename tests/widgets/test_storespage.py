@@ -14,6 +14,7 @@ from PySide6.QtTest import QAbstractItemModelTester, QTest
 from PySide6.QtWidgets import QLabel
 
 from brewdesk.services.records import (
+    AdditionKind,
     BottleKind,
     DrawReason,
     SupplyDraft,
@@ -23,6 +24,9 @@ from brewdesk.services.records import (
     TeaKind,
 )
 from brewdesk.services.stockdraws import PlanSupplies
+from brewdesk.widgets.bottlepage import BottlePage
+from brewdesk.widgets.duecard import DueCard
+from brewdesk.widgets.duepage import DuePage
 from brewdesk.widgets.planpage import PlanPage
 from brewdesk.widgets.storespage import StoresPage
 from brewdesk.widgets.supplylist import fill_colour
@@ -314,6 +318,76 @@ def test_a_plan_takes_from_the_stores_and_says_what_is_short(desk, qtbot):
         SupplyKind.TEA: other.id,
         SupplyKind.SUGAR: sweet.id,
     }
+
+
+def test_a_bottling_takes_from_the_stores_and_says_what_is_short(desk, qtbot):
+    glass = desk.stores.add(
+        SupplyDraft(
+            name="Rated bottles",
+            kind=SupplyKind.BOTTLE,
+            measure=SupplyMeasure.PIECES,
+            bottle_kind=BottleKind.RATED,
+            brim_volume_l=0.75,
+            rated_bar=6.0,
+        )
+    )
+    juice = desk.stores.add(
+        SupplyDraft(
+            name="Elderberry",
+            kind=SupplyKind.FLAVOURING,
+            measure=SupplyMeasure.VOLUME_L,
+            addition_kind=AdditionKind.JUICE,
+            sugar_share_low=0.06,
+            sugar_share_high=0.09,
+        )
+    )
+    sweet = sugar(desk)
+    for supply, amount in ((glass, 2.0), (juice, 0.5), (sweet, 1000.0)):
+        buy(desk, supply, amount, 100)
+    souring_batch(desk)
+    page = BottlePage(desk, delay_ms=0)
+    qtbot.addWidget(page)
+    page.resize(1180, 800)
+    page.show()
+    page.tabs.setCurrentWidget(page.fill)
+    form = page.fill.form
+    group = form.groups.rows[0]
+    assert group.source.currentData() == glass.id
+    assert (group.brim.value(), group.rated.value()) == (0.75, 6.0)
+    assert group.count.value() == 3
+    assert group.rows["source"].message.text() == (
+        "2 pieces of Rated bottles left, 3 pieces needed."
+    )
+    form.additions.add_button.click()
+    row = form.additions.rows[0]
+    assert row.choice().supply_id == juice.id
+    assert (row.low.value(), row.high.value()) == (6.0, 9.0)
+    row.mass.set_value(104.0)
+    page.fill.reckon()
+    assert row.rows["what"].message.text() == "Takes 0.100 L of 0.500 L."
+    assert form.priming_supply.currentData() == sweet.id
+    form.edits["priming_sugar_g"].set_value(12.0)
+    page.fill.reason.setText("invented, for a test")
+    press(page.fill.fill_button)
+    assert desk.stores.get(juice.id).left == pytest.approx(0.4)
+    assert desk.stores.get(sweet.id).left == 988.0
+    assert (desk.stores.get(glass.id).left, desk.stores.get(glass.id).unbooked) == (0.0, 1.0)
+
+
+def test_what_runs_low_leads_from_the_due_list_to_the_stores(desk, qtbot):
+    leaf = tea(desk, low_amount=60.0)
+    buy(desk, leaf, 50.0, 400)
+    desk.reminders.sync()
+    page = DuePage(desk)
+    qtbot.addWidget(page)
+    page.show()
+    wanted = []
+    page.open_supply.connect(wanted.append)
+    (card,) = page.findChildren(DueCard)
+    assert card.title.text() == "Buy Invented Assam"
+    assert card.open_button.text() == "Open the stores"
+    press(card.open_button)
+    assert wanted == [leaf.id]
 
 
 def test_a_plan_without_stores_asks_nothing(desk, qtbot):

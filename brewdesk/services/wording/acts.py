@@ -18,6 +18,7 @@ from brewdesk.services.wording.careacts import CARE_WORDS
 from brewdesk.services.wording.readingsfile import import_readings
 from brewdesk.services.wording.stages import name_of
 from brewdesk.services.wording.storesacts import STORES_WORDS
+from brewdesk.services.wording.trialacts import TRIAL_WORDS
 from brewdesk.store.records import Act
 from culturecore.stages import CultureState, Look, Quantity, StepKind, TasteMark
 from culturecore.units import Kind
@@ -288,5 +289,6 @@ _WORDS: dict[ActKind, Words] = {
     **CARE_WORDS,
     **BOTTLE_WORDS,
     **STORES_WORDS,
+    **TRIAL_WORDS,
     ActKind.IMPORT_READINGS: import_readings,
 }

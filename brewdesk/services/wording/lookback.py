@@ -27,6 +27,7 @@ from culturecore.units import Kind
 
 GROUPS_TOLD = 4  # more make a sentence that nobody reads; the picture has them all
 WARMER_TOLD_C = 1.0  # a degree is worth about a day in ten; our choice
+_HARDLY_ANY = 0.05  # days; rounds to nought
 _MONTHS_PER_DAY = 1.0 / 30.44
 
 
@@ -42,9 +43,9 @@ def factor_words(factor: Factor) -> str:
         Factor.PLACE: _t("Place"),
         Factor.WARMTH: _t("Warmth"),
         Factor.MONTH: _t("Month"),
-        Factor.STARTER: _t("Share of starter"),
-        Factor.GENERATION: _t("Generation of the culture"),
-        Factor.CULTURE_AGE: _t("Age of the culture"),
+        Factor.STARTER: _t("Starter share"),
+        Factor.GENERATION: _t("Generation"),
+        Factor.CULTURE_AGE: _t("Age of culture"),
     }[factor]
 
 
@@ -279,9 +280,21 @@ def compared_words(compared: Compared, question: Question, show: Show) -> str:
     is_slower = interval.low > 0.0
     slow, fast = (first, second) if is_slower else (second, first)
     ends = (interval.low, interval.high) if is_slower else (-interval.high, -interval.low)
-    found = _t("{slow} took longer than {fast}, by {low} to {high} days.").format(
-        slow=slow, fast=fast, low=days_words(ends[0]), high=days_words(ends[1])
-    )
+    low = days_words(ends[0]) if ends[0] >= _HARDLY_ANY else _t("hardly any")
+    estimate = compared.difference.estimate
+    if estimate is None or math.isinf(ends[1]):
+        found = _t("{slow} took longer than {fast}, by {low} days at least.").format(
+            slow=slow, fast=fast, low=low
+        )
+    else:
+        found = _t("{slow} took longer than {fast}, by about {middle} days ({low} to {high}).")
+        found = found.format(
+            slow=slow,
+            fast=fast,
+            middle=days_words(abs(estimate)),
+            low=low,
+            high=days_words(ends[1]),
+        )
     if abs(compared.warmer_c) >= WARMER_TOLD_C and question.factor is not Factor.WARMTH:
         warm, cool = (first, second) if compared.warmer_c > 0 else (second, first)
         found += " " + _t(
@@ -340,10 +353,18 @@ def _tastes(view: LookBackView) -> str:
 def _bottles(view: LookBackView) -> str:
     fizz = view.fizz
     if not fizz.count:
-        return ""
+        return _vented(view).strip()
     found = _t("Of {count} bottles opened {right} were right, {under} too flat, {over} gushed")
     found = found.format(count=fizz.count, right=fizz.right, under=fizz.under, over=fizz.over)
-    return f"{found}{_share_words(fizz.count, fizz.right_share)}."
+    return f"{found}{_share_words(fizz.count, fizz.right_share)}.{_vented(view)}"
+
+
+def _vented(view: LookBackView) -> str:
+    if not view.vented:
+        return ""
+    if view.vented == 1:
+        return " " + _t("Bottles were vented once.")
+    return " " + _t("Bottles were vented {count} times.").format(count=view.vented)
 
 
 def _share_words(count: int, interval: Interval | None) -> str:

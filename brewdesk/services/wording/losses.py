@@ -6,7 +6,7 @@ from datetime import tzinfo
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.lookbackview import Loss, LossKind
+from brewdesk.services.lookbacklosses import Loss, LossKind
 from brewdesk.services.losscauses import Cause
 from brewdesk.services.wording.amounts import Show
 from brewdesk.services.wording.moments import date_words

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from brewdesk.services.wording import bottlings, labels, liquids, stores
+from brewdesk.services.wording import bottlings, labels, liquids, stores, trials
 from brewdesk.services.wording.amounts import Show, decimals_for, number_text, plain
 from brewdesk.store.errors import ChangedElsewhere, StoreTrouble
 from culturecore.errors import ImpossibleInput
@@ -33,7 +33,7 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
     ``show`` writes amounts in the maker's units; without it they are metric.
     """
     reasons = _reasons() | liquids.problems() | bottlings.problems() | labels.problems()
-    reasons = stores.problems() | reasons
+    reasons = stores.problems() | reasons | trials.problems()
     special = reasons.get((error.field, error.reason)) or reasons.get(("", error.reason))
     if special is not None:
         return special.format(
@@ -42,7 +42,8 @@ def impossible_words(error: ImpossibleInput, show: Show = plain) -> str:
             high=_amount(error.high, error.unit, show),
         )
     low, high = error.low, error.high
-    label = (stores.labels() | _labels() | bottlings.labels()).get(error.field, _t("This value"))
+    labels_by_field = stores.labels() | _labels() | bottlings.labels() | trials.labels()
+    label = labels_by_field.get(error.field, _t("This value"))
     texts = {
         "label": label,
         "low": _amount(low, error.unit, show),

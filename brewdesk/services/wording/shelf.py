@@ -114,7 +114,10 @@ def jar_words(jar: JarView, now: datetime, zone: tzinfo, show: Show = plain) -> 
         urgent = "due"
     if any(alert.level.value in ("warn", "stop") for alert in jar.alerts):
         urgent = "danger"
-    lines = [jar.vessel.name, state, coming]
+    name = jar.vessel.name
+    if jar.trial_code:
+        name = _tr("{name} · {code}").format(name=name, code=jar.trial_code)
+    lines = [name, state, coming]
     if jar.batch is not None:
         lines.insert(1, jar.batch.name)
     if jar.pellicle_mm:
@@ -123,7 +126,7 @@ def jar_words(jar: JarView, now: datetime, zone: tzinfo, show: Show = plain) -> 
         lines.append(_tr("needs attention"))
     sentence = ", ".join(part for part in lines if part) + "."
     return JarWords(
-        name=jar.vessel.name,
+        name=name,
         state=state,
         coming=coming,
         what=_next_words(jar),

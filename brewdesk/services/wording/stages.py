@@ -17,6 +17,7 @@ from culturecore.stages import (
     CheckKind,
     CultureOrigin,
     CultureState,
+    DrawReason,
     Feel,
     Look,
     Material,
@@ -27,9 +28,13 @@ from culturecore.stages import (
     StepKind,
     StepState,
     SugarKind,
+    SupplyKind,
+    SupplyMeasure,
     TasteMark,
     TeaKind,
     TransferKind,
+    TrialFactor,
+    TrialState,
     VesselShape,
 )
 
@@ -281,6 +286,58 @@ def _openings() -> dict[Enum, str]:
     }
 
 
+def _trial_factors() -> dict[Enum, str]:
+    return {
+        TrialFactor.TEA: _t("Tea"),
+        TrialFactor.TEA_STRENGTH: _t("Strength of the tea"),
+        TrialFactor.SUGAR: _t("Sugar"),
+        TrialFactor.STARTER_SHARE: _t("Share of starter"),
+        TrialFactor.CULTURE: _t("Culture"),
+        TrialFactor.PLACE: _t("Place"),
+        TrialFactor.VESSEL: _t("Vessel"),
+        TrialFactor.OTHER: _t("Something else"),
+    }
+
+
+def _trial_states() -> dict[Enum, str]:
+    return {
+        TrialState.PLANNED: _t("planned"),
+        TrialState.RUNNING: _t("running"),
+        TrialState.ENDED: _t("ended"),
+        TrialState.DROPPED: _t("given up"),
+    }
+
+
+def _supplies() -> dict[Enum, str]:
+    return {
+        SupplyKind.TEA: _t("Tea"),
+        SupplyKind.SUGAR: _t("Sugar"),
+        SupplyKind.FLAVOURING: _t("Flavouring"),
+        SupplyKind.BOTTLE: _t("Bottles"),
+        SupplyKind.CLOSURE: _t("Caps and corks"),
+        SupplyKind.OTHER: _t("Other"),
+    }
+
+
+def _measures() -> dict[Enum, str]:
+    return {
+        SupplyMeasure.MASS_G: _t("By weight"),
+        SupplyMeasure.VOLUME_L: _t("By volume"),
+        SupplyMeasure.PIECES: _t("In pieces"),
+    }
+
+
+def _draws() -> dict[Enum, str]:
+    return {
+        DrawReason.BREWED: _t("Brewed"),
+        DrawReason.BOTTLED: _t("Bottled"),
+        DrawReason.SPOILED: _t("Spoiled or broken"),
+        DrawReason.COUNTED: _t("Counted"),
+        DrawReason.RETURNED: _t("Came back"),
+        DrawReason.OTHER: _t("Used otherwise"),
+    }
+
+
 _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     VesselShape: _shapes,
     Material: _materials,
@@ -305,4 +362,9 @@ _WORDS: dict[type[Enum], Callable[[], dict[Enum, str]]] = {
     CheckKind: _checks,
     Feel: _feels,
     Opened: _openings,
+    SupplyKind: _supplies,
+    SupplyMeasure: _measures,
+    DrawReason: _draws,
+    TrialFactor: _trial_factors,
+    TrialState: _trial_states,
 }

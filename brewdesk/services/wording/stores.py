@@ -10,12 +10,13 @@ from brewdesk.services.money import NotMoney, digits_of, show_money
 from brewdesk.services.stockviews import StockView, UnitPrice
 from brewdesk.services.wording.amounts import Show, number_text
 from brewdesk.services.wording.moments import date_words, days_between
+from brewdesk.services.wording.stages import name_of
 from brewdesk.store.stockrecords import SupplyLotDraft
 from culturecore.stages import DrawReason, SupplyKind, SupplyMeasure
 from culturecore.stockcost import Cost, Saving
 from culturecore.units import Kind
 
-_CHEAP_MINOR = 100  # below it a price of a piece is worth a digit more
+_CHEAP_MINOR = 20  # below it a price of a piece is worth a digit more
 
 
 def _t(text: str) -> str:
@@ -24,35 +25,17 @@ def _t(text: str) -> str:
 
 def kind_words(kind: SupplyKind) -> str:
     """Name a kind of supply."""
-    return {
-        SupplyKind.TEA: _t("Tea"),
-        SupplyKind.SUGAR: _t("Sugar"),
-        SupplyKind.FLAVOURING: _t("Flavouring"),
-        SupplyKind.BOTTLE: _t("Bottles"),
-        SupplyKind.CLOSURE: _t("Caps and corks"),
-        SupplyKind.OTHER: _t("Other"),
-    }[kind]
+    return name_of(kind)
 
 
 def measure_words(measure: SupplyMeasure) -> str:
     """Say how something is counted."""
-    return {
-        SupplyMeasure.MASS_G: _t("By weight"),
-        SupplyMeasure.VOLUME_L: _t("By volume"),
-        SupplyMeasure.PIECES: _t("In pieces"),
-    }[measure]
+    return name_of(measure)
 
 
 def reason_words(reason: DrawReason) -> str:
     """Say why something left the stores, or came back."""
-    return {
-        DrawReason.BREWED: _t("Brewed"),
-        DrawReason.BOTTLED: _t("Bottled"),
-        DrawReason.SPOILED: _t("Spoiled or broken"),
-        DrawReason.COUNTED: _t("Counted"),
-        DrawReason.RETURNED: _t("Came back"),
-        DrawReason.OTHER: _t("Used otherwise"),
-    }[reason]
+    return name_of(reason)
 
 
 def found_words() -> str:
@@ -298,8 +281,8 @@ def problems() -> dict[tuple[str, str], str]:
         ("supply_id", "supply_planned"): _t("{value} is planned with it. Change that plan first."),
         ("bottling_id", "not_emptied"): _t("The bottles are not empty yet by the records."),
         ("bottling_id", "no_bottles_out"): _t("None of its bottles are out."),
-        ("tea_supply_id", "retired"): _t("{value} is no longer on the list of the stores."),
-        ("sugar_supply_id", "retired"): _t("{value} is no longer on the list of the stores."),
+        ("", "too_long"): _t("Please keep it shorter."),
+        ("", "retired"): _t("{value} is no longer on the list of the stores."),
         ("", "wrong_kind"): _t("{value} is not for that."),
     }
 
