@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import os
 from pathlib import Path
 
 from PySide6.QtCore import QLockFile, QObject, QSysInfo, Signal
@@ -41,7 +42,7 @@ class Instance(QObject):
         Where no lock may be made nothing else may be written either: the store opens to be
         looked at, and needs no lock.
         """
-        if not self._lock.tryLock(0):
+        if not self._is_locked():
             return self._lock.error() == QLockFile.LockError.PermissionError
         QLocalServer.removeServer(self._name)
         self._server = QLocalServer(self)
@@ -49,6 +50,14 @@ class Instance(QObject):
         self._server.newConnection.connect(self._on_connected)
         self._server.listen(self._name)
         return True
+
+    def _is_locked(self) -> bool:
+        """Take the lock; its file, which names this computer, is for its owner alone."""
+        habit = os.umask(0o077)  # Qt's own leaves it to the system's habit with new files
+        try:
+            return self._lock.tryLock(0)
+        finally:
+            os.umask(habit)
 
     def other_computer(self) -> str:
         """Name the computer whose program holds the lock; "" if it is this one, or none does.
