@@ -15,6 +15,7 @@ from brewdesk.services.restingliquid import is_stated
 from brewdesk.services.settings import CULTURE_LIMIT_C, REST_FEED_DAYS
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.cultures import generation_words, names_words, origin_words
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.moments import local
 from brewdesk.services.wording.stages import name_of
 
@@ -109,7 +110,7 @@ def _names(family: Family, node: FamilyNode) -> list[str]:
 
 
 def _lowered(words: str) -> str:
-    return words[:1].lower() + words[1:]
+    return inside(words)
 
 
 def _facts(desk: Desk, culture: Culture, family: Family) -> tuple[tuple[str, str], ...]:
