@@ -90,7 +90,7 @@ def lineage_words(family: Family, culture_id: int) -> str:
         told.add(node.culture.id)
         sentences.append(
             _t("{name}: {origin}.").format(
-                name=node.culture.name, origin=_lowered(origin_words(node, _names(family, node)))
+                name=node.culture.name, origin=inside(origin_words(node, _names(family, node)))
             )
         )
     if node.parent_ids and not all(one in told for one in node.parent_ids):
@@ -109,10 +109,6 @@ def _names(family: Family, node: FamilyNode) -> list[str]:
     return [parent.culture.name for parent in found if parent is not None]
 
 
-def _lowered(words: str) -> str:
-    return inside(words)
-
-
 def _facts(desk: Desk, culture: Culture, family: Family) -> tuple[tuple[str, str], ...]:
     zone = desk.clock.zone()
     node = family.node(culture.id)
@@ -127,7 +123,7 @@ def _facts(desk: Desk, culture: Culture, family: Family) -> tuple[tuple[str, str
     story = desk.lineage.story(culture.id)
     teas = dict.fromkeys(name_of(batch.tea_kind) for batch in story.batches)
     if teas:
-        facts.append((_t("Used to"), names_words([_lowered(tea) for tea in teas])))
+        facts.append((_t("Used to"), names_words([inside(tea) for tea in teas])))
     return tuple(facts)
 
 
