@@ -8,7 +8,7 @@ import logging
 import os
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -37,6 +37,15 @@ class Start:
 
     server: str  # the address of a shared pantry, or ""
     speech: Speech
+
+
+@dataclass(frozen=True, slots=True)
+class LastRun:
+    """How the last run ended, as far as the next one has to tell; ``said`` is for the bar."""
+
+    ended_badly: bool = False
+    broke_down: str = ""  # what was written down meanwhile
+    said: str = ""
 
 
 def parse(argv: list[str]) -> argparse.Namespace:
@@ -78,17 +87,15 @@ def main(argv: list[str]) -> int:
     app.setDesktopFileName("brewdesk")
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
-    crash_log = faults.start_crash_log(folders.state)
     start = Start(server=server, speech=Speech(app))
     start.speech.speak("system")  # for what is said before the pantry is open
     try:
-        return _run(app, store_path, options, faults.RunMark(folders.state, store_path), start)
+        return _run(app, store_path, options, folders.state, start)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
         raise
     finally:
-        faults.stop_crash_log(crash_log)
         faults.stop_log()
 
 
@@ -96,7 +103,7 @@ def _run(
     app: QApplication,
     store_path: Path,
     options: argparse.Namespace,
-    mark: faults.RunMark,
+    state: Path,
     start: Start,
 ) -> int:
     from brewdesk.instance import Instance
@@ -115,10 +122,16 @@ def _run(
             return EXIT_OK
         _say(app, _taken_words(instance))
         return EXIT_TROUBLE
+    mark = faults.RunMark(state, store_path)
+    last = LastRun(ended_badly=mark.set(), broke_down=faults.take_breakdown(state, store_path))
+    crash_log = faults.start_crash_log(state, store_path)
     try:
-        ended_badly = mark.set()
-        code = _open_until_left(app, instance, store_path, options, start, ended_badly=ended_badly)
+        code = _open_until_left(app, instance, store_path, options, start, last)
+    except Exception as error:
+        faults.note_end(crash_log, error)
+        raise
     finally:
+        faults.stop_crash_log(crash_log)
         instance.release()
     mark.clear()
     return code
@@ -130,20 +143,20 @@ def _open_until_left(
     store_path: Path,
     options: argparse.Namespace,
     start: Start,
-    *,
-    ended_badly: bool,
+    last: LastRun,
 ) -> int:
     """Open the pantry; go back to a backup and open it again as often as the maker wants."""
     said = ""
-    if ended_badly:
+    if last.ended_badly:
         from brewdesk.services.wording.starting import ended_badly_words
 
         said = ended_badly_words()
     while True:
         wanted: list[BackupInfo] = []
-        code = _open(app, instance, store_path, options, start, wanted, said)
+        code = _open(app, instance, store_path, options, start, wanted, replace(last, said=said))
         if not wanted:
             return code
+        last = LastRun()
         said = _go_back(store_path, wanted[-1])
 
 
@@ -171,9 +184,10 @@ def _open(
     options: argparse.Namespace,
     start: Start,
     wanted: list[BackupInfo],
-    said: str,
+    last: LastRun,
 ) -> int:
     """Open the pantry until it is left; ``wanted`` takes the backup to go back to, if any."""
+    from brewdesk.crashwatch import CrashWatch
     from brewdesk.endsignals import EndSignals
 
     if start.server:
@@ -184,7 +198,8 @@ def _open(
         return EXIT_TROUBLE
     signals = EndSignals()
     signals.end_wanted.connect(program.leave)
-    restore = faults.install(program.window.tell_fault, program.window.tell_trouble)
+    watch = CrashWatch(program.desk, program.window)
+    restore = faults.install(program.window.tell_fault, program.window.tell_trouble, watch.note)
     instance.raise_wanted.connect(program.window.bring_forward)
     program.left.connect(app.quit)
     # What the imports made stays: looking through it for garbage costs a frame each time.
@@ -196,8 +211,9 @@ def _open(
     app.commitDataRequest.connect(lambda _manager: None)
     app.aboutToQuit.connect(program.leave)
     program.start(in_background=options.in_background)
-    if said:
-        program.window.notice.say(said, "inform")
+    if last.said:
+        program.window.notice.say(last.said, "inform")
+    watch.tell_breakdown(last.broke_down)
     try:
         return app.exec()
     finally:

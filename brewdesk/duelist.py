@@ -30,7 +30,7 @@ from brewdesk.services.wording.duelist import (
 )
 from brewdesk.services.wording.moments import stamp_words
 from brewdesk.services.wording.reminders import reminder_words, span_words
-from brewdesk.store.duereader import DueRow, DueTrouble, read_due
+from brewdesk.store.duereader import DueRow, DueRows, DueTrouble, read_due
 from brewdesk.terminaltext import padded, width_of, wrapped
 from culturecore.stages import ReminderKind
 
@@ -100,15 +100,23 @@ def _system_clock(zone_name: str) -> Clock:
     return SystemClock(lambda: zone_name)
 
 
+def _read_shared(address: str, folder: Path) -> DueRows:
+    from brewdesk.store.dueserver import read_due_from_server
+
+    return read_due_from_server(address, folder)
+
+
 def _print(
     options: argparse.Namespace, out: TextIO, err: TextIO, clock_of: Callable[[str], Clock]
 ) -> int:
     folders = paths.folders(options.data_dir)
     path = options.store or (folders.demo_store if options.demo else folders.store)
+    server = "" if options.store or options.demo else os.environ.get(paths.SERVER_VARIABLE, "")
+    place = paths.SERVER_VARIABLE if server else plain_line(str(path))
     try:
-        found = read_due(path)
+        found = _read_shared(server.strip(), folders.data) if server else read_due(path)
     except DueTrouble as trouble:
-        words = trouble_words(trouble.code, plain_line(str(path)))
+        words = trouble_words(trouble.code, place)
         print(f"brewdesk due: {words}", file=err)
         return TROUBLE
     clock = clock_of(found.zone_name)

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import hashlib
+import os
 from pathlib import Path
 
 from PySide6.QtCore import QLockFile, QObject, QSysInfo, Signal
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
+
+from brewdesk.paths import make_private_folder
 
 RAISE = b"raise\n"
 PATIENCE_MS = 400
@@ -26,7 +29,7 @@ class Instance(QObject):
     def __init__(self, store_path: Path) -> None:
         super().__init__()
         store_path = store_path.resolve()  # one store has one lock, by whatever name it is opened
-        store_path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        make_private_folder(store_path.parent)
         self._lock = QLockFile(str(store_path) + ".lock")
         self._lock.setStaleLockTime(0)  # only a dead process gives the lock up, never an old one
         digest = hashlib.sha256(str(store_path).encode()).hexdigest()[:16]
@@ -39,7 +42,7 @@ class Instance(QObject):
         Where no lock may be made nothing else may be written either: the store opens to be
         looked at, and needs no lock.
         """
-        if not self._lock.tryLock(0):
+        if not self._is_locked():
             return self._lock.error() == QLockFile.LockError.PermissionError
         QLocalServer.removeServer(self._name)
         self._server = QLocalServer(self)
@@ -47,6 +50,14 @@ class Instance(QObject):
         self._server.newConnection.connect(self._on_connected)
         self._server.listen(self._name)
         return True
+
+    def _is_locked(self) -> bool:
+        """Take the lock; its file, which names this computer, is for its owner alone."""
+        habit = os.umask(0o077)  # Qt's own leaves it to the system's habit with new files
+        try:
+            return self._lock.tryLock(0)
+        finally:
+            os.umask(habit)
 
     def other_computer(self) -> str:
         """Name the computer whose program holds the lock; "" if it is this one, or none does.

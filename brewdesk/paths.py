@@ -54,3 +54,23 @@ def resource(*parts: str) -> Path:
         if base is not None and (base / "resources").is_dir():
             return base.joinpath("resources", *parts)
     raise FileNotFoundError("resources")
+
+
+def make_private_folder(folder: Path) -> None:
+    """Make a folder that only its owner enters, and the missing ones above it alike.
+
+    One that exists is left as it is.
+
+    Raises
+    ------
+    OSError
+        If it cannot be made.
+    """
+    missing = []
+    above = folder
+    while not above.exists() and above != above.parent:
+        missing.append(above)
+        above = above.parent
+    for one in reversed(missing):
+        one.mkdir(mode=0o700, exist_ok=True)
+    folder.mkdir(mode=0o700, exist_ok=True)  # says so if a file is in its place

@@ -77,6 +77,7 @@ class Ticks:
             "gaps_over_16_7_ms": sum(gap > 16.7 for gap in gaps),
             "gaps_over_20_ms": sum(gap > 20.0 for gap in gaps),
             "gaps_over_33_ms": sum(gap > 33.3 for gap in gaps),
+            "own_work_s": round(sum(worked) / 1000.0, 3),
             "most_own_work_in_a_gap_ms": round(max(worked), 1),
             "five_most_own_work_ms": [round(work, 1) for work in sorted(worked)[-5:]],
             "gaps_with_over_10_ms_of_own_work": sum(work > 10.0 for work in worked),

@@ -8,6 +8,8 @@
     python3 packaging/dev.py screenshots               take the README's pictures anew
     python3 packaging/dev.py evaluate FOLDER           measure the forecast on series of readings
     python3 packaging/dev.py bench-refresh             measure a full shelf forecast anew, as JSON
+    python3 packaging/dev.py bench-month               measure a month with the window open, as JSON
+    python3 packaging/dev.py fuzz 120                  search for bytes that the program cannot read
     python3 packaging/dev.py doctor                    what is here, what is missing
     python3 packaging/dev.py lock                      write the lock files anew (needs uv)
 
@@ -39,6 +41,8 @@ def main() -> int:
         "screenshots": commands.screenshots,
         "evaluate": commands.evaluate,
         "bench-refresh": commands.bench_refresh,
+        "bench-month": commands.bench_month,
+        "fuzz": commands.fuzz,
         "doctor": commands.doctor,
     }
     parser = argparse.ArgumentParser(

@@ -114,6 +114,7 @@ LAYERS = (
 ALSO_ALLOWED = {
     "culturecore.units": ("pint",),
     "brewdesk.services.calendarfile": ("icalendar",),
+    "brewdesk.services.jobs": ("shiboken6",),
 }
 # The modules (with what lies in them) that alone may import the name on the left.
 ONLY_IMPORTERS = {

@@ -92,6 +92,10 @@ class ShelfModel(QAbstractListModel):
                 self.dataChanged.emit(self.index(rows[first]), self.index(row))
                 first = n + 1
 
+    def jars(self) -> tuple[JarView, ...]:
+        """Return all jars, in order."""
+        return tuple(self._jars)
+
     def row_of(self, vessel_id: int) -> int | None:
         """Row that shows the vessel, or None."""
         for row, jar in enumerate(self._jars):

@@ -21,6 +21,7 @@ from typing import Protocol
 
 from brewdesk.services.desktopentry import entry_is_on, entry_text
 from brewdesk.services.wholefile import NotWrittenError, write_whole
+from brewdesk.store.files import make_folder
 
 IN_BACKGROUND = "--in-background"
 RUN_KEY = r"Software\Microsoft\Windows\CurrentVersion\Run"
@@ -329,7 +330,7 @@ def _read(path: Path) -> bytes:
 
 def _write(path: Path, data: bytes) -> None:
     try:
-        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        make_folder(path.parent)
         write_whole(path, data)
     except (OSError, NotWrittenError) as error:
         raise AutostartTrouble("not_written", str(error)) from error

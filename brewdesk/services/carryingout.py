@@ -16,6 +16,7 @@ from brewdesk.services.importing import examine_export, import_export
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.wholecopy import copy_everything
 from brewdesk.store.errors import StoreTrouble
+from brewdesk.store.openstore import OpenStore
 from brewdesk.store.wholetables import StillCopy
 
 _STEP = 0.01  # progress is told in hundredths; more would only keep the window busy
@@ -58,12 +59,12 @@ class CarryingOut(QObject):
             self.finished.emit,
         )  # fmt: skip
 
-    def copy(self, store_path: Path, folder: Path) -> None:
+    def copy(self, store: OpenStore, folder: Path) -> None:
         """Begin to copy the pantry with its photos into a new folder below ``folder``."""
         stop, progress, now = self._begin(), self._progress(), self._clock.now()
         self._run(
             lambda: copy_everything(
-                store_path, folder, now=now, progress=progress, is_cancelled=stop.is_set
+                store, folder, now=now, progress=progress, is_cancelled=stop.is_set
             ),
             self.finished.emit,
         )

@@ -42,7 +42,10 @@ class CourseReader:
 
     def read(self, unit: ReadUnit, batches: Sequence[Batch]) -> None:
         """Read the courses of a few batches together, a query a table."""
-        courses = read_courses(unit, batches, self.means, self._whereabouts)
+        self.take_over(read_courses(unit, batches, self.means, self._whereabouts))
+
+    def take_over(self, courses: Iterable[JarCourse]) -> None:
+        """Keep courses that were read elsewhere, and of which nothing has changed since."""
         self._courses.update({course.batch.id: course for course in courses})
 
     def readings_on_curves(self, batch_id: int) -> int:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import datetime, tzinfo
 from typing import TYPE_CHECKING
 
@@ -35,17 +35,11 @@ class FilmReader:
 
     def read(self, unit: ReadUnit, batches: Sequence[Batch]) -> None:
         """Read it for a few batches together, a query a table."""
-        measured = unit.readings.where(
-            batch_id=tuple(batch.id for batch in batches),
-            quantity=Quantity.PELLICLE_MM,
-            order_by=("at", "id"),
-        )
-        ids = {batch.culture_id for batch in batches if batch.culture_id is not None}
-        cultures = {row.id: row for row in unit.cultures.where(id=tuple(ids))} if ids else {}
-        for batch in batches:
-            own = tuple(row for row in measured if row.batch_id == batch.id)
-            culture = cultures[batch.culture_id] if batch.culture_id is not None else None
-            self._inputs[batch.id] = film_inputs(batch, own, culture)
+        self.take_over(read_films(unit, batches))
+
+    def take_over(self, inputs: Mapping[int, FilmInputs]) -> None:
+        """Keep what was read elsewhere by batch, and of which nothing has changed since."""
+        self._inputs.update(inputs)
 
     def _on_changed(self, change: Change) -> None:
         if not change.concerns(_TOPICS):
@@ -55,6 +49,23 @@ class FilmReader:
         for batch_id in tuple(self._inputs):
             if change.concerns_batch(batch_id):
                 del self._inputs[batch_id]
+
+
+def read_films(unit: ReadUnit, batches: Sequence[Batch]) -> dict[int, FilmInputs]:
+    """Return what the films of several batches depend on, from a query a table."""
+    measured = unit.readings.where(
+        batch_id=tuple(batch.id for batch in batches),
+        quantity=Quantity.PELLICLE_MM,
+        order_by=("at", "id"),
+    )
+    ids = {batch.culture_id for batch in batches if batch.culture_id is not None}
+    cultures = {row.id: row for row in unit.cultures.where(id=tuple(ids))} if ids else {}
+    found: dict[int, FilmInputs] = {}
+    for batch in batches:
+        own = tuple(row for row in measured if row.batch_id == batch.id)
+        culture = cultures[batch.culture_id] if batch.culture_id is not None else None
+        found[batch.id] = film_inputs(batch, own, culture)
+    return found
 
 
 def film_inputs(batch: Batch, measured: Sequence[Reading], culture: Culture | None) -> FilmInputs:

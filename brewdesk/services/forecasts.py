@@ -17,13 +17,14 @@ from PySide6.QtCore import QObject, Signal
 
 from brewdesk.services.batchbook import BatchBook
 from brewdesk.services.changes import Change, Topic
-from brewdesk.services.coursereader import CourseReader
+from brewdesk.services.coursereader import CourseReader, read_courses
 from brewdesk.services.culturelore import CultureLore
 from brewdesk.services.curveview import CurvePoint as CurvePoint
 from brewdesk.services.curveview import CurveView as CurveView
 from brewdesk.services.curveview import Known, curve_view, window_of
 from brewdesk.services.door import Door
-from brewdesk.services.films import FilmReader, film_notes
+from brewdesk.services.films import FilmReader, film_notes, read_films
+from brewdesk.services.filmwork import FilmInputs
 from brewdesk.services.forecastwork import (
     ForecastInputs,
     PackedOutcome,
@@ -31,7 +32,7 @@ from brewdesk.services.forecastwork import (
     packed_outcome_of,
 )
 from brewdesk.services.forecastwork import work_out as work_out
-from brewdesk.services.jarcourse import day_of
+from brewdesk.services.jarcourse import JarCourse, day_of
 from brewdesk.services.jobs import JobRunner, Pool
 from brewdesk.services.placecourse import SampleMeans
 from brewdesk.services.reminder_rules import TastingWindow
@@ -49,11 +50,14 @@ if TYPE_CHECKING:
     from culturecore.forecast import Forecast
 
 _TOPICS = Topic.READINGS | Topic.BATCHES | Topic.VESSELS | Topic.SETTINGS | Topic.PLACES
+_Found = tuple[tuple[JarCourse, ...], dict[int, FilmInputs]]
 YESTERDAY = timedelta(hours=24)
 # How long asking for forecasts may keep the window's thread before it is asked for in turns.
 _AT_ONCE_S = 0.005
 _MANY = 30
 _TOGETHER = 2  # as many as are read, or asked for, in a small part of a turn
+_FEW = 8  # are read at once
+_READ_APART = 24  # as many as keep the figures busy while the next are read
 _TURN = "forecasts"
 
 
@@ -106,6 +110,8 @@ class Forecasts(QObject):
         self._looked_at: set[int] = set()
         self._running: dict[int, bool] = {}  # whether it was asked for at once
         self._told_late: set[int] = set()
+        self._changes = 0
+        self._is_reading = False  # in another thread
         self._turns = turns if turns is not None else Turns(door.clock, self)
         door.changes.changed.connect(self._on_changed)
 
@@ -138,7 +144,8 @@ class Forecasts(QObject):
             If there is no batch with this id.
         """
         with self._door.store.read() as unit:
-            self._ask(unit, batch_id, is_urgent=True)
+            asked = self._asked_of(unit, batch_id, is_urgent=True)
+        self._run(asked, is_urgent=True)
 
     def request_all_live(self) -> None:
         """Have the forecasts of all souring batches worked out that do not hold any more.
@@ -198,40 +205,77 @@ class Forecasts(QObject):
             film,
         )
 
-    def _has_read_enough(self, unit: ReadUnit) -> bool:
-        """Read a few courses that the next forecast lacks; whether it lacks none then."""
+    def _unread(self, unit: ReadUnit) -> tuple[Batch, ...] | None:
+        """Read a few courses that the next forecast lacks; of a crowd return them instead.
+
+        None says that it lacks none.
+        """
         queue = self._next or self._waiting
         first = self._book.find(unit, next(iter(queue)))
         if first is None:
-            return True
-        missing = self._missing(unit, first, queue)
-        if missing:
-            self._courses.read(unit, missing)
-            self._films.read(unit, missing)
-        return not missing
+            return None
+        is_crowd = not self._next and len(self._waiting) > _FEW
+        missing = self._missing(unit, first, queue, _READ_APART if is_crowd else _TOGETHER)
+        if is_crowd or not missing:
+            return missing or None
+        self._courses.read(unit, missing)
+        self._films.read(unit, missing)
+        return ()
 
-    def _missing(self, unit: ReadUnit, first: Batch, queue: Iterable[int]) -> tuple[Batch, ...]:
-        """Return a few batches to read for the first of a queue, begun ones only."""
+    def _missing(
+        self, unit: ReadUnit, first: Batch, queue: Iterable[int], most: int
+    ) -> tuple[Batch, ...]:
+        """Return some batches to read for the first of a queue, begun ones only."""
         if self._courses.has(first.id):
-            return self._lore.unread(first, unit, _TOGETHER)
+            return self._lore.unread(first, unit, most)
         # Those that wait behind it are read with it: they are asked for next.
-        waiting = (self._book.find(unit, one) for one in islice(queue, _TOGETHER))
+        waiting = (self._book.find(unit, one) for one in islice(queue, most))
         return tuple(
             batch
             for batch in waiting
             if batch is not None and batch.started_at and not self._courses.has(batch.id)
         )
 
+    def _begin_reading(self, batches: tuple[Batch, ...]) -> None:
+        """Read these where the store is written too: neither waits for the other then."""
+        self._is_reading = True
+        self._jobs.run(
+            partial(self._read, batches),
+            partial(self._on_read, self._changes),
+            self._on_unread,
+            key="courses",
+            pool=Pool.STORE,
+            is_urgent=True,
+        )
+
+    def _read(self, batches: tuple[Batch, ...]) -> _Found:
+        with self._door.store.read() as unit:
+            courses = read_courses(unit, batches, self._courses.means)
+            return courses, read_films(unit, batches)
+
+    def _on_read(self, changes: int, found: _Found) -> None:
+        self._is_reading = False
+        if changes == self._changes:  # else some of it may be old: it is read again
+            courses, films = found
+            self._courses.take_over(courses)
+            self._films.take_over(films)
+        self._begin_turns()
+
+    def _on_unread(self, error: BaseException) -> None:
+        self._is_reading = False
+        raise error
+
     def _moment(self, batch: Batch) -> datetime:
         now = self._door.clock.now()
         return min(now, batch.ended_at) if batch.ended_at is not None else now
 
-    def _ask(self, unit: ReadUnit, batch_id: int, *, is_urgent: bool) -> None:
+    def _asked_of(self, unit: ReadUnit, batch_id: int, *, is_urgent: bool) -> ForecastInputs | None:
+        """Return what a forecast is to be worked out from; None if the newest one holds."""
         for queue in (self._next, self._waiting):
             queue.pop(batch_id, None)
         inputs = self._inputs_in(unit, batch_id)
         if inputs is None:
-            return
+            return None
         if is_urgent:
             self._looked_at.add(batch_id)
         elif batch_id not in self._looked_at:
@@ -240,7 +284,13 @@ class Forecasts(QObject):
         # One that still waits behind others is asked for again, to be taken before them.
         is_to_be_hurried = is_urgent and self._running.get(batch_id) is False
         if inputs == self._asked.get(batch_id) and not is_to_be_hurried:
+            return None
+        return inputs
+
+    def _run(self, inputs: ForecastInputs | None, *, is_urgent: bool) -> None:
+        if inputs is None:
             return
+        batch_id = inputs.batch.id
         self._asked[batch_id] = inputs
         self._running[batch_id] = is_urgent
         self._jobs.run(
@@ -267,17 +317,25 @@ class Forecasts(QObject):
 
     def _asking(self) -> Iterator[None]:
         """Ask for the waiting forecasts, a few at a step."""
-        while self._next or self._waiting:
-            with self._door.store.read() as unit:
-                self._ask_some(unit)
+        while self._next or (self._waiting and not self._is_reading):
+            for _ in range(_TOGETHER):
+                self._ask_one()
             yield
 
-    def _ask_some(self, unit: ReadUnit) -> None:
-        for _ in range(_TOGETHER):
-            if not (self._next or self._waiting) or not self._has_read_enough(unit):
-                return
-            is_urgent = bool(self._next)
-            self._ask(unit, next(iter(self._next or self._waiting)), is_urgent=is_urgent)
+    def _ask_one(self) -> None:
+        """Ask for the next forecast, or read some of what it lacks."""
+        if not self._next and (not self._waiting or self._is_reading):
+            return
+        is_urgent, asked = bool(self._next), None
+        with self._door.store.read() as unit:
+            unread = self._unread(unit)
+            if unread is None:
+                first = next(iter(self._next or self._waiting))
+                asked = self._asked_of(unit, first, is_urgent=is_urgent)
+        # Out of the unit: what comes of it may be written.
+        if unread:
+            self._begin_reading(unread)
+        self._run(asked, is_urgent=is_urgent)
 
     def _on_done(self, inputs: ForecastInputs, outcome: PackedOutcome) -> None:
         batch_id = inputs.batch.id
@@ -318,6 +376,8 @@ class Forecasts(QObject):
         )
 
     def _on_changed(self, change: Change) -> None:
+        if change.concerns(_TOPICS | Topic.CULTURES):
+            self._changes += 1
         if not change.concerns(_TOPICS):
             return
         for batch in self._book.souring():

@@ -5,10 +5,13 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Callable
+from contextlib import suppress
 from enum import Enum
+from functools import partial
 from typing import TYPE_CHECKING, Any, Protocol, TypeVar
 
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
+from shiboken6 import isValid
 
 if TYPE_CHECKING:
     from brewdesk.services.apart import Workers
@@ -34,6 +37,20 @@ class Pool(Enum):
     FIGURES = "figures"
     APART = "apart"
     PICTURES = "pictures"
+
+
+def is_gone(call: Callable[..., object]) -> bool:
+    """Whether a call is for a window that has been closed and deleted: nobody would hear it.
+
+    Looked at are a method's object, and what a function holds of the place that made it.
+    """
+    while isinstance(call, partial):
+        call = call.func
+    holds = [getattr(call, "__self__", None)]
+    for cell in getattr(call, "__closure__", None) or ():
+        with suppress(ValueError):  # a name that has no value yet
+            holds.append(cell.cell_contents)
+    return any(isinstance(one, QObject) and not isValid(one) for one in holds)
 
 
 class JobRunner(Protocol):
@@ -184,7 +201,8 @@ class Jobs(QObject):
     ) -> None:
         if self._is_wanted(key, number):
             self._forget(key)
-            done(result)
+            if not is_gone(done):
+                done(result)
 
     def _fail(
         self,
@@ -197,7 +215,8 @@ class Jobs(QObject):
             return
         self._forget(key)
         if failed is not None:
-            failed(error)
+            if not is_gone(failed):
+                failed(error)
         else:
             sys.excepthook(type(error), error, error.__traceback__)
 

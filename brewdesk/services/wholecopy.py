@@ -2,22 +2,24 @@
 
 from __future__ import annotations
 
+import hashlib
 import os
 import secrets
 import shutil
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
 from brewdesk.services.exporting import never, whats_told
 from brewdesk.services.exporttrouble import ExportTrouble
-from brewdesk.services.photofiles import PhotoFolder, content_hash_of
+from brewdesk.services.photofiles import PhotoFolder, PhotoTrouble, content_hash_of
 from brewdesk.store.checks import check_sound, row_counts
 from brewdesk.store.engine import opened
 from brewdesk.store.errors import StoreTrouble
-from brewdesk.store.files import copy_store, make_folder, sync_file, sync_folder, unfinished
+from brewdesk.store.files import make_folder, sync_file, sync_folder, unfinished
+from brewdesk.store.openstore import OpenStore
 
 _COPYING = ".copying"
 
@@ -34,7 +36,7 @@ class Copied:
 
 
 def copy_everything(
-    store_path: Path,
+    store: OpenStore,
     folder: Path,
     *,
     now: datetime,
@@ -55,12 +57,12 @@ def copy_everything(
     """
     if not folder.is_dir():
         raise ExportTrouble("no_folder", str(folder))
-    target = _free_name(folder, store_path.stem, now)
+    target = _free_name(folder, store.path.stem, now)
     building = folder / f".{target.name}.{secrets.token_hex(4)}{_COPYING}"
     with whats_told():
         make_folder(building)
         try:
-            copied = _fill(store_path, building, target, progress, is_cancelled)
+            copied = _fill(store, building, target, progress, is_cancelled)
             os.replace(building, target)
             sync_folder(folder)
         finally:
@@ -70,38 +72,60 @@ def copy_everything(
 
 
 def _fill(
-    store_path: Path,
+    source: OpenStore,
     building: Path,
     target: Path,
     progress: Callable[[float], None],
     is_cancelled: Callable[[], bool],
 ) -> Copied:
-    store = building / store_path.name
+    store = building / source.path.name
     blank = unfinished(store)
     os.replace(blank, store)  # private from its first moment on
-    copy_store(store_path, store)
+    source.copy_into(store)
     sync_file(store)
     with opened(store, "ro") as connection:
         check_sound(connection, thorough=True)
         rows = sum(row_counts(connection).values())
         named = _named_photos(connection)
     photos, missing, size = 0, 0, store.stat().st_size
-    source, shelf = PhotoFolder(store_path).root, PhotoFolder(store).root
-    found = {path.name.partition(".")[0]: path for path in source.glob("??/*.*")}
+    shelf = PhotoFolder(store).root
+    local = PhotoFolder(source.path).root
+    found = {path.name.partition(".")[0]: path for path in local.glob("??/*.*")}
+    endings = source.photos.names() if source.photos is not None else {}
     for place, content_hash in enumerate(sorted(named)):
         if is_cancelled():
             raise ExportTrouble("cancelled")
         progress(place / len(named))
         path = found.get(content_hash)
-        if path is None or not _copy_photo(path, shelf, content_hash):
-            missing += 1
-        else:
+        if path is not None and _copy_photo(path, shelf, content_hash):
             photos += 1
             size += path.stat().st_size
+        elif data := _fetched(source, content_hash, endings):
+            _keep(store, content_hash, endings[content_hash], data)
+            photos += 1
+            size += len(data)
+        else:
+            missing += 1
     for made in (*shelf.glob("??"), shelf, building):
         if made.is_dir():
             sync_folder(made)
     return Copied(folder=target, rows=rows, photos=photos, missing=missing, size_bytes=size)
+
+
+def _fetched(source: OpenStore, content_hash: str, endings: Mapping[str, str]) -> bytes:
+    """Return a photo that only the server has; nothing if it has not, or has another."""
+    if source.photos is None or content_hash not in endings:
+        return b""
+    data = source.photos.fetch(content_hash) or b""
+    return data if hashlib.sha256(data).hexdigest() == content_hash else b""
+
+
+def _keep(store: Path, content_hash: str, ending: str, data: bytes) -> None:
+    try:
+        PhotoFolder(store).keep_as(content_hash, ending, data)
+    except PhotoTrouble as trouble:
+        is_full = trouble.code == "disk_full"
+        raise ExportTrouble("disk_full" if is_full else "not_writable", trouble.detail) from trouble
 
 
 def _named_photos(connection: sqlite3.Connection) -> set[str]:

@@ -30,6 +30,7 @@ LOCAL_KEYS = frozenset(
         "zone",
         "calendar_path",
         "window",
+        "clock_trusted_since_act",  # it is this computer's clock that is trusted
     }
 )
 _LOCAL_STARTS = ("unit_", "told_")

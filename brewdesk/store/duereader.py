@@ -23,8 +23,10 @@ BUSY_TIMEOUT_S = 5.0
 
 _COLUMNS = tuple(field.name for field in fields(Reminder))
 _INSTANTS = frozenset({"due_at", "window_end", "shown_at", "snoozed_until", "done_at"})
-_OPEN = (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
-_QUERY = f"""
+OPEN_VALUES = tuple(
+    state.value for state in (ReminderState.WAITING, ReminderState.SHOWN, ReminderState.SNOOZED)
+)
+QUERY = f"""
     SELECT {", ".join(f"reminder.{name}" for name in _COLUMNS)},
            coalesce(batch.name, culture.name, bottling.name, ''), coalesce(vessel.name, '')
     FROM reminder
@@ -32,7 +34,7 @@ _QUERY = f"""
     LEFT JOIN culture ON culture.id = reminder.culture_id
     LEFT JOIN bottling ON bottling.id = reminder.bottling_id
     LEFT JOIN vessel ON vessel.id = coalesce(batch.vessel_id, culture.vessel_id)
-    WHERE reminder.state IN ({", ".join("?" for _ in _OPEN)})
+    WHERE reminder.state IN ({", ".join("?" for _ in OPEN_VALUES)})
     ORDER BY reminder.id
 """
 _CODES = {
@@ -49,7 +51,8 @@ class DueTrouble(Exception):  # noqa: N818  # a state of the world to tell the m
     """The reminders cannot be read.
 
     ``code`` is one of: no_store, not_a_store, older, newer, damaged, interrupted, locked,
-    unreadable. ``detail`` is what the system said.
+    unreadable, no_driver, not_connected. The last two are of a server. ``detail`` is what the
+    system said.
     """
 
     def __init__(self, code: str, detail: str = "") -> None:
@@ -122,9 +125,9 @@ def _read(connection: sqlite3.Connection) -> DueRows:
     if pantry is None:
         raise DueTrouble("damaged", "the pantry has no row")
     zone = connection.execute("SELECT value FROM setting WHERE key = 'zone'").fetchone()
-    found = connection.execute(_QUERY, [state.value for state in _OPEN]).fetchall()
+    found = connection.execute(QUERY, OPEN_VALUES).fetchall()
     return DueRows(
-        rows=tuple(_row(values) for values in found),
+        rows=tuple(due_row(values) for values in found),
         zone_name=str(zone[0]) if zone is not None else "",
         is_demo=bool(pantry[0]),
     )
@@ -138,7 +141,14 @@ def _text(data: bytes) -> str:
     return data.decode("utf-8", "replace")
 
 
-def _row(values: tuple[object, ...]) -> DueRow:
+def due_row(values: tuple[object, ...]) -> DueRow:
+    """Give one row of ``QUERY`` as a record.
+
+    Raises
+    ------
+    ValueError, TypeError
+        For a value that no writer of ours wrote.
+    """
     *kept, subject_name, vessel_name = values
     plain = dict(zip(_COLUMNS, kept, strict=True))
     for name in _INSTANTS:

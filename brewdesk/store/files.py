@@ -20,8 +20,15 @@ _RETRY_AFTER_S = 0.05
 
 
 def make_folder(folder: Path) -> None:
-    """Make a folder that only its owner enters; one that exists is left as it is."""
-    folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+    """Make a folder that only its owner enters, and those above it; one that exists stays."""
+    missing = []
+    above = folder
+    while not above.exists() and above != above.parent:
+        missing.append(above)
+        above = above.parent
+    for one in reversed(missing):  # a mode given to mkdir with parents is for the last one alone
+        one.mkdir(mode=0o700, exist_ok=True)
+    folder.mkdir(mode=0o700, exist_ok=True)  # says so if a file is in its place
 
 
 def unfinished(target: Path) -> Path:

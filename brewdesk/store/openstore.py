@@ -125,6 +125,16 @@ class OpenStore(ABC):
             damaged, locked, or what the disk says.
         """
 
+    @abstractmethod
+    def copy_into(self, target: Path) -> None:
+        """Copy everything as it is at one moment into a file that is there and empty.
+
+        Raises
+        ------
+        StoreTrouble
+            locked, or what the disk or the server says.
+        """
+
     def backups(self) -> tuple[BackupInfo, ...]:
         """List the finished backups, newest first."""
         return backups(self.path)

@@ -227,6 +227,11 @@ class ServerStore(OpenStore):
         with self._connected() as bare, self._reading(bare) as connection:
             yield connection
 
+    def copy_into(self, target: Path) -> None:
+        """Copy everything as it is at one moment into a file, as every store does."""
+        with told():
+            self._copy_into(self.path, target)
+
     def _copy_into(self, _path: Path, target: Path) -> None:
         """Write everything as it is at one moment into a file that is there and empty."""
         target.unlink()

@@ -20,7 +20,7 @@ from brewdesk.store.backup import make_backup
 from brewdesk.store.checks import THOROUGH_UP_TO_BYTES, check_sound
 from brewdesk.store.engine import BUSY_TIMEOUT_S, begin_immediate, make_engine, opened
 from brewdesk.store.errors import StoreTrouble, told
-from brewdesk.store.files import discard_leftovers, save_copy
+from brewdesk.store.files import copy_store, discard_leftovers, save_copy
 from brewdesk.store.identify import FileState, Finding, look
 from brewdesk.store.migrate import Migrations, create_store, is_writable, migrate_store
 from brewdesk.store.openstore import OpenStore
@@ -112,6 +112,11 @@ class Store(OpenStore):
     def still_copy(self, beside: Path) -> AbstractContextManager[StillCopy]:
         """Give a copy that nobody writes to, as every store does."""
         return still_copy(self.path, beside)
+
+    def copy_into(self, target: Path) -> None:
+        """Copy everything as it is at one moment into a file, as every store does."""
+        with told():
+            copy_store(self.path, target)
 
     def save_what_is_open(self, target: Path) -> None:
         """Copy the records as this program has them open, though the file is gone or another.

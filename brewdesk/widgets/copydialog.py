@@ -50,7 +50,7 @@ class CopyDialog(ProgressDialog):
     def copy_to(self, folder: Path) -> None:
         """Begin to copy into a new folder below ``folder``."""
         self.set_busy(True)
-        self.work.copy(self._desk.store_path, folder)
+        self.work.copy(self._desk.store, folder)
 
     def _on_finished(self, copied: Copied) -> None:
         self.set_busy(False)

@@ -18,7 +18,7 @@ class DeskLine(QFrame):
         self.setObjectName("desk_line")
         set_role(self, "warn")
         row = QHBoxLayout(self)
-        row.setContentsMargins(3 * SPACE, SPACE - 2, 2 * SPACE, SPACE - 2)
+        row.setContentsMargins(2 * SPACE, SPACE - 2, 2 * SPACE, SPACE - 2)
         self.words = plain_label(
             self.tr(
                 "Not connected to the server: what you see may be out of date, and nothing can "

@@ -15,6 +15,7 @@ from brewdesk.services.restingliquid import is_stated
 from brewdesk.services.settings import CULTURE_LIMIT_C, REST_FEED_DAYS
 from brewdesk.services.wording.amounts import number_text
 from brewdesk.services.wording.cultures import generation_words, names_words, origin_words
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.moments import local
 from brewdesk.services.wording.stages import name_of
 
@@ -89,7 +90,7 @@ def lineage_words(family: Family, culture_id: int) -> str:
         told.add(node.culture.id)
         sentences.append(
             _t("{name}: {origin}.").format(
-                name=node.culture.name, origin=_lowered(origin_words(node, _names(family, node)))
+                name=node.culture.name, origin=inside(origin_words(node, _names(family, node)))
             )
         )
     if node.parent_ids and not all(one in told for one in node.parent_ids):
@@ -108,10 +109,6 @@ def _names(family: Family, node: FamilyNode) -> list[str]:
     return [parent.culture.name for parent in found if parent is not None]
 
 
-def _lowered(words: str) -> str:
-    return words[:1].lower() + words[1:]
-
-
 def _facts(desk: Desk, culture: Culture, family: Family) -> tuple[tuple[str, str], ...]:
     zone = desk.clock.zone()
     node = family.node(culture.id)
@@ -126,7 +123,7 @@ def _facts(desk: Desk, culture: Culture, family: Family) -> tuple[tuple[str, str
     story = desk.lineage.story(culture.id)
     teas = dict.fromkeys(name_of(batch.tea_kind) for batch in story.batches)
     if teas:
-        facts.append((_t("Used to"), names_words([_lowered(tea) for tea in teas])))
+        facts.append((_t("Used to"), names_words([inside(tea) for tea in teas])))
     return tuple(facts)
 
 

@@ -60,8 +60,11 @@ class ImportDialog(ProgressDialog):
         self.go.clicked.connect(self._on_go)
         self.work.examined.connect(self._on_examined)
         self.work.finished.connect(self._on_finished)
-        self.work.failed.connect(lambda _trouble: self.go.setEnabled(self.facts.isVisible()))
+        self.work.failed.connect(self._offer_again)
         self.choose.setFocus()
+
+    def _offer_again(self, _trouble: object) -> None:
+        self.go.setEnabled(self.facts.isVisible())
 
     def choose_file(self) -> None:
         """Ask for the archive."""

@@ -118,9 +118,13 @@ class LabelPreview(QWidget):
         largest = _LARGEST_PX / max(width, height)
         if factor > 0:
             return min(largest, factor * self.logicalDpiX() / _MM_PER_INCH)
-        room = self.area.viewport().size()
+        room = self.area.maximumViewportSize()
         across = max(40, room.width() - 2 * _SHADOW_PX) / width
         down = max(40, room.height() - 2 * _SHADOW_PX) / height
+        if across > down:
+            # A page as wide as all the room is taller than it: the bar beside it takes its share.
+            bar_px = self.area.verticalScrollBar().sizeHint().width()
+            across = max(40, room.width() - bar_px - 2 * _SHADOW_PX) / width
         # A small roll's page is not blown up beyond twice its size.
         twice = 2 * self.logicalDpiX() / _MM_PER_INCH
         return min(across, twice if factor < 0 else min(down, twice), largest)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QDateEdit, QHBoxLayout, QPushButton, QW
 from brewdesk.services.desk import Desk
 from brewdesk.services.lookbackgroups import Factor, LookBackSieve, Measure, Question
 from brewdesk.services.records import TeaKind
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.lookback import factor_words, measure_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.widgets.fields import choose
@@ -130,7 +131,7 @@ class LookBackFilters(QWidget):
     def _fill_fixed(self) -> None:
         by = self.tr("By {what}")
         for factor in Factor:
-            self.combos["factor"].addItem(by.format(what=factor_words(factor).lower()), factor)
+            self.combos["factor"].addItem(by.format(what=inside(factor_words(factor))), factor)
         question = Question(ripe_ph=self._desk.look_back.ripe_ph())
         for measure in (Measure.RIPE_PH, Measure.SAFE_PH, Measure.DRAWN_OFF):
             words = measure_words(measure, question, self._desk.quantities.show)

@@ -14,6 +14,7 @@ from brewdesk.services.lookbackview import LookBackView
 from brewdesk.services.records import StoreTrouble
 from brewdesk.services.subjects import Subject, SubjectKind
 from brewdesk.services.wording.amounts import number_text
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.lookback import (
     factor_words,
     group_line,
@@ -255,7 +256,7 @@ class LookBackPage(QWidget):
         show, zone, question = self._desk.quantities.show, self._desk.clock.zone(), view.question
         title = self.tr("Days {what}, by {factor}").format(
             what=measure_words(question.measure, question, show),
-            factor=factor_words(question.factor).lower(),
+            factor=inside(factor_words(question.factor)),
         )
         rows = plot_rows(view, show, zone)
         self.plot_title.setText(title)

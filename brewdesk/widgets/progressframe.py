@@ -36,6 +36,7 @@ class ProgressDialog(QDialog):
         self.setObjectName(f"{name}_dialog")
         self.setModal(True)
         # No child: what comes after the dialog is gone must find it, and be heard by nobody.
+        # Its signals go to methods alone, which hold nothing: a lambda would keep the dialog.
         self.work = CarryingOut(desk.jobs, desk.clock)
         self.title = plain_label("", "title", wraps=True)
         self.words = plain_label("", "", wraps=True)
@@ -72,8 +73,11 @@ class ProgressDialog(QDialog):
         self.message.hide()
         self.stop.clicked.connect(self.work.cancel)
         self.buttons.rejected.connect(self.reject)
-        self.work.progressed.connect(lambda share: self.bar.setValue(round(_HUNDRED * share)))
+        self.work.progressed.connect(self._on_progressed)
         self.work.failed.connect(self._on_failed)
+
+    def _on_progressed(self, share: float) -> None:
+        self.bar.setValue(round(_HUNDRED * share))
 
     def set_words(self, title: str, words: str) -> None:
         """Say what the dialog is for."""

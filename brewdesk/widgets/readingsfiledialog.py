@@ -42,11 +42,14 @@ class ReadingsFileDialog(TableFileDialog):
             (self.empty, 0), (choices, 0), (self.table, 1), (self.message, 0), (self.errors, 1)
         )
         self._import.was_read.connect(self._on_read)
-        self._import.was_kept.connect(lambda _count: self.accept())
+        self._import.was_kept.connect(self._on_kept)
         self._import.failed.connect(self._on_failed)
         self._show_state()
         self.resize(124 * SPACE, 88 * SPACE)
         self.choose.setFocus()
+
+    def _on_kept(self, _count: int) -> None:
+        self.accept()
 
     def _look(self, encoding: str | None, delimiter: str | None) -> None:
         assert self._path is not None

@@ -31,7 +31,7 @@ from brewdesk.widgets.placebutton import PlaceButton
 from brewdesk.widgets.shelfcarrier import ShelfCarrier
 from brewdesk.widgets.shelfview import ShelfView
 from brewdesk.widgets.stylesheet import set_role
-from brewdesk.widgets.theme import SPACE, tokens
+from brewdesk.widgets.theme import SPACE, Tokens, tokens
 
 SHEET_SHARE = 0.47
 _FEW_JARS = 24  # are shown anew in less than a frame
@@ -114,6 +114,7 @@ class ShelfPage(QWidget):
         self.sheet.top_up_wanted.connect(self.carrier.top_up)
         desk.changes.changed.connect(self._on_changed)
         self._is_filling = False
+        self._worn: Tokens | None = None  # the colours of the icon
 
     def _make_bar(self) -> QWidget:
         bar = QWidget()
@@ -218,7 +219,9 @@ class ShelfPage(QWidget):
 
     def _show_jars(self, jars: tuple[JarView, ...]) -> None:
         self._stack.setCurrentWidget(self.view if jars else self.empty)
-        self.add_button.setIcon(icon("add"))
+        if self._worn is not tokens():
+            self._worn = tokens()
+            self.add_button.setIcon(icon("add"))
         self.add_button.setVisible(bool(jars))
         self.plan_button.setVisible(bool(jars))
         self.place_button.set_words(self._place_words())

@@ -7,6 +7,7 @@ one another; it is chosen so that the boards fill the room there is.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from PySide6.QtCore import (
     QAbstractItemModel,
@@ -44,7 +45,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from brewdesk.models.shelf import JAR_ROLE
+from brewdesk.models.shelf import JAR_ROLE, ShelfModel
 from brewdesk.services.drops import Carried, CarriedKind, Target
 from brewdesk.services.shelf import JarView
 from brewdesk.widgets.carriage import Carriage
@@ -98,6 +99,7 @@ class ShelfView(QListView):
         self._sizes: dict[int, tuple[JarView, float, float]] = {}
         self._fitted: tuple[object, float | None] | None = None  # for what, and the scale
         self._laid_out: object = None
+        self._worn: object = None
         self._carriage: Carriage | None = None
         self._pressed_at: QPoint | None = None
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
@@ -169,10 +171,12 @@ class ShelfView(QListView):
     def _cell_width_of(jar_cm: float, words_px: int, scale: float) -> int:
         return max(CELL_LEAST_PX, words_px, math.ceil(jar_cm * scale * 1.12) + 32)
 
-    def _jars(self) -> list[JarView]:
+    def _jars(self) -> Sequence[JarView]:
         model = self.model()
+        if isinstance(model, ShelfModel):  # much quicker than asking for each by its role
+            return model.jars()
         if model is None:
-            return []
+            return ()
         return [model.index(row, 0).data(JAR_ROLE) for row in range(model.rowCount())]
 
     def _tallest_cm(self) -> float:
@@ -200,7 +204,7 @@ class ShelfView(QListView):
             self.scheduleDelayedItemsLayout()
             self.viewport().update()
 
-    def _fitting_scale(self, jars: list[JarView], tallest: float) -> float | None:
+    def _fitting_scale(self, jars: Sequence[JarView], tallest: float) -> float | None:
         """Largest scale at which all boards are seen at once; None if there is none."""
         room_w = max(200, self.width() - 2 * self.frameWidth())
         room_h = max(200, self.height() - 2 * self.frameWidth())
@@ -252,7 +256,10 @@ class ShelfView(QListView):
         if layout != self._laid_out:
             self._laid_out = layout
             self.scheduleDelayedItemsLayout()
-        self.viewport().update()
+        worn = (layout, tokens(), self.font().key())
+        if worn != self._worn:  # a cell whose jar has changed is painted anew by itself
+            self._worn = worn
+            self.viewport().update()
 
     # --- choosing --------------------------------------------------------------------
 

@@ -41,12 +41,12 @@ class WindowFrame(QWidget):
         column.setSpacing(0)
         if is_demo:
             column.addWidget(self._demo_banner())
-        if desk.desks.are_several:
-            self.desk_line = DeskLine(desk.desks)
-            column.addWidget(self.desk_line)
         self.notice = NoticeBar()
         notice_place = QVBoxLayout()
         notice_place.setContentsMargins(SPACE, 0, SPACE, 0)
+        if desk.desks.are_several:
+            self.desk_line = DeskLine(desk.desks)
+            notice_place.addWidget(self.desk_line)
         notice_place.addWidget(self.notice)
         column.addLayout(notice_place)
         self.stack = QStackedWidget()

@@ -25,6 +25,7 @@ from devtool.faulttable import (
 from devtool.speech import ROOT, CannotGoOn, say, say_command
 
 _NO_TESTS_FOUND = 5  # pytest's exit code
+FUZZER = "atheris==3.0.0"  # in no lock: it is for one command, and not for every system
 _MOST_PROCESSES = 4  # each holds a window and its libraries, some 400 MB
 ON_LINUX = sys.platform.startswith("linux")
 
@@ -59,8 +60,8 @@ def screen_needs(variables: Mapping[str, str]) -> tuple[needs.Need, ...]:
 
 
 def run(options: Options, arguments: Sequence[str]) -> int:
-    """Start the program on this machine's screen; ``run due`` needs none."""
-    if arguments[:1] != ["due"]:
+    """Start the program on this machine's screen; ``run due`` and ``run move-store`` need none."""
+    if arguments[:1] not in (["due"], ["move-store"]):
         needs.require(needs.OFFSCREEN, install=options.install_system)
         needs.require(screen_needs(os.environ), install=options.install_system)
     environment = _prepared(options, RUN_LOCK)
@@ -212,10 +213,40 @@ def evaluate(options: Options, arguments: Sequence[str]) -> int:
 
 def bench_refresh(options: Options, arguments: Sequence[str]) -> int:
     """Measure how a full shelf is forecast anew; only the JSON goes to standard output."""
+    return _bench("bench_refresh.py", options, arguments)
+
+
+def bench_month(options: Options, arguments: Sequence[str]) -> int:
+    """Measure a month with the window open; only the JSON goes to standard output."""
+    return _bench("bench_month.py", options, arguments)
+
+
+def fuzz(options: Options, arguments: Sequence[str]) -> int:
+    """Feed the program's doors with bytes; the fuzzer is installed below ``build`` first."""
+    needs.require(needs.OFFSCREEN, install=options.install_system)
+    environment = _prepared(options, DEV_LOCK)
+    place = ROOT / "build" / "fuzz" / FUZZER.replace("==", "-")
+    if not (place / "atheris").is_dir():
+        if environment.uv:
+            command = [environment.uv, "pip", "install", "--python", str(environment.python)]
+        else:
+            command = [sys.executable, "-m", "pip", "install"]
+        if _call([*command, "--no-deps", "--target", str(place), FUZZER], dict(os.environ)) != 0:
+            raise CannotGoOn(
+                f"{FUZZER} could not be installed: there are wheels of it for Linux and Python "
+                "3.11 to 3.13 alone. 'dev.py test tests/fuzz' tries the same doors without it."
+            )
+    variables = environment.variables()
+    variables["PYTHONPATH"] = os.pathsep.join((variables["PYTHONPATH"], str(place)))
+    script = str(ROOT / "packaging" / "fuzz.py")
+    return _call([str(environment.python), script, *arguments], variables)
+
+
+def _bench(name: str, options: Options, arguments: Sequence[str]) -> int:
     with _output_kept_clean():
         needs.require(needs.OFFSCREEN, install=options.install_system)
         environment = _prepared(options, RUN_LOCK)
-    command = [str(environment.python), str(ROOT / "packaging" / "bench_refresh.py"), *arguments]
+    command = [str(environment.python), str(ROOT / "packaging" / name), *arguments]
     variables = {**environment.variables(), "QT_QPA_PLATFORM": "offscreen"}
     return subprocess.call(command, cwd=ROOT, env=variables)
 

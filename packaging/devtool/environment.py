@@ -119,7 +119,7 @@ def write_locks() -> None:
     uv = shutil.which("uv")
     if uv is None:
         raise CannotGoOn("Writing the lock files needs uv on PATH.")
-    for lock, extras in ((RUN_LOCK, ()), (DEV_LOCK, ("--extra", "dev"))):
+    for lock, extras in ((RUN_LOCK, ("--extra", "desks")), (DEV_LOCK, ("--extra", "dev"))):
         lock.unlink(missing_ok=True)  # an old file would hold its versions fast
         command = [uv, "pip", "compile", "--quiet", "--universal", "--python-version", "3.11"]
         command += ["--fork-strategy", "fewest", "--generate-hashes", "--no-annotate"]

@@ -385,7 +385,7 @@ SWEET_TEA_PH = Prior(
 
 PACE_WANDERING = Prior(
     centre=0.0,
-    spread=0.3,
+    spread=0.4,
     spread_kind=Spread.SD,
     unit="log of the rate, from one piece of days to another",
     basis=(

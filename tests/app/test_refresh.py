@@ -14,6 +14,7 @@ from PySide6.QtCore import Qt, QTimer
 
 from brewdesk.bootstrap import Program
 from brewdesk.services.changes import Topic
+from brewdesk.services.forecasts import Forecasts
 from brewdesk.services.jobs import Jobs, Pool
 from brewdesk.services.reminders import Reminders
 from brewdesk.store.records import ReadingDraft
@@ -64,7 +65,7 @@ def open_shelf(qapp, qtbot, tmp_path, clock):
     """Open the program on a shelf of invented souring batches; it is left at the end."""
     opened = []
 
-    def start(jobs) -> Program:
+    def start(jobs, *, is_started=True) -> Program:
         path = tmp_path / "pantry.brewdesk"
         pantry = WatchedPantry(path, clock)
         for number in range(BATCHES):
@@ -73,8 +74,9 @@ def open_shelf(qapp, qtbot, tmp_path, clock):
         pantry.close()
         program = Program(qapp, path, clock=clock, jobs=jobs, notifier=FakeNotifier())
         opened.append(program)
-        program.start()
-        qtbot.waitUntil(lambda: program.is_running)
+        if is_started:
+            program.start()
+            qtbot.waitUntil(lambda: program.is_running)
         return program
 
     yield start
@@ -246,3 +248,53 @@ def all_known(program: Program) -> bool:
         program.desk.forecasts.window_of(jar.batch.id) is not None
         for jar in program.desk.shelf.jars()
     )
+
+
+def test_a_crowds_courses_are_read_off_the_windows_thread(open_shelf, clock, qtbot, monkeypatch):
+    threads = []
+    real = Forecasts._read
+
+    def noted(forecasts, batches):
+        threads.append(threading.get_ident())
+        return real(forecasts, batches)
+
+    monkeypatch.setattr(Forecasts, "_read", noted)
+    program = open_shelf(Jobs())
+    qtbot.waitUntil(lambda: all_known(program), timeout=60_000)
+    assert threads
+    assert threading.get_ident() not in threads
+
+
+def test_what_changes_while_a_crowd_is_read_is_not_forecast_from_what_was(
+    open_shelf, clock, qtbot, monkeypatch
+):
+    changed = []
+    real = Forecasts._read
+
+    def read_late(forecasts, batches):
+        found = real(forecasts, batches)
+        if not changed:
+            batch = batches[-1]
+            changed.append(batch.id)
+            reading = ReadingDraft(
+                batch_id=batch.id,
+                at=clock.now() - timedelta(minutes=1),
+                quantity=Quantity.PH,
+                method=Method.METER,
+                value=3.05,
+                sd=0.05,
+            )
+            # In the moment between the reading and its being taken over.
+            opened.desk.readings.record((reading,))
+        return found
+
+    monkeypatch.setattr(Forecasts, "_read", read_late)
+    jobs = NotedJobs()
+    opened = open_shelf(jobs, is_started=False)  # known to `read_late` before it begins
+    opened.start()
+    qtbot.waitUntil(lambda: opened.is_running)
+    forecasts = opened.desk.forecasts
+    qtbot.waitUntil(lambda: len(set(jobs.forecasts())) == BATCHES)
+    (batch_id,) = changed
+    asked = forecasts._asked[batch_id].course.readings
+    assert {row.value for row in asked} == {3.6, 3.05}

@@ -7,6 +7,8 @@ command line. Each step is done as soon as it can be: what it names is visible a
     click NAME          press the button of that name
     menu KEY            choose that entry of the menu
     say NAME            print the text of the label of that name
+    read NAME           print the plain text of the field of several lines of that name
+    windows             print the names of the windows that can be seen
     notice              print what the bar at the top says
     type NAME TEXT      type into the field of that name
     write FILE          write a sign for the test
@@ -74,6 +76,18 @@ class Driver(QObject):
         if widget is None or not widget.text() or "being checked" in widget.text():
             return False
         print("said " + widget.text().replace("\n", " / "), flush=True)
+        return True
+
+    def _read(self, name: str) -> bool:
+        widget = self._found(name)
+        if widget is None:
+            return False
+        print("said " + widget.toPlainText().replace("\n", " / "), flush=True)
+        return True
+
+    def _windows(self, _rest: str) -> bool:
+        shown = [top.objectName() for top in QApplication.topLevelWidgets() if top.isVisible()]
+        print("said " + " ".join(sorted(shown)), flush=True)
         return True
 
     def _notice(self, _rest: str) -> bool:

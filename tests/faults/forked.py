@@ -135,12 +135,12 @@ def die_at_statement(path: str, batch_id: str, act: str, number: str) -> None:
 
 def back_up_until_page(path: str, number: str) -> None:
     """Make a backup, but end at the n-th step of the copying; say so if there is none."""
-    from brewdesk.store import files
+    from brewdesk.store.backup import make_backup
+    from brewdesk.store.files import copy_store
 
     left = int(number)
-    copying = files.copy_store
 
-    def one_page_at_a_time(source: Path, target: Path, *, patience: int = 100) -> None:
+    def one_page_at_a_time(source: Path, target: Path) -> None:
         import sqlite3
         from contextlib import closing
 
@@ -152,13 +152,10 @@ def back_up_until_page(path: str, number: str) -> None:
 
         with closing(sqlite3.connect(source)) as reader, closing(sqlite3.connect(target)) as writer:
             reader.backup(writer, pages=1, progress=progress)
-        copying(source, target, patience=patience)
+        copy_store(source, target)
 
-    from brewdesk.store import backup
-
-    backup.copy_store = one_page_at_a_time
-    store = Store.open(Path(path), now=datetime(2026, 11, 25, tzinfo=UTC))
-    store.backup("manual", now=datetime(2026, 11, 26, tzinfo=UTC))
+    now = datetime(2026, 11, 26, tzinfo=UTC)
+    make_backup(Path(path), "manual", now=now, copying=one_page_at_a_time)
     say("done")
 
 

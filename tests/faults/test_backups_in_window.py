@@ -50,6 +50,20 @@ def show(qtbot):
     return shown
 
 
+@pytest.fixture
+def closed_later():
+    """Open pantries that are closed at the end."""
+    opened = []
+
+    def open_one(path):
+        opened.append(Store.open(path, now=NOW))
+        return opened[-1]
+
+    yield open_one
+    for store in opened:
+        store.close()
+
+
 def press(qtbot, button):
     assert button.isVisible()
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
@@ -199,11 +213,12 @@ def test_a_days_backup_that_fails_is_told_with_the_age_of_the_last_one(desk, qap
     window.hide()
 
 
-def test_a_copy_holds_every_row_and_every_photo_and_opens(tmp_path, qapp):
+def test_a_copy_holds_every_row_and_every_photo_and_opens(tmp_path, closed_later):
     path = full_pantry(tmp_path / "pantry.brewdesk")
+    opened = closed_later(path)
     (tmp_path / "stick").mkdir()
 
-    copied = copy_everything(path, tmp_path / "stick", now=NOW)
+    copied = copy_everything(opened, tmp_path / "stick", now=NOW)
 
     copy = copied.folder / "pantry.brewdesk"
     assert everything(copy) == everything(path)
@@ -213,31 +228,35 @@ def test_a_copy_holds_every_row_and_every_photo_and_opens(tmp_path, qapp):
     assert copy.stat().st_mode & 0o077 == 0
     Store.open(copy, now=NOW).close()
     assert [entry.name for entry in (tmp_path / "stick").iterdir()] == [copied.folder.name]
-    again = copy_everything(path, tmp_path / "stick", now=NOW)
+    again = copy_everything(opened, tmp_path / "stick", now=NOW)
     assert again.folder != copied.folder
 
 
-def test_a_photo_that_changed_on_the_disk_is_told_and_not_copied_as_if_it_were_whole(tmp_path):
+def test_a_photo_that_changed_on_the_disk_is_told_and_not_copied_as_if_it_were_whole(
+    tmp_path, closed_later
+):
     path = full_pantry(tmp_path / "pantry.brewdesk")
+    opened = closed_later(path)
     (file,) = PhotoFolder(path).root.glob("??/*")
     file.write_bytes(b"something else")
     (tmp_path / "stick").mkdir()
 
-    copied = copy_everything(path, tmp_path / "stick", now=NOW)
+    copied = copy_everything(opened, tmp_path / "stick", now=NOW)
 
     assert (copied.photos, copied.missing) == (0, 1)
     assert photo_files(copied.folder / "pantry.brewdesk") == {}
 
 
-def test_a_copy_that_is_stopped_or_has_no_folder_leaves_nothing(tmp_path):
+def test_a_copy_that_is_stopped_or_has_no_folder_leaves_nothing(tmp_path, closed_later):
     path = full_pantry(tmp_path / "pantry.brewdesk")
+    opened = closed_later(path)
     stick = tmp_path / "stick"
     with pytest.raises(ExportTrouble) as caught:
-        copy_everything(path, stick, now=NOW)
+        copy_everything(opened, stick, now=NOW)
     assert caught.value.code == "no_folder"
     stick.mkdir()
     with pytest.raises(ExportTrouble) as caught:
-        copy_everything(path, stick, now=NOW, is_cancelled=lambda: True)
+        copy_everything(opened, stick, now=NOW, is_cancelled=lambda: True)
     assert caught.value.code == "cancelled"
     assert list(stick.iterdir()) == []
 

@@ -143,24 +143,41 @@ def test_a_breakdown_leaves_its_trace_and_is_told_once_by_the_next_start(pantry,
     before = everything(pantry.path)
     program = WholeProgram(["begun", "abort"], ["--store", str(pantry.path)], **state)
     assert program.ended() == -signal.SIGABRT
-    crash = (Path(state["XDG_STATE_HOME"]) / "brewdesk" / "crash.log").read_text()
+    (kept,) = (Path(state["XDG_STATE_HOME"]) / "brewdesk").glob("crash-*.log")
+    crash = kept.read_text()
     assert "Fatal Python error: Aborted" in crash
     assert "driven.py" in crash
 
-    code, program = run(["begun", "notice", "leave"], pantry.path, **state)
+    code, program = run(
+        ["begun", "notice", "say crash_words", "read crash_text", "click crash_close", "leave"],
+        pantry.path,
+        **state,
+    )
     assert code == 0, program.complaints
     assert "did not end in order" in program.said[0]
+    assert "broke down last time" in program.said[1]
+    report = program.said[2]
+    assert "Fatal Python error: Aborted" in report
+    assert "tests/faults/driven.py, line " in report
+    assert "in _abort" in report
+    assert str(Path.home()) not in report
+    assert "Tall jar" not in report
     acts = [line for line in before if line.startswith("act:")]
     assert [line for line in everything(pantry.path) if line.startswith("act:")] == acts
 
-    quiet = WholeProgram(["begun", "leave"], ["--store", str(pantry.path)], **state)
-    assert quiet.ended() == 0
+    code, quiet = run(["begun", "windows", "leave"], pantry.path, **state)
+    assert code == 0
+    assert quiet.said == ["main_window"]
     assert not (Path(state["XDG_STATE_HOME"]) / "brewdesk").joinpath("running").exists()
     assert list((Path(state["XDG_STATE_HOME"]) / "brewdesk").glob("running-*")) == []
 
 
 def test_an_error_in_the_program_is_told_and_the_program_goes_on(pantry, state):
-    code, program = run(["begun", "trip", "notice", "leave"], pantry.path, **state)
+    code, program = run(
+        ["begun", "trip", "notice", "read crash_text", "click crash_close", "windows", "leave"],
+        pantry.path,
+        **state,
+    )
 
     assert code == 0
     assert "the jar is not round" in program.said[0]

@@ -339,9 +339,10 @@ def test_every_choice_is_a_desks_own_or_everybodys_on_purpose():
         "rest_feed_days",
         "rest_top_up_days",
         "calibrate_days",
+        "currency",
         "reminders_once",
     }
-    assert LOCAL_KEYS - keys == {"window"}
+    assert LOCAL_KEYS - keys == {"window", "clock_trusted_since_act"}
 
 
 def test_photos_taken_in_at_one_desk_are_fetched_at_another(opening, address, tmp_path):
@@ -390,3 +391,39 @@ def test_the_tables_of_a_server_are_those_of_a_file(opening, address, tmp_path):
     file.close()
     with closing(sqlite3.connect(tmp_path / "f")) as connection:
         assert len(rows) == connection.execute("SELECT count(*) FROM place").fetchone()[0] == 2
+
+
+def test_the_due_list_in_a_terminal_comes_from_the_server(opening, address, tmp_path, monkeypatch):
+    import io
+    from datetime import timedelta
+
+    from brewdesk import duelist
+    from brewdesk.store import dueserver, serverengine, serverschema
+    from brewdesk.store.records import ReminderDraft
+    from culturecore.stages import ReminderKind
+    from tests.helpers.fakes import FakeClock
+
+    with opening(address).write() as unit:
+        unit.reminders.add(
+            ReminderDraft(
+                batch_id=None, kind=ReminderKind.OWN, occurrence="x",
+                due_at=NOW - timedelta(hours=1), text="Invented errand",
+            )
+        )  # fmt: skip
+
+    def run(place):
+        monkeypatch.setenv("BREWDESK_DATABASE_URL", place)
+        out, err = io.StringIO(), io.StringIO()
+        code = duelist.main(
+            ["--data-dir", str(tmp_path)], out=out, err=err, clock_of=lambda _zone: FakeClock(NOW)
+        )
+        return code, out.getvalue() + err.getvalue()
+
+    found = run(address)
+    away = run(address.replace(database_of(address), "invented_nowhere"))
+
+    assert (found[0], "Invented errand" in found[1]) == (1, True), found
+    assert (away[0], "does not answer" in away[1]) == (2, True), away
+    assert "secret" not in away[1]
+    assert dueserver.NAMESPACE == serverschema.NAMESPACE
+    assert dueserver.CONNECT_TIMEOUT_S == serverengine.CONNECT_TIMEOUT_S

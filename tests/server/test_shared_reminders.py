@@ -10,6 +10,18 @@ from brewdesk.services.settings import REMINDERS_HERE, REMINDERS_ONCE
 
 
 @pytest.fixture
+def anna(shared):
+    """An invented maker's desk, without its window."""
+    return shared.open_bare("Anna")
+
+
+@pytest.fixture
+def ben(shared, anna):
+    """Another's."""
+    return shared.open_bare("Ben")
+
+
+@pytest.fixture
 def due(shared, anna, ben):
     """A reminder of the maker's own that has come due; nobody has looked yet."""
     at = shared.clock.now() + timedelta(hours=1)

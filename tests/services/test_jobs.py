@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Iterator
+from functools import partial
 
 import pytest
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QObject
+from shiboken6 import delete
 
 from brewdesk.services.jobs import Jobs, Pool
 
@@ -110,3 +112,28 @@ def test_after_the_shutdown_nothing_runs_and_nothing_lands(jobs, qtbot):
     jobs.run(lambda: "after", heard.append)
     QCoreApplication.sendPostedEvents(jobs)
     assert heard == []
+
+
+def test_what_comes_for_a_closed_window_is_dropped(jobs, qtbot):
+    class Window(QObject):
+        def __init__(self) -> None:
+            super().__init__()
+            self.heard: list[object] = []
+
+        def hear(self, what: object) -> None:
+            self.heard.append(self.objectName() or what)
+
+    gone, here = Window(), Window()
+    landed: list[object] = []
+    jobs.run(lambda: 1, here.hear, pool=Pool.STORE)
+    for done in (gone.hear, lambda what: gone.hear(what), partial(gone.hear)):
+        jobs.run(lambda: 2, done, pool=Pool.STORE)
+        jobs.run(lambda: 1 // 0, here.hear, done, pool=Pool.STORE)
+    delete(gone)
+    jobs.run(lambda: 3, landed.append, pool=Pool.STORE)
+    with qtbot.captureExceptions() as faults:
+        qtbot.waitUntil(lambda: bool(landed))
+
+    assert faults == []
+    assert here.heard == [1]
+    assert gone.heard == []

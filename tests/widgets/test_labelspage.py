@@ -447,3 +447,14 @@ def test_names_keep_the_larger_part_of_the_list(page):
     header = table.horizontalHeader()
     assert header.sectionSize(NAME) > header.sectionSize(STAGE)
     assert header.length() <= table.viewport().width()
+
+
+def test_a_page_as_wide_as_the_room_needs_no_bar_to_move_it_sideways(page, batch, qtbot):
+    page.begin("batch", batch.id)
+    area = page.preview.area
+    for width in (900, 1100, 1500):
+        page.resize(width, 700)
+        qtbot.waitUntil(lambda: not area.horizontalScrollBar().isVisible())
+        free = area.maximumViewportSize().width() - page.preview.canvas.width()
+        bar = area.verticalScrollBar().sizeHint().width()
+        assert free in range(4) or free - bar in range(4)

@@ -40,6 +40,13 @@ def late_words(title: str, span: str) -> str:
 def trouble_words(code: str, path: str) -> str:
     """Say why the due list cannot be read, and what to do."""
     sentences = {
+        "no_driver": _t(
+            "The pantry named by {path} lies on a server, and the part of the program that "
+            "speaks with servers is not installed: install “brewdesk[desks]”."
+        ),
+        "not_connected": _t(
+            "The server named by {path} does not answer, or does not let this desk in."
+        ),
         "no_store": _t("There is no pantry at {path}. Open the window once, and it makes one."),
         "not_a_store": _t("The file {path} is no pantry of this program."),
         "older": _t(

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.moments import date_words, time_words
 from brewdesk.services.wording.shownunits import UnitOf, metric_unit, reading_words
 from brewdesk.services.wording.stages import name_of
@@ -39,7 +40,7 @@ def point_words(reading: Reading, zone: tzinfo, unit_of: UnitOf = metric_unit) -
         )
     return _t("{amount} ({method}), {day} at {time}").format(
         amount=amount,
-        method=name_of(reading.method).lower(),
+        method=inside(name_of(reading.method)),
         day=date_words(reading.at, zone),
         time=time_words(reading.at, zone),
     )

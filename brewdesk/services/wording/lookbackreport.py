@@ -13,6 +13,7 @@ from brewdesk.services.lookbackview import Group, LookBackView
 from brewdesk.services.paperdoc import Block, Document, Grid, Heading, Para
 from brewdesk.services.wording.amounts import Show
 from brewdesk.services.wording.batchreport import language
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.lookback import (
     days_words,
     factor_words,
@@ -40,7 +41,7 @@ def look_back_report(
     question = view.question
     title = _t("Days {what}, by {factor}").format(
         what=measure_words(question.measure, question, show),
-        factor=factor_words(question.factor).lower(),
+        factor=inside(factor_words(question.factor)),
     )
     blocks: list[Block] = [Para(text=sentence) for sentence in sentences(view, show)]
     shown = [group for group in view.groups if group.dots]

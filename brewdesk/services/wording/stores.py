@@ -9,6 +9,7 @@ from PySide6.QtCore import QCoreApplication
 from brewdesk.services.money import NotMoney, digits_of, show_money
 from brewdesk.services.stockviews import StockView, UnitPrice
 from brewdesk.services.wording.amounts import Show, number_text
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.moments import date_words, days_between
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.stockrecords import SupplyLotDraft
@@ -227,7 +228,7 @@ def missing_words(missing: tuple[SupplyKind, ...]) -> str:
     """Say what of a batch did not come from the stores, or had no price."""
     if not missing:
         return ""
-    names = [kind_words(kind).casefold() for kind in missing]
+    names = [inside(kind_words(kind)) for kind in missing]
     listed = (
         names[0]
         if len(names) == 1

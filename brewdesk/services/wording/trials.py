@@ -18,6 +18,7 @@ from brewdesk.services.trialview import (
     TrialView,
 )
 from brewdesk.services.wording.amounts import Show, number_text, plain
+from brewdesk.services.wording.inside import inside
 from brewdesk.services.wording.moments import stamp_words
 from brewdesk.services.wording.stages import name_of
 from culturecore.stages import TasteMark, TrialFactor
@@ -393,7 +394,7 @@ def discarded_words(jar: TrialJarView) -> str:
 def marks_words(marks: Sequence[TasteMark]) -> str:
     """Count tasters' verdicts: "2 right, 1 too sour"."""
     return ", ".join(
-        _t("{count} {mark}").format(count=marks.count(mark), mark=name_of(mark).casefold())
+        _t("{count} {mark}").format(count=marks.count(mark), mark=inside(name_of(mark)))
         for mark in TasteMark
         if mark in marks
     )
