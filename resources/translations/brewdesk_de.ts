@@ -2722,6 +2722,57 @@ Fotos kommen unverändert mit, samt allem, was die Kamera hineingeschrieben hat.
         </message>
     </context>
     <context>
+        <name>CrashDialog</name>
+        <message>
+            <source>A mistake in the program</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Close</source>
+            <translation type="unfinished">Schließen</translation>
+        </message>
+        <message>
+            <source>Copy the text</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>If you want to help to mend it, send this report to those who gave you the program. It is meant to hold nothing of your pantry, and neither your name nor that of your computer. Please look through it before you send it: this is the whole text, and nothing is sent by itself.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It could not be saved: {why}</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Save as a file…</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Save the report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Saved as {path}.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Something went wrong in the program. What was saved before is safe, and the program goes on.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The text is on the clipboard.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The whole report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>brewdesk broke down last time. Everything that was saved is here; what was only typed is not.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>CultureActs</name>
         <message>
             <source>Carry over the shelf</source>
@@ -4180,6 +4231,14 @@ Fotos kommen unverändert mit, samt allem, was die Kamera hineingeschrieben hat.
             <translation>Die Vorratskammer in {path} wurde zuletzt von einer älteren Version benutzt. Öffne einmal das Fenster: Es aktualisiert die Vorratskammer, nach einer Sicherung.</translation>
         </message>
         <message>
+            <source>The pantry named by {path} lies on a server, and the part of the program that speaks with servers is not installed: install “brewdesk[desks]”.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The server named by {path} does not answer, or does not let this desk in.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>There is no pantry at {path}. Open the window once, and it makes one.</source>
             <translation>In {path} ist keine Vorratskammer. Öffne einmal das Fenster, und es legt eine an.</translation>
         </message>
@@ -5424,6 +5483,13 @@ Fotos kommen unverändert mit, samt allem, was die Kamera hineingeschrieben hat.
         <message>
             <source>Where the new pantry is to be</source>
             <translation>Wohin die neue Vorratskammer soll</translation>
+        </message>
+    </context>
+    <context>
+        <name>Inside</name>
+        <message>
+            <source>lower</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
