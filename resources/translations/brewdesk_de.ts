@@ -1845,7 +1845,7 @@
         </message>
         <message>
             <source>Put all bottles in the cold now. Open none warm, and none to let gas out. </source>
-            <translation>Bring jetzt alle Flaschen in die Kälte. Öffne keine warm, auch nicht, um Gas abzulassen. </translation>
+            <translation>Bring jetzt alle Flaschen in die Kälte. Öffne keine warm und keine, um Gas abzulassen. </translation>
         </message>
         <message>
             <source>Raspberries</source>
@@ -2725,51 +2725,51 @@ Fotos kommen unverändert mit, samt allem, was die Kamera hineingeschrieben hat.
         <name>CrashDialog</name>
         <message>
             <source>A mistake in the program</source>
-            <translation type="unfinished" />
+            <translation>Ein Fehler im Programm</translation>
         </message>
         <message>
             <source>Close</source>
-            <translation type="unfinished">Schließen</translation>
+            <translation>Schließen</translation>
         </message>
         <message>
             <source>Copy the text</source>
-            <translation type="unfinished" />
+            <translation>Text kopieren</translation>
         </message>
         <message>
             <source>If you want to help to mend it, send this report to those who gave you the program. It is meant to hold nothing of your pantry, and neither your name nor that of your computer. Please look through it before you send it: this is the whole text, and nothing is sent by itself.</source>
-            <translation type="unfinished" />
+            <translation>Wenn du helfen möchtest, ihn zu beheben, schick diesen Bericht an die, von denen du das Programm hast. Er soll nichts aus deiner Vorratskammer enthalten und weder deinen Namen noch den deines Computers. Bitte sieh ihn durch, bevor du ihn schickst: Das ist der ganze Text, und nichts wird von allein gesendet.</translation>
         </message>
         <message>
             <source>It could not be saved: {why}</source>
-            <translation type="unfinished" />
+            <translation>Speichern nicht möglich: {why}</translation>
         </message>
         <message>
             <source>Save as a file…</source>
-            <translation type="unfinished" />
+            <translation>Als Datei speichern…</translation>
         </message>
         <message>
             <source>Save the report</source>
-            <translation type="unfinished" />
+            <translation>Bericht speichern</translation>
         </message>
         <message>
             <source>Saved as {path}.</source>
-            <translation type="unfinished" />
+            <translation>Gespeichert als {path}.</translation>
         </message>
         <message>
             <source>Something went wrong in the program. What was saved before is safe, and the program goes on.</source>
-            <translation type="unfinished" />
+            <translation>Im Programm ist etwas schiefgegangen. Was vorher gespeichert wurde, ist sicher, und das Programm läuft weiter.</translation>
         </message>
         <message>
             <source>The text is on the clipboard.</source>
-            <translation type="unfinished" />
+            <translation>Der Text ist in der Zwischenablage.</translation>
         </message>
         <message>
             <source>The whole report</source>
-            <translation type="unfinished" />
+            <translation>Der ganze Bericht</translation>
         </message>
         <message>
             <source>brewdesk broke down last time. Everything that was saved is here; what was only typed is not.</source>
-            <translation type="unfinished" />
+            <translation>brewdesk ist beim letzten Mal abgestürzt. Alles Gespeicherte ist da; was nur eingetippt war, nicht.</translation>
         </message>
     </context>
     <context>
@@ -4232,11 +4232,11 @@ Fotos kommen unverändert mit, samt allem, was die Kamera hineingeschrieben hat.
         </message>
         <message>
             <source>The pantry named by {path} lies on a server, and the part of the program that speaks with servers is not installed: install “brewdesk[desks]”.</source>
-            <translation type="unfinished" />
+            <translation>Die Vorratskammer, die {path} nennt, liegt auf einem Server, und der Teil des Programms, der mit Servern spricht, ist nicht installiert: Installiere „brewdesk[desks]“.</translation>
         </message>
         <message>
             <source>The server named by {path} does not answer, or does not let this desk in.</source>
-            <translation type="unfinished" />
+            <translation>Der Server, den {path} nennt, antwortet nicht oder lässt diesen Arbeitsplatz nicht ein.</translation>
         </message>
         <message>
             <source>There is no pantry at {path}. Open the window once, and it makes one.</source>
@@ -5489,7 +5489,7 @@ Fotos kommen unverändert mit, samt allem, was die Kamera hineingeschrieben hat.
         <name>Inside</name>
         <message>
             <source>lower</source>
-            <translation type="unfinished" />
+            <translation>keep</translation>
         </message>
     </context>
     <context>
