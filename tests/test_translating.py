@@ -36,7 +36,9 @@ def words() -> str:
 
 class Page:
     def name(self) -> str:
-        return self.tr("of the class") + QCoreApplication.translate("Else", "plain")
+        tr = self.tr
+        say, other = self.tr, self.other
+        return tr("shortly") + say("beside another") + self.tr("of the class") + QCoreApplication.translate("Else", "plain")
 """
 
 
@@ -52,7 +54,9 @@ def test_every_way_of_wording_is_found_with_its_context(tmp_path):
         Sentence("Inner", "inside"),
         Sentence("Own", "of the module"),
         Sentence("Own", "taken in"),
+        Sentence("Page", "beside another"),
         Sentence("Page", "of the class"),
+        Sentence("Page", "shortly"),
     )
 
 

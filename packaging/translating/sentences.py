@@ -102,6 +102,25 @@ def _is_translate(call: ast.Call) -> bool:
     )
 
 
+def _names_for_tr(function: ast.FunctionDef) -> list[str]:
+    """Return the short names that a method gives to ``self.tr``."""
+    names = []
+    for node in ast.walk(function):
+        if not isinstance(node, ast.Assign) or len(node.targets) != 1:
+            continue
+        target, value = node.targets[0], node.value
+        several = isinstance(target, ast.Tuple) and isinstance(value, ast.Tuple)
+        pairs = zip(target.elts, value.elts, strict=False) if several else [(target, value)]
+        names += [
+            name.id
+            for name, given in pairs
+            if isinstance(name, ast.Name)
+            and isinstance(given, ast.Attribute)
+            and given.attr == "tr"
+        ]
+    return names
+
+
 class _Reader(ast.NodeVisitor):
     """Walk one module with the wording functions that are known at each place."""
 
@@ -125,6 +144,7 @@ class _Reader(ast.NodeVisitor):
             if isinstance(child, ast.FunctionDef)
             and (context := _wording_context(child)) is not None
         }
+        inner |= dict.fromkeys(_names_for_tr(node), self._classes[-1]) if self._classes else {}
         self._wording.append(self._wording[-1] | inner)
         self.generic_visit(node)
         self._wording.pop()
