@@ -38,7 +38,8 @@ class Page:
     def name(self) -> str:
         tr = self.tr
         say, other = self.tr, self.other
-        return tr("shortly") + say("beside another") + self.tr("of the class") + QCoreApplication.translate("Else", "plain")
+        plain = QCoreApplication.translate("Else", "plain")
+        return tr("shortly") + say("beside another") + self.tr("of the class") + plain
 """
 
 

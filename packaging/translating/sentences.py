@@ -8,7 +8,7 @@ through; so the code is read here, and what is found is handed to those tools as
 from __future__ import annotations
 
 import ast
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -109,8 +109,9 @@ def _names_for_tr(function: ast.FunctionDef) -> list[str]:
         if not isinstance(node, ast.Assign) or len(node.targets) != 1:
             continue
         target, value = node.targets[0], node.value
-        several = isinstance(target, ast.Tuple) and isinstance(value, ast.Tuple)
-        pairs = zip(target.elts, value.elts, strict=False) if several else [(target, value)]
+        pairs: Iterable[tuple[ast.expr, ast.expr]] = [(target, value)]
+        if isinstance(target, ast.Tuple) and isinstance(value, ast.Tuple):
+            pairs = zip(target.elts, value.elts, strict=False)
         names += [
             name.id
             for name, given in pairs
