@@ -38,6 +38,7 @@ class DueStrip(QWidget):
         self._minute = QTimer(self)
         self._minute.setObjectName("due_strip_minute")
         self._minute.setInterval(MINUTE_MS)
+        self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self.lines = [_StripLine(n, self) for n in range(_SHOWN)]
         self.empty = plain_label(self.tr("Nothing is due."), "muted")
         layout = QHBoxLayout(self)

@@ -53,6 +53,7 @@ DIALOGS = (
     "import", "process_log", "safety", "about", "print_sheet", "batch_report", "read_readings",
     "draw_off", "discard", "edit_vessel", "draw_part", "keep_starter", "top_up", "pour_over",
 )  # fmt: skip
+FAST_MS = 10_000  # an untouched window has no reason to wake up more often
 DIALOGS_EVERY = 3  # days
 PATIENCE_S = 300.0
 OURS = ("brewdesk", "pyqtgraph")
@@ -334,6 +335,16 @@ def held(month: Month) -> dict[str, object]:
         "connections_of_services": connections(services(month.desk)),
         "connections_of_windows": connections([month.program, month.window, month.app]),
         "active_timers": len(month._timers()),
+        "fast_timers": sorted(
+            one.objectName()
+            for one in month._timers()
+            if not one.isSingleShot() and one.interval() < FAST_MS
+        ),
+        "sharp_timers": sorted(
+            one.objectName()
+            for one in month._timers()
+            if not one.isSingleShot() and one.timerType() is Qt.TimerType.PreciseTimer
+        ),
         "kinds": dict(kinds),
         "qt_kinds": dict(qt_kinds),
     }
