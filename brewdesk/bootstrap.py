@@ -7,7 +7,7 @@ import platform
 from datetime import datetime
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, QObject, QTimer, Signal
+from PySide6.QtCore import QLocale, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from brewdesk.background import Background
@@ -147,6 +147,7 @@ class Program(QObject):
         self._half_hour = QTimer(self)
         self._half_hour.setObjectName("half_hour")
         self._half_hour.setInterval(HALF_HOUR_MS)
+        self._half_hour.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._half_hour.timeout.connect(self._on_half_hour)
         self.is_running = False  # reminders, timers and notices are being watched
         self._has_left = False

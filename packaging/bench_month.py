@@ -35,7 +35,7 @@ def main(argv: list[str]) -> int:
         told = held(month)
         days.append({key: value for key, value in told.items() if "kinds" not in key})
 
-    month = run(options.days, note)
+    month = run(options.days, note, is_demo=True)
     memory_kb = [int(str(day["rss_anon_kb"])) for day in days]
     after = memory_kb[options.warm_up_days :]
     report = {

@@ -112,7 +112,7 @@ class ReminderClock(QObject):
         self._troubled_by = ""
         self._on_screen: dict[str, frozenset[int]] = {}
         self._handed_over: dict[_Occasion, datetime] = {}  # and not yet marked
-        self._tick = QTimer(self, interval=TICK_MS, timerType=Qt.TimerType.CoarseTimer)
+        self._tick = QTimer(self, interval=TICK_MS, timerType=Qt.TimerType.VeryCoarseTimer)
         self._tick.setObjectName("reminder_tick")
         self._tick.timeout.connect(self.evaluate)
         self._soon = QTimer(self, interval=0, singleShot=True)

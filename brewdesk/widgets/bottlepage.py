@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
@@ -51,6 +51,7 @@ class BottlePage(QWidget):
         self._again = QTimer(self)
         self._again.setObjectName("bottles_again")
         self._again.setInterval(REFRESH_MS)
+        self._again.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._connect()
         self.stand.refresh()
         if self.stand.is_empty():

@@ -54,6 +54,7 @@ class DuePage(QWidget):
         self._minute = QTimer(self)
         self._minute.setObjectName("due_minute")
         self._minute.setInterval(MINUTE_MS)
+        self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self._build()
         self._connect()
 

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics, QHideEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.changes import Change, Topic
 from brewdesk.services.desk import Desk
 from brewdesk.services.records import ReminderKind
@@ -37,6 +38,7 @@ class DueStrip(QWidget):
         self._minute = QTimer(self)
         self._minute.setObjectName("due_strip_minute")
         self._minute.setInterval(MINUTE_MS)
+        self._minute.setTimerType(Qt.TimerType.VeryCoarseTimer)
         self.lines = [_StripLine(n, self) for n in range(_SHOWN)]
         self.empty = plain_label(self.tr("Nothing is due."), "muted")
         layout = QHBoxLayout(self)
@@ -122,7 +124,7 @@ class _StripLine(QPushButton):
     def show_item(self, item: DueItem, when: str) -> None:
         """Show what is due and when."""
         self._whole = self.tr("{when}: {what}").format(when=when, what=short_words(item))
-        self.setToolTip(item.body)
+        self.setToolTip(plain_tip(item.body))
         self.setAccessibleName(
             self.tr("{title}, {when}. Opens the due list.").format(title=item.title, when=when)
         )

@@ -444,6 +444,7 @@ class MainWindow(QMainWindow):
                 else ""
             )
             action.setText(with_act.format(act=words) if words else plain)
+            action.setToolTip(plain.replace("&", ""))  # by itself it would be the whole text
         self.act_bar.refresh()
 
     def _refresh_due_count(self) -> None:

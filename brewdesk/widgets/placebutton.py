@@ -6,6 +6,7 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.widgets.stylesheet import set_role
 from brewdesk.widgets.theme import SPACE
 
@@ -30,7 +31,7 @@ class PlaceButton(QPushButton):
         self.setVisible(bool(words))
         self.setAccessibleName(self.tr("Places: {places}").format(places=words))
         tip = self.tr("Change the places and how warm they are")
-        self.setToolTip(f"{words}\n{tip}")
+        self.setToolTip(plain_tip(f"{words}\n{tip}"))
         self._shorten()
 
     def minimumSizeHint(self) -> QSize:

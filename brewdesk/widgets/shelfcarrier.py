@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, QRect, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
+from brewdesk.models.plaintip import plain_tip
 from brewdesk.services.brewing import StepShut
 from brewdesk.services.desk import Desk
 from brewdesk.services.drops import Carried, CarriedKind, Choice, ChoiceKind, Drop, Target
@@ -224,7 +225,7 @@ class ShelfCarrier(QObject):
         show = self._desk.quantities.show
         for choice in drop.choices:
             action = menu.addAction(choice_words(choice, drop.names))
-            action.setToolTip(choice_detail(choice, drop.names, show))
+            action.setToolTip(plain_tip(choice_detail(choice, drop.names, show)))
             action.setData(choice)
             action.triggered.connect(lambda _on=False, what=choice: self._choose(what, target))
         self._open(menu, self._box(target))

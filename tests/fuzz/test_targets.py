@@ -49,7 +49,7 @@ def test_any_bytes_are_read_or_refused_in_words(name):
 @pytest.mark.parametrize(
     "case", sorted(CASES.glob("*/*")), ids=lambda path: f"{path.parent.name}-{path.name}"
 )
-def test_what_was_once_a_bug_is_read_or_refused(case):
+def test_what_a_search_once_brought_to_light_is_read_or_refused(case):
     TARGETS[case.parent.name].feed(case.read_bytes())
 
 

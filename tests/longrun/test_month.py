@@ -104,6 +104,12 @@ def test_no_kind_of_the_programs_own_objects_grows(weeks):
     assert {name: pair for name, pair in grown.items() if pair[1] > pair[0] + 3} == {}
 
 
+def test_an_untouched_window_has_no_timer_that_beats_often_or_sharply(month):
+    for day in month["days"]:
+        assert day["fast_timers"] == []
+        assert day["sharp_timers"] == []
+
+
 def test_the_slope_is_that_of_most_pairs_and_not_of_a_spike():
     assert growth_share([100, 100, 100, 400, 100, 100, 100]) == 0
     assert growth_share([100, 101, 102, 103, 104]) == pytest.approx(4 / 102)
