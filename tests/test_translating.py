@@ -61,8 +61,9 @@ def test_every_way_of_wording_is_found_with_its_context(tmp_path):
     )
 
 
-def test_a_sentence_that_is_put_together_is_refused(tmp_path):
-    (tmp_path / "one.py").write_text(CODE + "\n\nX = lambda name: _t('a' + name)\n", "utf-8")
+@pytest.mark.parametrize("words", ["_t('a' + name)", "name.tr('of another object')"])
+def test_a_sentence_that_cannot_be_found_again_is_refused(tmp_path, words):
+    (tmp_path / "one.py").write_text(CODE + f"\n\nX = lambda name: {words}\n", "utf-8")
 
     with pytest.raises(NotPlainError, match=r"one\.py"):
         sentences_of((tmp_path,))

@@ -158,7 +158,11 @@ class _Reader(ast.NodeVisitor):
         elif isinstance(function, ast.Name) and function.id in self._wording[-1]:
             context = ast.Constant(self._wording[-1][function.id])
             self._take(context, node.args[0], node)
-        elif isinstance(function, ast.Attribute) and function.attr == "tr" and self._classes:
+        elif isinstance(function, ast.Attribute) and function.attr == "tr":
+            is_own = isinstance(function.value, ast.Name) and function.value.id == "self"
+            if not is_own or not self._classes:
+                # Looked up under the class of that object, which is not to be seen here.
+                raise NotPlainError(f"{self._path.name}:{node.lineno}: {ast.unparse(node)}")
             self._take(ast.Constant(self._classes[-1]), node.args[0], node)
 
     def _take(self, context: ast.expr, text: ast.expr, node: ast.Call) -> None:
