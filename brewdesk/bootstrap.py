@@ -271,8 +271,8 @@ class Program(QObject):
         self.notifier.show(
             Notice(
                 "test-notice",
-                self.window.tr("A reminder will look like this"),
-                self.window.tr("If you can read this, notices reach your desktop."),
+                self.tr("A reminder will look like this"),
+                self.tr("If you can read this, notices reach your desktop."),
             )
         )
 

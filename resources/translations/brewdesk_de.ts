@@ -1751,6 +1751,13 @@
         </message>
     </context>
     <context>
+        <name>BottleStock</name>
+        <message>
+            <source>Not from the stores</source>
+            <translation>Nicht aus den Vorräten</translation>
+        </message>
+    </context>
+    <context>
         <name>BottlingSheet</name>
         <message>
             <source>Alcohol made in the bottle</source>

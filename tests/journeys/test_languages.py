@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
+
 import pytest
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
@@ -107,11 +109,12 @@ def test_nothing_is_left_in_english_and_no_word_is_cut_off(window, left_out, qtb
     actions = {action.text().replace("&", "") for action in window.findChildren(QAction)}
     for name in PAGES:
         window.show_page(name)
-        window.grab()
         page = window.page(name)
-        english |= left_out & (set(texts_of(window)) | actions)
+        with suppress(qtbot.TimeoutError):
+            qtbot.waitUntil(lambda at=page: at.grab() and not cut_off(at), timeout=1000)
         if missing := cut_off(page):
             cut[name] = missing
+        english |= left_out & (set(texts_of(window)) | actions)
 
     assert sorted(english) == []
     assert cut == {}
