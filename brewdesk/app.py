@@ -16,6 +16,7 @@ from PySide6.QtCore import QProcess
 from PySide6.QtWidgets import QApplication
 
 from brewdesk import __version__, faults, paths
+from brewdesk.language import Speech
 
 if TYPE_CHECKING:
     from brewdesk.bootstrap import Program
@@ -28,6 +29,14 @@ log = logging.getLogger(__name__)
 
 EXIT_OK = 0
 EXIT_TROUBLE = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Start:
+    """What one start of the program goes by besides its command line."""
+
+    server: str  # the address of a shared pantry, or ""
+    speech: Speech
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,8 +87,10 @@ def main(argv: list[str]) -> int:
     app.setDesktopFileName("brewdesk")
     app.setQuitOnLastWindowClosed(False)
     faults.start_log(folders.state)
+    start = Start(server=server, speech=Speech(app))
+    start.speech.speak("system")  # for what is said before the pantry is open
     try:
-        return _run(app, store_path, options, folders.state, server)
+        return _run(app, store_path, options, folders.state, start)
     except Exception:
         # Started from a menu, nobody sees the error stream.
         log.exception("the program could not go on")
@@ -93,7 +104,7 @@ def _run(
     store_path: Path,
     options: argparse.Namespace,
     state: Path,
-    server: str,
+    start: Start,
 ) -> int:
     from brewdesk.instance import Instance
 
@@ -115,7 +126,7 @@ def _run(
     last = LastRun(ended_badly=mark.set(), broke_down=faults.take_breakdown(state, store_path))
     crash_log = faults.start_crash_log(state, store_path)
     try:
-        code = _open_until_left(app, instance, store_path, options, server, last)
+        code = _open_until_left(app, instance, store_path, options, start, last)
     except Exception as error:
         faults.note_end(crash_log, error)
         raise
@@ -131,7 +142,7 @@ def _open_until_left(
     instance: Instance,
     store_path: Path,
     options: argparse.Namespace,
-    server: str,
+    start: Start,
     last: LastRun,
 ) -> int:
     """Open the pantry; go back to a backup and open it again as often as the maker wants."""
@@ -142,7 +153,7 @@ def _open_until_left(
         said = ended_badly_words()
     while True:
         wanted: list[BackupInfo] = []
-        code = _open(app, instance, store_path, options, server, wanted, replace(last, said=said))
+        code = _open(app, instance, store_path, options, start, wanted, replace(last, said=said))
         if not wanted:
             return code
         last = LastRun()
@@ -171,7 +182,7 @@ def _open(
     instance: Instance,
     store_path: Path,
     options: argparse.Namespace,
-    server: str,
+    start: Start,
     wanted: list[BackupInfo],
     last: LastRun,
 ) -> int:
@@ -179,10 +190,10 @@ def _open(
     from brewdesk.crashwatch import CrashWatch
     from brewdesk.endsignals import EndSignals
 
-    if server:
-        program = _open_shared(app, store_path, options, server)
+    if start.server:
+        program = _open_shared(app, store_path, options, start)
     else:
-        program = _open_program(app, store_path, options)
+        program = _open_program(app, store_path, options, start)
     if program is None:
         return EXIT_TROUBLE
     signals = EndSignals()
@@ -211,7 +222,7 @@ def _open(
 
 
 def _open_program(
-    app: QApplication, store_path: Path, options: argparse.Namespace
+    app: QApplication, store_path: Path, options: argparse.Namespace, start: Start
 ) -> Program | None:
     """Open the pantry; if that fails, ask what to do, and try once more."""
     from brewdesk.services.clock import SystemClock
@@ -222,7 +233,7 @@ def _open_program(
             gone = None if options.demo else _gone(store_path)
             if gone is not None:
                 raise gone
-            return _program(app, store_path, options)
+            return _program(app, store_path, options, start)
         except StoreTrouble as trouble:
             from brewdesk import recovery
 
@@ -230,19 +241,19 @@ def _open_program(
             if not recovery.ask(app, store_path, trouble, SystemClock()):
                 return None
             if not store_path.exists():  # and the maker wants to begin anew
-                return _program(app, store_path, options)
+                return _program(app, store_path, options, start)
     return None
 
 
 def _open_shared(
-    app: QApplication, store_path: Path, options: argparse.Namespace, server: str
+    app: QApplication, store_path: Path, options: argparse.Namespace, start: Start
 ) -> Program | None:
     """Open the pantry on a server; if that fails, say why."""
     from brewdesk.services.records import StoreTrouble
     from brewdesk.services.wording.problems import trouble_words
 
     try:
-        return _program(app, store_path, options, server)
+        return _program(app, store_path, options, start)
     except StoreTrouble as trouble:
         log.warning("the shared store could not be opened: %s", trouble.code)
         _say(app, trouble_words(trouble))
@@ -250,7 +261,7 @@ def _open_shared(
 
 
 def _program(
-    app: QApplication, store_path: Path, options: argparse.Namespace, server: str = ""
+    app: QApplication, store_path: Path, options: argparse.Namespace, start: Start
 ) -> Program:
     from brewdesk.bootstrap import Program
 
@@ -258,7 +269,8 @@ def _program(
         app,
         store_path,
         is_demo=options.demo,
-        server=server,
+        server=start.server,
+        speech=start.speech,
         session_start=session_start(store_path, options),
     )
 

@@ -11,6 +11,7 @@ from PySide6.QtCore import QLocale, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from brewdesk.background import Background
+from brewdesk.language import Speech
 from brewdesk.paths import resource
 from brewdesk.services.autostart import SessionStart
 from brewdesk.services.changes import Change, Topic
@@ -19,7 +20,7 @@ from brewdesk.services.desk import Desk, build_desk
 from brewdesk.services.jobs import JobRunner, Jobs, Pool
 from brewdesk.services.notices.port import Notice, Notifier
 from brewdesk.services.records import StoreTrouble
-from brewdesk.services.settings import TEXT_SCALE, THEME, ZONE
+from brewdesk.services.settings import LANGUAGE, TEXT_SCALE, THEME, ZONE
 from brewdesk.services.wording.starting import read_only_words
 from brewdesk.store.openstore import OpenStore
 from brewdesk.store.store import Store
@@ -95,6 +96,7 @@ class Program(QObject):
         notifier: Notifier | None = None,
         session_start: SessionStart | None = None,
         tray: Tray | None = None,
+        speech: Speech | None = None,
     ) -> None:
         super().__init__()
         self._app = app
@@ -116,6 +118,8 @@ class Program(QObject):
             sounds=resource("sounds"),
             session_start=session_start,
         )
+        self.speech = speech or Speech(app)
+        self.speech.speak(self.desk.settings.get(LANGUAGE))
         if is_demo and self.store.info.is_demo:  # the file named may be the maker's own
             from brewdesk.services import demo
 
@@ -237,6 +241,7 @@ class Program(QObject):
         self.notifier.close()
         self.tray.close()
         self.store.close()
+        self.speech.hush()
         self.window.deleteLater()
         self.left.emit()
 
@@ -266,8 +271,8 @@ class Program(QObject):
         self.notifier.show(
             Notice(
                 "test-notice",
-                self.window.tr("A reminder will look like this"),
-                self.window.tr("If you can read this, notices reach your desktop."),
+                self.tr("A reminder will look like this"),
+                self.tr("If you can read this, notices reach your desktop."),
             )
         )
 

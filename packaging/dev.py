@@ -6,6 +6,7 @@
     python3 packaging/dev.py faults                    cause the faults of the table, write its page
     python3 packaging/dev.py smoke                     one real window, opened and closed
     python3 packaging/dev.py screenshots               take the README's pictures anew
+    python3 packaging/dev.py translate update          bring the translations up to date
     python3 packaging/dev.py evaluate FOLDER           measure the forecast on series of readings
     python3 packaging/dev.py bench-refresh             measure a full shelf forecast anew, as JSON
     python3 packaging/dev.py bench-month               measure a month with the window open, as JSON
@@ -40,6 +41,7 @@ def main() -> int:
         "smoke": commands.smoke,
         "screenshots": commands.screenshots,
         "evaluate": commands.evaluate,
+        "translate": commands.translate,
         "bench-refresh": commands.bench_refresh,
         "bench-month": commands.bench_month,
         "fuzz": commands.fuzz,

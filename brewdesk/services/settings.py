@@ -81,6 +81,9 @@ REST_TOP_UP_DAYS = Option(key="rest_top_up_days", default=14.0, low=2.0, high=90
 # How often a pH meter in use is calibrated; common practice, no source.
 CALIBRATE_DAYS = Option(key="calibrate_days", default=7.0, low=1.0, high=90.0)
 THEME = Option(key="theme", default="system", choices=("system", "light", "dark"))
+# "system" = the computer's; the program is worded in English and translated from there.
+LANGUAGES = ("en", "de", "es")
+LANGUAGE = Option(key="language", default="system", choices=("system", *LANGUAGES))
 TEXT_SCALE = Option(key="text_scale", default=1.0, low=0.8, high=3.0)
 # A calendar file of the due list that is kept up to date; "" = none.
 CALENDAR_PATH = Option(key="calendar_path", default="", is_valid=_is_whole_path)
@@ -172,6 +175,7 @@ class Settings:
             REST_FEED_DAYS,
             REST_TOP_UP_DAYS,
             CALIBRATE_DAYS,
+            LANGUAGE,
             THEME,
             TEXT_SCALE,
             ZONE,
@@ -322,6 +326,7 @@ def _labels() -> dict[str, str]:
         "rest_feed_days": t("Feed resting cultures"),
         "rest_top_up_days": t("Look whether resting cultures need topping up"),
         "calibrate_days": t("Calibrate the pH meter while it is in use"),
+        "language": t("Language, from the next start"),
         "theme": t("Colours"),
         "text_scale": t("Size of the text"),
         "desk_name": t("Name of this desk"),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QComboBox
 
 from brewdesk.services.additionchoices import AdditionChoice, supply_choices
@@ -15,6 +16,10 @@ from brewdesk.services.wording.stores import enough_words, short_words
 from brewdesk.widgets.fields import FieldRow, choose
 
 _NOTHING_OF = 1e-9
+
+
+def _t(text: str) -> str:
+    return QCoreApplication.translate("BottleStock", text)
 
 
 def flavourings(desk: Desk) -> tuple[AdditionChoice, ...]:
@@ -31,7 +36,7 @@ def offer_stock(desk: Desk, combo: QComboBox, kind: SupplyKind) -> None:
     """Offer the supplies of a kind; the choice stays."""
     chosen = combo.currentData()
     combo.clear()
-    combo.addItem(combo.tr("Not from the stores"), None)
+    combo.addItem(_t("Not from the stores"), None)
     for view in desk.stores.of_kind(kind):
         combo.addItem(" ".join(view.supply.name.split()), view.supply.id)
     choose(combo, chosen)

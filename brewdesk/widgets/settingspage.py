@@ -108,7 +108,7 @@ class SettingsPage(QWidget):
             (
                 self.tr("Look"),
                 "",
-                [key for key in ("theme", "text_scale") if key in declared],
+                [key for key in ("language", "theme", "text_scale") if key in declared],
             ),
             (
                 self.tr("Units"),
@@ -251,6 +251,13 @@ class SettingsPage(QWidget):
 
     def _words(self) -> dict[str, dict[object, str]]:
         return {
+            # A language is named in its own words.
+            "language": {
+                "system": self.tr("As the computer"),
+                "en": "English",
+                "de": "Deutsch",
+                "es": "Español",
+            },
             "theme": {
                 "system": self.tr("As the desktop"),
                 "light": self.tr("Light"),

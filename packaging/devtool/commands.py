@@ -211,6 +211,14 @@ def evaluate(options: Options, arguments: Sequence[str]) -> int:
     return subprocess.call(command, cwd=ROOT, env=environment.variables())
 
 
+def translate(options: Options, arguments: Sequence[str]) -> int:
+    """Bring the translations up to date, fill them, or check them: see ``translate.py``."""
+    with _output_kept_clean():
+        environment = _prepared(options, DEV_LOCK)
+    command = [str(environment.python), str(ROOT / "packaging" / "translate.py"), *arguments]
+    return subprocess.call(command, cwd=ROOT, env=environment.variables())
+
+
 def bench_refresh(options: Options, arguments: Sequence[str]) -> int:
     """Measure how a full shelf is forecast anew; only the JSON goes to standard output."""
     return _bench("bench_refresh.py", options, arguments)

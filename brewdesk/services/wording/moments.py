@@ -19,7 +19,9 @@ def local(moment: datetime, zone: tzinfo) -> datetime:
 def date_words(moment: datetime, zone: tzinfo) -> str:
     """Weekday and date: "Thu 3 Dec"."""
     day = local(moment, zone).date()
-    return QLocale().toString(QDate(day.year, day.month, day.day), _tr("ddd d MMM"))
+    text = QLocale().toString(QDate(day.year, day.month, day.day), _tr("ddd d MMM"))
+    # Some locales end a short month with a point, which would stand beside a sentence's own.
+    return text.removesuffix(".")
 
 
 def time_words(moment: datetime, zone: tzinfo) -> str:

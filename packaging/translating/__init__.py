@@ -1,0 +1,1 @@
+"""Sentences for people: found in the code, kept in Qt Linguist's files, checked."""
