@@ -49,6 +49,7 @@ class BottleCard(QFrame):
     finish_wanted = Signal(int)
     discard_wanted = Signal(int, str)
     print_wanted = Signal(int)
+    label_wanted = Signal(int)
     open_batch = Signal(int)
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -172,6 +173,7 @@ class BottleCard(QFrame):
         set_role(self.more_button, "quiet")
         menu = QMenu(self.more_button)
         menu.addAction(self.tr("Print the bottling sheet…"), self._on_print)
+        menu.addAction(self.tr("Print labels…"), self._on_label)
         menu.addAction(self.tr("Open the batch"), self._on_open)
         menu.addSeparator()
         menu.addAction(self.tr("Pour away…"), self._on_pour)
@@ -334,6 +336,10 @@ class BottleCard(QFrame):
 
     def _on_print(self) -> None:
         self.print_wanted.emit(self._id())
+
+    def _on_label(self) -> None:
+        if self.view is not None:
+            self.label_wanted.emit(self.view.bottling.id)
 
     def _on_open(self) -> None:
         if self.view is not None:

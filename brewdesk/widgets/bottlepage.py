@@ -23,6 +23,7 @@ REFRESH_MS = 300_000  # the pressure rises slowly: every five minutes while it c
 class BottlePage(QWidget):
     """Two tabs: bottles that stand, and bottles to be filled. Drafts stay when one leaves."""
 
+    label_wanted = Signal(int)
     open_batch = Signal(int)
 
     def __init__(
@@ -61,6 +62,7 @@ class BottlePage(QWidget):
         self.fill.filled.connect(self._on_filled)
         self.stand.fill_wanted.connect(lambda: self.tabs.setCurrentWidget(self.fill))
         self.stand.open_batch.connect(self.open_batch)
+        self.stand.label_wanted.connect(self.label_wanted)
         self._again.timeout.connect(self.stand.refresh)
         self._desk.changes.changed.connect(self._on_changed)
         self._desk.forecasts.ready.connect(self._on_forecast)

@@ -32,6 +32,7 @@ _WIDEST_LETTERS = 110  # a line longer than this is hard to read
 class BottleStand(QScrollArea):
     """All bottlings that condition or are chilled."""
 
+    label_wanted = Signal(int)
     open_batch = Signal(int)
     fill_wanted = Signal()
 
@@ -149,6 +150,7 @@ class BottleStand(QScrollArea):
             lambda one, why: self._attempt(one, lambda: bottles.discard(one, why))
         )
         made.print_wanted.connect(self._on_print)
+        made.label_wanted.connect(self.label_wanted)
         made.open_batch.connect(self.open_batch)
         return made
 

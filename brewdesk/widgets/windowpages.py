@@ -32,6 +32,7 @@ def _bottles(desk: Desk, window: MainWindow) -> QWidget:
 
     made = BottlePage(desk)
     made.open_batch.connect(window.open_batch)
+    made.label_wanted.connect(lambda bottling_id: window.make_label("bottling", bottling_id))
     return made
 
 

@@ -311,6 +311,14 @@ def test_glass_alone_offers_no_feel(page, desk, qtbot):
     assert not card.feels[Feel.SOFT].isVisible()
 
 
+def test_the_cards_menu_leads_to_the_labels_of_its_bottles(page, card, qtbot):
+    menu = card.more_button.menu()
+    action = next(one for one in menu.actions() if "label" in one.text())
+    with qtbot.waitSignal(page.label_wanted) as asked:
+        action.trigger()
+    assert asked.args == [card.view.bottling.id]
+
+
 def test_every_control_has_a_name(page, card):
     for widget in (
         *card.feels.values(),
