@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -13,6 +13,7 @@ from brewdesk.services.labelingredients import ingredients_of_batch, ingredients
 from brewdesk.services.labels import LabelFacts, LabelKind
 from brewdesk.services.reminder_rules import TastingWindow
 from brewdesk.services.reminders import no_window
+from brewdesk.services.trialjars import hidden_codes
 from brewdesk.services.wording.labels import bottles_words, in_vessel_words, suspect_words
 from brewdesk.services.wording.stages import name_of
 from brewdesk.store.records import Batch, Culture, Vessel
@@ -26,6 +27,9 @@ _GONE = (CultureState.RETIRED, CultureState.GIVEN_AWAY, CultureState.LOST)
 
 class LabelSources:
     """Read what may be labelled.
+
+    A jar of a blind trial has its code for a name and no ingredients, until the codes are
+    opened; so have its bottles.
 
     ``window_of`` gives a batch's forecast tasting window, ``danger_of`` when a bottling may be
     in danger at the earliest.
@@ -50,8 +54,9 @@ class LabelSources:
             batch_in = {row.vessel_id: row for row in unit.batches.where(stage=live)}
             resting = unit.cultures.where(state=CultureState.RESTING)
             resting_in = {row.vessel_id: row for row in resting if row.vessel_id is not None}
+            codes = hidden_codes(unit)
         return tuple(
-            self.of_vessel(vessel, batch_in.get(vessel.id), resting_in.get(vessel.id))
+            self._of_vessel(vessel, batch_in.get(vessel.id), resting_in.get(vessel.id), codes)
             for vessel in vessels
         )
 
@@ -60,7 +65,8 @@ class LabelSources:
         stages = tuple(stage for stage in BatchStage if stage is not BatchStage.DISCARDED)
         with self._door.store.read() as unit:
             rows = unit.batches.where(order_by=("-planned_at", "-id"), stage=stages)
-        return tuple(self.of_batch(row) for row in rows)
+            codes = hidden_codes(unit)
+        return tuple(self._of_batch(row, codes) for row in rows)
 
     def bottlings(self) -> tuple[LabelFacts, ...]:
         """Return the bottles that stand or are in the cold, the newest first.
@@ -70,7 +76,8 @@ class LabelSources:
         with self._door.store.read() as unit:
             rows = unit.bottlings.where(state=OPEN_STATES, order_by=("-filled_at", "-id"))
             found = [(unit.batches.get(row.batch_id), parts_in(unit, row.id)) for row in rows]
-        return tuple(self.of_bottling(batch, parts) for batch, parts in found)
+            codes = hidden_codes(unit)
+        return tuple(self._of_bottling(batch, parts, codes) for batch, parts in found)
 
     def with_danger(self, facts: LabelFacts) -> LabelFacts:
         """Add by when bottles are to be chilled; it takes too long to be reckoned for all."""
@@ -84,22 +91,24 @@ class LabelSources:
             rows = unit.cultures.where(order_by=("-born_at", "-id"))
         return tuple(self.of_culture(row) for row in rows if row.state not in _GONE)
 
-    def of_batch(self, batch: Batch) -> LabelFacts:
+    def _of_batch(self, batch: Batch, codes: Mapping[int, str]) -> LabelFacts:
         """Return what a batch's label starts from; once drawn off it is in bottles."""
         window = self._window_of(batch.id) if batch.stage is BatchStage.SOURING else None
         return LabelFacts(
             record="batch",
             record_id=batch.id,
             kind=LabelKind.BOTTLE if batch.stage in _OVER else LabelKind.JAR,
-            name=batch.name,
+            name=codes.get(batch.id, batch.name),
             stage=_stage_words(batch),
             made_on=batch.started_at or batch.planned_at,
             taste_from=window.opens_at if window is not None else None,
-            ingredients=ingredients_of_batch(batch),
+            ingredients="" if batch.id in codes else ingredients_of_batch(batch),
             is_likely=batch.stage is BatchStage.SOURING and batch.suspect_at is None,
         )
 
-    def of_bottling(self, batch: Batch, parts: BottlingParts) -> LabelFacts:
+    def _of_bottling(
+        self, batch: Batch, parts: BottlingParts, codes: Mapping[int, str]
+    ) -> LabelFacts:
         """Return what a bottling's label starts from: one for each bottle that is still closed.
 
         Bottles that are not chilled yet have no best-before date in the records. Theirs is
@@ -111,11 +120,11 @@ class LabelSources:
             record="bottling",
             record_id=bottling.id,
             kind=LabelKind.BOTTLE,
-            name=bottling.name,
+            name=codes.get(batch.id, bottling.name),
             stage=bottles_words(name_of(bottling.state), parts.bottles_left),
             made_on=bottling.filled_at,
             best_before=bottling.best_before or bottling.filled_at + keeps,
-            ingredients=ingredients_of_bottling(batch, parts),
+            ingredients="" if batch.id in codes else ingredients_of_bottling(batch, parts),
             usual_copies=max(1, parts.bottles_left),
             batch_key=f"batch:{batch.id}",
             is_likely=self._door.clock.now() - bottling.filled_at <= _LATELY,
@@ -134,13 +143,19 @@ class LabelSources:
             made_on=culture.born_at,
         )
 
-    def of_vessel(self, vessel: Vessel, batch: Batch | None, resting: Culture | None) -> LabelFacts:
+    def _of_vessel(
+        self,
+        vessel: Vessel,
+        batch: Batch | None,
+        resting: Culture | None,
+        codes: Mapping[int, str],
+    ) -> LabelFacts:
         """Return what a vessel's own label starts from, with what is in it now."""
         stage, made_on, taste_from, ingredients = "", None, None, ""
         if batch is not None:
-            inside = self.of_batch(batch)
+            inside = self._of_batch(batch, codes)
             ingredients = inside.ingredients
-            stage = in_vessel_words(batch.name, inside.stage)
+            stage = in_vessel_words(inside.name, inside.stage)
             made_on, taste_from = inside.made_on, inside.taste_from
         elif resting is not None:
             stage = in_vessel_words(resting.name, self.of_culture(resting).stage)

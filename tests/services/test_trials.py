@@ -7,12 +7,12 @@ from dataclasses import replace
 
 import pytest
 
+from brewdesk.services.labelsources import LabelSources
 from brewdesk.services.trialplan import ArmWish, TrialRecipe
 from brewdesk.services.trials import ScoreEntry, Trials
 from brewdesk.services.trialview import Finding, TrialOutcome
 from brewdesk.services.wording.acts import act_text
 from brewdesk.services.wording.shelf import jar_words
-from brewdesk.services.wording.triallabels import blind_label_words
 from brewdesk.services.wording.trials import (
     comparison_words,
     crossing_words,
@@ -503,17 +503,28 @@ def test_hostile_names_come_back_as_they_were_typed(kit, trials):
     assert HOSTILE + "2" in words
 
 
-def test_a_blind_label_has_the_code_and_a_day(kit, trials):
+def test_labels_of_a_blind_trial_have_codes_until_they_are_opened(kit, trials):
     trial = trials.plan(wish(kit))
-    jar = trials.view(trial.id).jars[0]
-    now, zone = kit.clock.now(), kit.clock.zone()
-    assert blind_label_words(jar, now, zone) == (jar.jar.code, "labelled Wed 25 Nov")
     trials.start(trial.id, TrialRecipe())
     _souring(kit, trial)
-    kit.clock.advance(days=3)
-    jar = trials.view(trial.id).jars[0]
-    words = blind_label_words(jar, kit.clock.now(), zone)
-    assert words == (jar.jar.code, "begun Wed 25 Nov")
+    sources = LabelSources(kit.door)
+    jars = trials.view(trial.id).jars
+    codes = {jar.batch.id: jar.jar.code for jar in jars}
+
+    hidden = {one.record_id: one for one in sources.batches()}
+    assert {key: one.name for key, one in hidden.items()} == codes
+    assert all(one.ingredients == "" for one in hidden.values())
+    on_jars = [one for one in sources.jars() if one.batch_key]
+    assert sorted(one.batch_key for one in on_jars) == sorted(f"batch:{key}" for key in codes)
+    assert all(one.ingredients == "" for one in on_jars)
+    for one in on_jars:
+        assert codes[int(one.batch_key.partition(":")[2])] in one.stage
+        assert not any(tea in one.stage.lower() for tea in ("black", "green"))
+
+    trials.reveal(trial.id)
+    for one in sources.batches():
+        assert one.name == kit.batches.get(one.record_id).name
+        assert "tea" in one.ingredients
 
 
 def test_two_outcomes_are_judged_more_strictly_than_one(kit, trials):
