@@ -176,11 +176,12 @@ def _place(path: str, line: str, name: str) -> str:
 def short_path(path: str) -> str:
     """Cut a source file's path down to what lies below the program, a library or Python."""
     plain = path.replace("\\", "/")
-    if plain.startswith(_ROOT.as_posix() + "/"):
-        return plain[len(_ROOT.as_posix()) + 1 :]
+    # First, since libraries may lie in an environment below the program's own folder.
     _, cut, below = plain.rpartition("/site-packages/")
     if cut:
         return below
+    if plain.startswith(_ROOT.as_posix() + "/"):
+        return plain[len(_ROOT.as_posix()) + 1 :]
     standard = Path(dis.__file__).parent.as_posix() + "/"
     if plain.startswith(standard):
         return plain[len(standard) :]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRect, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QIcon, QPaintEvent
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QIcon, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QFrame,
@@ -21,7 +21,7 @@ from brewdesk.widgets.theme import SPACE, tokens
 
 RAIL_PX = 92
 ICON_PX = 26
-_MANY = 10  # pages that a low window has no room for if the buttons are tall
+_CLOSE_PX = 2  # around picture and name in a window that is low
 
 
 class RailButton(QPushButton):
@@ -35,6 +35,7 @@ class RailButton(QPushButton):
         super().__init__(text, parent)
         self.setCheckable(True)
         self.setAutoExclusive(True)
+        self.is_named = True
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw picture and name in the middle of the button."""
@@ -48,14 +49,22 @@ class RailButton(QPushButton):
         painter.setFont(font)
         painter.setPen(QColor(tokens().ink if self.isChecked() else tokens().muted))
         line = QFontMetrics(font).height()
+        if not self.is_named:
+            line = -(SPACE // 2)
         top = (self.height() - ICON_PX - line - SPACE // 2) // 2
         self.icon().paint(painter, QRect((self.width() - ICON_PX) // 2, top, ICON_PX, ICON_PX))
+        if not self.is_named:
+            return
         name = QRect(0, top + ICON_PX + SPACE // 2, self.width(), line)
         painter.drawText(name, Qt.AlignmentFlag.AlignCenter, self.text())
 
 
 class Rail(QFrame):
-    """One button a page; the last stands at the foot."""
+    """One button a page; the last stands at the foot.
+
+    Where the window is low the buttons come closer; where it is very low they lose their names,
+    which their tips then tell.
+    """
 
     page_wanted = Signal(str)
 
@@ -65,6 +74,7 @@ class Rail(QFrame):
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE // 2, 2 * SPACE, SPACE // 2, SPACE)
         column.setSpacing(SPACE // 2)
+        column.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)  # see minimumSizeHint
         self._group = QButtonGroup(self)
         self._shown = ""
         self._icons = {key: icon_name for key, icon_name, _ in pages}
@@ -108,8 +118,26 @@ class Rail(QFrame):
             button.setIcon(icon(self._icons[key], colour, ICON_PX))
         self._fit()
 
+    def minimumSizeHint(self) -> QSize:
+        """Return what the pictures alone need."""
+        return QSize(self.width(), self._height_of(ICON_PX + SPACE))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Use the height there is."""
+        super().resizeEvent(event)
+        if event.size().height() != event.oldSize().height():
+            self._fit()
+
+    def _height_of(self, button_px: int) -> int:
+        """Return the rail's height with buttons of a height."""
+        count, layout = len(self.buttons), self.layout()
+        assert layout is not None  # made with the rail
+        margins = layout.contentsMargins()
+        between = (count + 1) * layout.spacing()  # the stretch above the last is spaced too
+        return count * button_px + between + margins.top() + margins.bottom()
+
     def _fit(self) -> None:
-        """Make the buttons as wide as their longest name, count included, and as high as needed."""
+        """Make the buttons as wide as their longest name, count included, and as high as fits."""
         button = next(iter(self.buttons.values()))
         button.ensurePolished()
         font = QFont(button.font())
@@ -118,8 +146,19 @@ class Rail(QFrame):
         names = [f"{text} · 9" for text in self._texts.values()]
         wide = max(metrics.horizontalAdvance(name) for name in names) + 2 * SPACE
         side = max(RAIL_PX - SPACE - 1, wide)
-        room = 2 * SPACE if metrics.height() < ICON_PX else SPACE  # large type: all must fit
-        for made in self.buttons.values():
+        bare = ICON_PX + SPACE // 2 + metrics.height()
+        room = (self.height() - self._height_of(0)) // len(self.buttons)
+        is_named = room >= bare + _CLOSE_PX
+        most = bare + SPACE + SPACE // 2
+        high = max(min(room, most), ICON_PX + SPACE)
+        for key, made in self.buttons.items():
             made.ensurePolished()  # later on the style sheet would set other heights
-            made.setFixedSize(side, ICON_PX + metrics.height() + room)
+            made.setFixedSize(side, high)
+            made.setToolTip("" if is_named else self._texts[key])
+            if made.is_named is not is_named:
+                made.is_named = is_named
+                made.update()
         self.setFixedWidth(side + SPACE + 1)
+        layout = self.layout()
+        if layout is not None:
+            layout.activate()  # before the next painting, not after it

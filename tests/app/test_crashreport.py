@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 import threading
+from pathlib import Path
 
 import pytest
 
@@ -119,6 +120,9 @@ def test_paths_are_cut_down_to_what_lies_below_the_program_or_a_library():
     assert short_path(crashreport.__file__) == "brewdesk/crashreport.py"
     assert short_path(threading.__file__) == "threading.py"
     assert short_path(pytest.__file__) == "pytest/__init__.py"
+    root = Path(crashreport.__file__).parents[1]
+    inside = root / ".venv" / "lib" / "python3" / "site-packages" / "numpy" / "core.py"
+    assert short_path(str(inside)) == "numpy/core.py"
     assert short_path(f"{HOME}/notes on {JAR}/script.py") == "script.py"
     assert short_path("C:\\Users\\zubeida\\x\\site-packages\\numpy\\core.py") == "numpy/core.py"
 

@@ -15,7 +15,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QElapsedTimer, QTimer
+from PySide6.QtCore import QCoreApplication, QElapsedTimer, Qt, QTimer
 
 from brewdesk.services.acts import ActKind
 from brewdesk.services.changes import Topic
@@ -70,6 +70,7 @@ def test_a_thread_that_was_busy_for_many_ticks_looks_once_afterwards(pantry):
     looks: list[float] = []
     pantry.watch.start()
     tick = pantry.watch.findChild(QTimer, "reminder_tick")
+    tick.setTimerType(Qt.TimerType.PreciseTimer)  # a very coarse one counts in whole seconds
     tick.setInterval(4)
     tick.timeout.connect(lambda: looks.append(1.0))
     busy = QElapsedTimer()
