@@ -112,6 +112,8 @@ class Listener(threading.Thread):
         return connect_server(self._url, busy_timeout_s=1.0, autocommit=True)
 
     def _listen(self, connection: psycopg.Connection[Any]) -> None:
+        # What arrives while this connection asks something itself is handed over here.
+        connection.add_notify_handler(lambda notice: self._take(notice.payload))
         connection.execute(f"LISTEN {CHANNEL}")
         row = connection.execute(f"SELECT serial FROM {NAMESPACE}.server_state").fetchone()
         serial = int(row[0]) if row is not None else 0
@@ -119,6 +121,7 @@ class Listener(threading.Thread):
         if self._was_lost or serial > self._seen():
             self._was_lost = False
             self._on_back(serial)
+        self._hear(connection)
         while not self._is_over:
             heard: list[Any] = [connection.fileno(), self._bell]
             ready, _, _ = select.select(heard, [], [], self._heartbeat_s)
@@ -131,11 +134,14 @@ class Listener(threading.Thread):
 
     def _hear(self, connection: psycopg.Connection[Any]) -> None:
         while (notice := connection.pgconn.notifies()) is not None:
-            word = word_from_text(notice.extra.decode("utf-8", "replace"))
-            if word is None:
-                log.warning("a notice of the server makes no sense")
-                continue
-            self._on_word(word)
+            self._take(notice.extra.decode("utf-8", "replace"))
+
+    def _take(self, text: str) -> None:
+        word = word_from_text(text)
+        if word is None:
+            log.warning("a notice of the server makes no sense")
+            return
+        self._on_word(word)
 
     def _beat(self, connection: psycopg.Connection[Any]) -> None:
         """Try the connection; ask for the keeper's place if it is not this desk's."""
