@@ -25,6 +25,7 @@ LOCAL_KEYS = frozenset(
         "quiet_to",
         "close_to_tray",
         "sound_on",
+        "language",
         "theme",
         "text_scale",
         "zone",
