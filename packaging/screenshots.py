@@ -34,6 +34,7 @@ SETTLE_MS = 400
 IN_README = frozenset(
     {
         "shelf-tasting-light",
+        "shelf-tasting-dark",
         "carrying-light",
         "cultures-light",
         "photos-light",

@@ -88,6 +88,7 @@ def action_specs() -> tuple[ActionSpec, ...]:
         ActionSpec("show_labels", "view", _tr("&Labels"), "Ctrl+7"),
         ActionSpec("show_reckoner", "view", _tr("&Reckon"), "Ctrl+8"),
         ActionSpec("show_settings", "view", _tr("Se&ttings"), "Ctrl+9"),
+        ActionSpec("find_act", "help", _tr("&Find an act, and its keys…"), "Ctrl+Shift+F"),
         ActionSpec("safety", "help", _tr("&Safety, and where the limits come from"), "F1"),
         ActionSpec("about", "help", _tr("&About brewdesk"), ""),
     )

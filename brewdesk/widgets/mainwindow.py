@@ -213,9 +213,18 @@ class MainWindow(QMainWindow):
             "show_labels": lambda: self.show_page("labels"),
             "show_reckoner": lambda: self.show_page("reckoner"),
             "show_settings": lambda: self.show_page("settings"),
+            "find_act": self.find_act,
             "safety": self.dialogs.show_safety,
             "about": self.dialogs.show_about,
         }
+
+    def find_act(self) -> None:
+        """List every act by its name; the one chosen is done once the list is closed."""
+        from brewdesk.widgets.actsdialog import ActsDialog
+
+        dialog = ActsDialog(self.actions_by_key, self)
+        dialog.accepted.connect(lambda: dialog.chosen.trigger() if dialog.chosen else None)
+        self.dialogs.open(dialog)
 
     # --- pages -----------------------------------------------------------------------
 

@@ -254,3 +254,16 @@ def test_the_menu_leads_to_what_the_pantry_has_learned(window):
     page = window.page("history")
     assert window.stack.currentWidget() is page
     assert page.look_back.isVisible()
+
+
+def test_an_act_that_was_found_by_its_name_is_done(window, qtbot):
+    from PySide6.QtCore import Qt
+
+    from brewdesk.widgets.actsdialog import ActsDialog
+
+    window.actions_by_key["find_act"].trigger()
+    dialog = window.findChild(ActsDialog)
+    qtbot.keyClicks(dialog.line, "look back")
+    qtbot.keyClick(dialog.line, Qt.Key.Key_Return)
+    page = window.page("history")
+    qtbot.waitUntil(lambda: window.stack.currentWidget() is page and page.look_back.isVisible())
