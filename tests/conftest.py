@@ -49,11 +49,22 @@ settings.register_profile("search", deadline=None, max_examples=1000, database=N
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "ci"))
 
 
+_LONGEST = (
+    "tests/longrun/",
+    "tests/faults/test_whole_program.py",
+    "tests/faults/test_kills.py",
+    "tests/services/test_demo.py",
+    "tests/journeys/test_main_job.py",
+)
+
+
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
     """Take the screen tests out of a windowless run: a drag does nothing there.
 
-    And what needs a database server where the tool that runs the tests can bring none.
+    And what needs a database server where the tool that runs the tests can bring none. The
+    longest files come first, so that no worker is left alone with one in the end.
     """
+    items.sort(key=lambda item: not item.nodeid.startswith(_LONGEST))
     if not sys.platform.startswith("linux"):
         on_server = [item for item in items if _needs_server(item)]
         config.hook.pytest_deselected(items=on_server)

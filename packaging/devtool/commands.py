@@ -156,7 +156,7 @@ def _side_by_side(arguments: Sequence[str]) -> list[str]:
     processors = min(os.cpu_count() or 1, _MOST_PROCESSES)
     if arguments or processors == 1:
         return []
-    return ["-n", str(processors), "--dist", "loadfile"]
+    return ["-n", str(processors), "--dist", "loadfile", "--no-loadscope-reorder"]
 
 
 def check(options: Options, arguments: Sequence[str]) -> int:
