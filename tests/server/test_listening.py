@@ -23,7 +23,8 @@ class BusyListener(Listener):
 
     def _beat(self, connection) -> None:
         # The answer comes after the notice: the server sends notices between commands.
-        self._change()
+        change, self._change = self._change, lambda: None  # once: the end rings for a beat too
+        change()
         connection.execute("SELECT pg_sleep(0.2)")
         super()._beat(connection)
 
